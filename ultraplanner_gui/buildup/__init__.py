@@ -1,0 +1,1 @@
+"""The upper storey: day grid and its lanes."""

@@ -1,0 +1,1 @@
+"""Printed cards: content, then layout in millimetres, then paint."""

@@ -1,0 +1,1 @@
+"""What a running program needs: document, selection, jobs, settings, resources."""

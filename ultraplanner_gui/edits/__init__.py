@@ -1,0 +1,1 @@
+"""One frozen value per user action: Project -> Project."""

@@ -1,0 +1,152 @@
+"""Edits of the build-up: sessions moved, changed, added, removed, marked."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from datetime import date
+from typing import ClassVar
+
+from ultraplanner_gui.plan.block import Block, Done, Kind, Session
+from ultraplanner_gui.plan.course import fresh_key
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.project import Project
+
+LONGEST_SESSION_M = 400_000.0
+LONGEST_SESSION_S = 100 * 3600.0
+STEEPEST_M = 30_000.0
+
+
+@dataclass(frozen=True, slots=True)
+class MoveSession:
+    """The user moved a session to another day."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move session")
+    session: str
+    day: date
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        session = project.block.session(self.session)
+        if session.kind is Kind.RACE:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit", "The race stays on its day; change the race date instead."
+                )
+            )
+        if session.done is not None:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "This session is done; it stays on the day it was run.")
+            )
+        if session.day == self.day:
+            return project
+        return replace(project, block=project.block.with_session(replace(session, day=self.day)))
+
+
+@dataclass(frozen=True, slots=True)
+class ChangeSession:
+    """The user changed a session's figures."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change session")
+    session: Session
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        check_session(self.session)
+        return replace(project, block=project.block.with_session(self.session))
+
+
+@dataclass(frozen=True, slots=True)
+class AddSession:
+    """The user added a session; its key is made here."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add session")
+    session: Session
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        check_session(self.session)
+        key = fresh_key(self.session.key or "session", {s.key for s in project.block.sessions})
+        return replace(project, block=project.block.with_new(replace(self.session, key=key)))
+
+
+@dataclass(frozen=True, slots=True)
+class RemoveSession:
+    """The user removed a session."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove session")
+    session: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        if project.block.session(self.session).kind is Kind.RACE:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "The race itself cannot be removed from the build-up.")
+            )
+        return replace(project, block=project.block.without(self.session))
+
+
+@dataclass(frozen=True, slots=True)
+class MarkDone:
+    """The user said what was really run (None: nothing recorded after all)."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark session done")
+    session: str
+    done: Done | None
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        session = replace(project.block.session(self.session), done=self.done, missed=False)
+        check_session(session)
+        return replace(project, block=project.block.with_session(session))
+
+
+@dataclass(frozen=True, slots=True)
+class MarkMissed:
+    """The user said that a session was not run."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark session missed")
+    session: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        session = replace(project.block.session(self.session), done=None, missed=True)
+        return replace(project, block=project.block.with_session(session))
+
+
+@dataclass(frozen=True, slots=True)
+class ReplaceBlock:
+    """The user took over a newly built block."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Build the block")
+    block: Block
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        return replace(project, block=self.block)
+
+
+def check_session(session: Session) -> None:
+    """Raise PlanError if a figure of *session* is out of its range."""
+    figures = [session] if session.done is None else [session, session.done]
+    for part in figures:
+        if not (math.isfinite(part.distance_m) and 0.0 <= part.distance_m <= LONGEST_SESSION_M):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A session's distance lies between 0 and 400 km.")
+            )
+        if not (math.isfinite(part.duration_s) and 0.0 <= part.duration_s <= LONGEST_SESSION_S):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A session's time lies between 0 and 100 hours.")
+            )
+        if not all(
+            math.isfinite(h) and 0.0 <= h <= STEEPEST_M for h in (part.climb_m, part.drop_m)
+        ):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A session's climb and drop lie between 0 and 30,000 m.")
+            )
+        if not 0 <= part.effort <= 10:
+            raise PlanError(QT_TRANSLATE_NOOP("Edit", "Effort lies between 0 and 10."))
+    if not 0.0 <= session.carb_g_per_h <= 120.0:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "Practice carbohydrate lies between 0 and 120 g/h.")
+        )

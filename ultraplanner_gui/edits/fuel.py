@@ -1,0 +1,204 @@
+"""Edits of the fuel plan."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from typing import ClassVar
+
+from ultraplanner_gui.edits.course import LONGEST_RACE_S
+from ultraplanner_gui.plan.course import fresh_key
+from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.project import Project
+
+HIGHEST_CARB_G_PER_H = 120.0
+HIGHEST_FLUID_ML_PER_H = 1000.0
+HIGHEST_SODIUM_MG_PER_H = 2000.0
+
+
+@dataclass(frozen=True, slots=True)
+class MoveItem:
+    """The user moved a fuel item along the race clock."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move fuel item")
+    item: str
+    at_s: float
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        item = replace(project.fuel.item(self.item), at_s=_time(self.at_s))
+        return replace(project, fuel=project.fuel.with_item(item))
+
+
+@dataclass(frozen=True, slots=True)
+class ChangeItem:
+    """The user changed what is taken, how much or when."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change fuel item")
+    item: FuelItem
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        _check_item(project.fuel, self.item)
+        return replace(project, fuel=project.fuel.with_item(self.item))
+
+
+@dataclass(frozen=True, slots=True)
+class AddItem:
+    """The user added a food to the race clock."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add fuel item")
+    food: str
+    at_s: float
+    servings: float = 1.0
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        fuel = project.fuel
+        key = fresh_key("item", {i.key for i in fuel.items})
+        item = FuelItem(key, self.food, _time(self.at_s), self.servings)
+        _check_item(fuel, item)
+        return replace(project, fuel=fuel.with_items((*fuel.items, item)))
+
+
+@dataclass(frozen=True, slots=True)
+class RemoveItem:
+    """The user took an item out of the fuel plan."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove fuel item")
+    item: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        fuel = project.fuel
+        fuel.item(self.item)
+        return replace(
+            project, fuel=fuel.with_items(tuple(i for i in fuel.items if i.key != self.item))
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceItems:
+    """The user placed all items by rule."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Place fuel by the clock")
+    items: tuple[FuelItem, ...]
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        for item in self.items:
+            _check_item(project.fuel, item)
+        return replace(project, fuel=project.fuel.with_items(self.items))
+
+
+@dataclass(frozen=True, slots=True)
+class SetFuelRates:
+    """The user set what to take per hour and the rule for placing it."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set fuel per hour")
+    carb_g_per_h: float
+    fluid_ml_per_h: float
+    sodium_mg_per_h: float
+    first_s: float
+    every_s: float
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        if not 0.0 <= self.carb_g_per_h <= HIGHEST_CARB_G_PER_H:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit",
+                    "Carbohydrate lies between 0 and 120 g/h; more is beyond what has been studied.",
+                )
+            )
+        if not 0.0 <= self.fluid_ml_per_h <= HIGHEST_FLUID_ML_PER_H:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit",
+                    "Fluid lies between 0 and 1000 mL/h; drinking more than you sweat is dangerous.",
+                )
+            )
+        if not 0.0 <= self.sodium_mg_per_h <= HIGHEST_SODIUM_MG_PER_H:
+            raise PlanError(QT_TRANSLATE_NOOP("Edit", "Sodium lies between 0 and 2000 mg/h."))
+        if not 0.0 <= self.first_s <= 6 * 3600.0 or not 300.0 <= self.every_s <= 3 * 3600.0:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit",
+                    "The first item comes within 6 hours, then one every 5 minutes to 3 hours.",
+                )
+            )
+        fuel = replace(
+            project.fuel,
+            carb_g_per_h=self.carb_g_per_h,
+            fluid_ml_per_h=self.fluid_ml_per_h,
+            sodium_mg_per_h=self.sodium_mg_per_h,
+            first_s=self.first_s,
+            every_s=self.every_s,
+        )
+        return replace(project, fuel=fuel)
+
+
+@dataclass(frozen=True, slots=True)
+class ChangeFood:
+    """The user added a food or changed one of the same key."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change food")
+    food: Food
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        food, fuel = self.food, project.fuel
+        figures = (
+            food.weight_g,
+            food.carb_g,
+            food.sodium_mg,
+            food.fluid_ml,
+            food.caffeine_mg,
+            food.energy_kcal,
+        )
+        if not food.name.strip() or not all(
+            math.isfinite(v) and 0.0 <= v <= 5000.0 for v in figures
+        ):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A food needs a name and figures between 0 and 5000.")
+            )
+        known = any(f.key == food.key for f in fuel.foods)
+        foods = (
+            tuple(food if f.key == food.key else f for f in fuel.foods)
+            if known
+            else (*fuel.foods, food)
+        )
+        return replace(project, fuel=replace(fuel, foods=foods))
+
+
+@dataclass(frozen=True, slots=True)
+class RemoveFood:
+    """The user removed a food and every item of it."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove food")
+    food: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        fuel = project.fuel
+        fuel.food(self.food)
+        fuel = replace(fuel, foods=tuple(f for f in fuel.foods if f.key != self.food))
+        return replace(
+            project, fuel=fuel.with_items(tuple(i for i in fuel.items if i.food != self.food))
+        )
+
+
+def _time(at_s: float) -> float:
+    if not (math.isfinite(at_s) and 0.0 <= at_s <= LONGEST_RACE_S):
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "A fuel item lies between the start and 240 hours.")
+        )
+    return at_s
+
+
+def _check_item(fuel: FuelPlan, item: FuelItem) -> None:
+    fuel.food(item.food)
+    _time(item.at_s)
+    if not (math.isfinite(item.servings) and 0.0 < item.servings <= 50.0):
+        raise PlanError(QT_TRANSLATE_NOOP("Edit", "Servings lie above 0 and at most 50."))

@@ -1,0 +1,1 @@
+"""Derived figures: pure functions from the project to what the sheet shows."""

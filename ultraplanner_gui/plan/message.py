@@ -1,0 +1,65 @@
+"""Sentences for the user, kept apart from the numbers in them, and the error that carries one."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Unit = Literal["m", "height_m", "s", "pace_s_per_m", "percent", "g", "g_per_h", "ml", "mg", "count"]
+
+
+def QT_TRANSLATE_NOOP(context: str, text: str) -> str:  # noqa: N802 - the name the extraction tool looks for
+    """Mark *text* for translation in *context* and return it unchanged."""
+    return text
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number in SI units that becomes text only in `wording`."""
+
+    value: float
+    unit: Unit
+
+    def __str__(self) -> str:
+        return f"{self.value:g} {self.unit}"
+
+
+Argument = str | int | Quantity
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """A sentence as a translatable template with numbered places, and what goes into them.
+
+    `str()` gives a plain English form for logs; `wording.Words.say` gives the one people see.
+    """
+
+    template: str
+    args: tuple[Argument, ...] = ()
+
+    def __str__(self) -> str:
+        return self.template.format(*self.args)
+
+
+def message(template: str, *args: Argument) -> Message:
+    """Return a `Message` of *template* and *args*."""
+    return Message(template, args)
+
+
+class PlanError(ValueError):
+    """Something the user asked for cannot be done; carries one sentence that says what to do."""
+
+    def __init__(self, template: str, *args: Argument) -> None:
+        self.message = Message(template, args)
+        super().__init__(template, *args)
+
+    def __str__(self) -> str:
+        return str(self.message)
+
+
+class CourseError(PlanError):
+    """A course or recording cannot be read."""
+
+
+class StoreError(PlanError):
+    """A project file cannot be read or kept."""

@@ -1,0 +1,26 @@
+"""The whole document: one value, never changed in place."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ultraplanner_gui.plan.block import Block
+from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
+from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
+
+
+@dataclass(frozen=True, slots=True)
+class Project:
+    """One race of one runner. `first_weekday` is the first day of the week, Monday 0."""
+
+    race: Race
+    course: Course | None = None
+    runner: Runner = Runner()
+    block: Block = Block()
+    fuel: FuelPlan = FuelPlan()
+    cards: tuple[Card, ...] = DEFAULT_CARDS
+    notes: str = ""
+    first_weekday: int = 0

@@ -1,0 +1,18 @@
+"""A recorded run: points with the seconds at which they were passed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from ultraplanner_gui.plan.course import FloatArray, Line
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Recording:
+    """`line` with `elapsed_s` per point, shape (n,), not falling; `start` aware, None if unknown."""
+
+    line: Line
+    elapsed_s: FloatArray
+    start: datetime | None = None
+    name: str = ""

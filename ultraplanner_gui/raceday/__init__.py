@@ -1,0 +1,1 @@
+"""The lower storey: profile, targets and fuel along the race."""

@@ -1,0 +1,1 @@
+"""Published formulae, one module per subject: pure functions of numbers and arrays, each with its source."""

@@ -1,0 +1,1 @@
+"""Shared Qt pieces: tokens of colour and type, lane kit, tables, fields."""

@@ -1,0 +1,1 @@
+"""The frame: header, storeys, ledger, actions, questions to the user."""

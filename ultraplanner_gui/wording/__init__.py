@@ -1,0 +1,1 @@
+"""The only place where numbers become text for people."""
