@@ -1,0 +1,145 @@
+"""The two axes lanes share: weeks counted down to the race, and the race by distance or clock."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from typing import Literal
+
+import numpy as np
+from PySide6.QtCore import QObject, Signal
+
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.weeks import WeekFigures
+
+Measure = Literal["distance", "clock"]
+
+
+class WeekAxis(QObject):
+    """Columns are weeks; x runs from 0 to the body's width."""
+
+    changed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.weeks: tuple[WeekFigures, ...] = ()
+
+    def show(self, weeks: tuple[WeekFigures, ...]) -> None:
+        """Take over the weeks to show, first to race week."""
+        same = [w.start for w in weeks] == [w.start for w in self.weeks]
+        self.weeks = weeks
+        if not same:
+            self.changed.emit()
+
+    def column(self, index: int, width: float) -> tuple[float, float]:
+        """Return left edge and width of a column in a body of *width*."""
+        each = width / max(1, len(self.weeks))
+        return index * each, each
+
+    def index_at(self, x: float, width: float) -> int | None:
+        """Return the column at *x*; None outside."""
+        if not self.weeks or not 0.0 <= x < width:
+            return None
+        return int(x / (width / len(self.weeks)))
+
+    def index_of(self, day: date) -> int | None:
+        """Return the column that holds *day*; None outside the block."""
+        if not self.weeks:
+            return None
+        index = (day - self.weeks[0].start).days // 7
+        return index if 0 <= index < len(self.weeks) else None
+
+    def day(self, index: int, row: int) -> date:
+        """Return the date in column *index*, row *row* of the day grid."""
+        return self.weeks[index].start + timedelta(days=row)
+
+
+class RaceAxis(QObject):
+    """The race along x: metres from the start, or seconds of race time on the target curve.
+
+    `low` and `high` are the visible ends in the chosen measure.
+    """
+
+    changed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.measure: Measure = "distance"
+        self.low = 0.0
+        self.high = 1.0
+        self._outlook: Outlook | None = None
+
+    def show(self, outlook: Outlook) -> None:
+        """Follow *outlook*; the view is kept where the course and measure stay the same."""
+        before = self._outlook
+        self._outlook = outlook
+        full = before is None or (self.low, self.high) == self._span(before)
+        if full or before is None or before.profile is not outlook.profile:
+            self.low, self.high = self._span(outlook)
+            self.changed.emit()
+
+    def choose(self, measure: Measure) -> None:
+        """Lay the axis out by distance or by clock, whole race in view."""
+        if measure != self.measure:
+            self.measure = measure
+            if self._outlook is not None:
+                self.low, self.high = self._span(self._outlook)
+            self.changed.emit()
+
+    def view(self, low: float, high: float) -> None:
+        """Show the stretch from *low* to *high*, kept inside the race and no narrower than 1 %."""
+        if self._outlook is None:
+            return
+        first, last = self._span(self._outlook)
+        width = min(max(high - low, 0.01 * (last - first)), last - first)
+        low = min(max(low, first), last - width)
+        self.low, self.high = low, low + width
+        self.changed.emit()
+
+    def x_of_distance(self, at_m: float, width: float) -> float:
+        """Return x of a place on the course in a body of *width*."""
+        value = at_m
+        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+            value = self._outlook.target.arrival_s(at_m)
+        return self._x(value, width)
+
+    def x_of_time(self, elapsed_s: float, width: float) -> float:
+        """Return x of a moment of the race."""
+        value = elapsed_s
+        if self.measure == "distance" and self._outlook is not None and self._outlook.target is not None:
+            value = self._outlook.target.distance_at(elapsed_s)
+        return self._x(value, width)
+
+    def x_of_distances(self, at_m: np.ndarray, width: float) -> np.ndarray:
+        """Return x of many places, shape as *at_m*."""
+        values = at_m
+        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+            target = self._outlook.target
+            values = np.interp(at_m, target.distance_m, target.elapsed_s)
+        return (values - self.low) / (self.high - self.low) * width
+
+    def distance_at(self, x: float, width: float) -> float:
+        """Return the place at *x*, metres from the start."""
+        value = self._value(x, width)
+        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+            return self._outlook.target.distance_at(value)
+        return value
+
+    def time_at(self, x: float, width: float) -> float:
+        """Return the moment at *x*, seconds of race time."""
+        value = self._value(x, width)
+        if self.measure == "distance" and self._outlook is not None and self._outlook.target is not None:
+            return self._outlook.target.arrival_s(value)
+        return value
+
+    def _x(self, value: float, width: float) -> float:
+        return (value - self.low) / (self.high - self.low) * width
+
+    def _value(self, x: float, width: float) -> float:
+        return self.low + x / max(width, 1.0) * (self.high - self.low)
+
+    def _span(self, outlook: Outlook) -> tuple[float, float]:
+        if outlook.profile is None or outlook.target is None:
+            return 0.0, 1.0
+        if self.measure == "distance":
+            return 0.0, outlook.profile.length_m
+        return 0.0, outlook.target.finish_s

@@ -1,0 +1,178 @@
+"""One way to make a lane: head with name and unit, scale, body on a shared axis, readout."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+
+from ultraplanner_gui.widgets.theme import theme
+
+HEAD_PX = 118.0
+GUTTER_PX = 38.0
+RIGHT_PX = 14.0
+NAME_PT = 8.5
+UNIT_PT = 7.0
+LABEL_PT = 7.5
+
+Align = Qt.AlignmentFlag
+
+
+def draw_text(
+    painter: QPainter,
+    rect: QRectF,
+    text: str,
+    colour: QColor,
+    font: QFont,
+    align: Align = Align.AlignLeft | Align.AlignVCenter,
+) -> None:
+    """Draw one line of text in *rect*, unclipped; the caller has measured it."""
+    painter.setFont(font)
+    painter.setPen(colour)
+    painter.drawText(rect, int(align) | int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip), text)
+
+
+def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
+    """Return round values between *low* and *high*, *at_most* of them, steps of 1, 2 or 5."""
+    span = high - low
+    if not math.isfinite(span) or span <= 0.0 or at_most < 1:
+        return []
+    rough = span / at_most
+    power = 10.0 ** math.floor(math.log10(rough))
+    step = next((m * power for m in (1.0, 2.0, 5.0, 10.0) if m * power >= rough), 10.0 * power)
+    first = math.ceil(low / step - 1e-9)
+    return [k * step for k in range(first, math.floor(high / step + 1e-9) + 1)]
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """A linear scale from values to y inside a lane body; *low* lies at the bottom."""
+
+    low: float
+    high: float
+    top: float
+    bottom: float
+
+    def y(self, value: float) -> float:
+        """Return y of *value*."""
+        span = self.high - self.low
+        return self.bottom if span <= 0 else self.bottom - (value - self.low) / span * (self.bottom - self.top)
+
+    def value(self, y: float) -> float:
+        """Return the value at *y*."""
+        return self.low + (self.bottom - y) / max(self.bottom - self.top, 1.0) * (self.high - self.low)
+
+
+class Lane(QWidget):
+    """A lane: its head on the left, its body on the axis shared with its neighbours.
+
+    A subclass paints `paint_body`; it may give a `readout` for the pointer.
+    """
+
+    def __init__(self, name: str, unit: str = "", height_px: float = 56.0, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name = name
+        self._unit = unit
+        self._height_px = height_px
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
+        self.setAccessibleName(f"{name}, {unit}" if unit else name)
+        theme().changed.connect(self._on_theme_changed)
+
+    def sizeHint(self) -> QSize:
+        return QSize(400, round(theme().px(self._height_px)))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(300, round(theme().px(min(self._height_px, 30.0))))
+
+    def set_unit(self, unit: str) -> None:
+        """Name the unit in the head."""
+        if unit != self._unit:
+            self._unit = unit
+            self.setAccessibleName(f"{self._name}, {unit}" if unit else self._name)
+            self.update()
+
+    def body(self) -> QRectF:
+        """Return where the axis runs: right of the head, left of the margin."""
+        head, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
+        return QRectF(head, 1.0, max(1.0, self.width() - head - right), max(1.0, self.height() - 2.0))
+
+    def paint_body(self, painter: QPainter, body: QRectF) -> None:
+        """Draw the lane's figures into *body*."""
+        raise NotImplementedError
+
+    def readout(self, at: QPointF) -> str:
+        """Return what the pointer is on, in words; empty for nothing."""
+        return ""
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        body = self.body()
+        self.paint_ground(painter, body)
+        self._paint_head(painter)
+        self.paint_body(painter, body)
+        if self.hasFocus():
+            painter.setPen(QPen(theme().colours["teal"], 1.5, Qt.PenStyle.DotLine))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+        painter.end()
+
+    def paint_ground(self, painter: QPainter, body: QRectF) -> None:
+        """Draw the lane's own ground."""
+        painter.fillRect(body, theme().colours["lane"])
+
+    def paint_ticks(self, painter: QPainter, body: QRectF, scale: Scale, labels: list[tuple[float, str]]) -> None:
+        """Draw *labels* (value, text) of *scale* in the gutter, each with a hair line."""
+        look = theme()
+        font, height = look.font(UNIT_PT), look.metrics(UNIT_PT).height()
+        gutter = look.px(GUTTER_PX) - 5.0
+        for value, text in labels:
+            y = scale.y(value)
+            painter.setPen(QPen(look.colours["line"], 1.0))
+            painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+            top = min(max(y - height / 2, 0.0), self.height() - height)
+            rect = QRectF(body.left() - gutter - 5.0, top, gutter, height)
+            draw_text(painter, rect, text, look.colours["soft"], font, Align.AlignRight | Align.AlignVCenter)
+
+    def event(self, event: QEvent) -> bool:
+        if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
+            text = self.readout(QPointF(event.pos()))
+            if text:
+                QToolTip.showText(event.globalPos(), text, self)
+            else:
+                QToolTip.hideText()
+            return True
+        return super().event(event)
+
+    def _paint_head(self, painter: QPainter) -> None:
+        look = theme()
+        right = look.px(HEAD_PX - GUTTER_PX)
+        line, small = look.metrics(NAME_PT, bold=True).height(), look.metrics(UNIT_PT).height()
+        unit_lines = self._unit.split("\n") if self._unit else []
+        # A lane too low for both lines keeps its name.
+        shown = [u for k, u in enumerate(unit_lines) if line + small * (k + 1) <= self.height() + 2]
+        top = 2.0 if len(shown) > 0 else (self.height() - line) / 2
+        draw_text(
+            painter,
+            QRectF(0.0, top, right, line),
+            self._name,
+            look.colours["ink"],
+            look.font(NAME_PT, bold=True),
+            Align.AlignRight | Align.AlignVCenter,
+        )
+        for k, text in enumerate(shown):
+            draw_text(
+                painter,
+                QRectF(0.0, top + line + small * k, right, small),
+                text,
+                look.colours["soft"],
+                look.font(UNIT_PT),
+                Align.AlignRight | Align.AlignVCenter,
+            )
+
+    def _on_theme_changed(self) -> None:
+        self.updateGeometry()
+        self.update()

@@ -1,0 +1,272 @@
+"""Tokens of colour, type and measure: each named once, for a light and a dark screen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QPalette
+from PySide6.QtWidgets import QApplication
+
+from ultraplanner_gui.desk import resources
+
+FONT_FAMILY = "B612"
+FONT_FILES = ("fonts/B612-Regular.otf", "fonts/B612-Bold.otf")
+
+ThemeWish = Literal["system", "light", "dark"]
+
+
+@dataclass(frozen=True, slots=True)
+class Colours:
+    """One meaning each: teal distance, ochre climb, sky descent, plum fuel, clay race and
+    warnings, moss good margin, indigo night. `pale_*` is the same hue with less ink."""
+
+    paper: str
+    panel: str
+    lane: str
+    tile: str
+    ink: str
+    soft: str
+    line: str
+    strong_line: str
+    teal: str
+    pale_teal: str
+    ochre: str
+    pale_ochre: str
+    sky: str
+    pale_sky: str
+    plum: str
+    pale_plum: str
+    clay: str
+    pale_clay: str
+    moss: str
+    pale_moss: str
+    indigo: str
+    twilight: str
+    daylight: str
+    stone: str
+    on_colour: str
+
+    def __getitem__(self, name: str) -> QColor:
+        return QColor(getattr(self, name))
+
+
+LIGHT = Colours(
+    paper="#faf8f3",
+    panel="#ffffff",
+    lane="#f2ede2",
+    tile="#ffffff",
+    ink="#1d2831",
+    soft="#5d6770",
+    line="#e0d9cb",
+    strong_line="#b9b1a1",
+    teal="#1c7079",
+    pale_teal="#b9d6d4",
+    ochre="#96650a",
+    pale_ochre="#e6cf9e",
+    sky="#2f77ad",
+    pale_sky="#b7d3e8",
+    plum="#84356b",
+    pale_plum="#dcb9d0",
+    clay="#ad3c28",
+    pale_clay="#efc7bd",
+    moss="#54702c",
+    pale_moss="#ccd6b4",
+    indigo="#343c68",
+    twilight="#97a0cc",
+    daylight="#f3e3b3",
+    stone="#d9d2c3",
+    on_colour="#ffffff",
+)
+
+DARK = Colours(
+    paper="#171b1f",
+    panel="#20262b",
+    lane="#232a2f",
+    tile="#2b3339",
+    ink="#ece8df",
+    soft="#a5adb3",
+    line="#353d43",
+    strong_line="#59636b",
+    teal="#5fb8bd",
+    pale_teal="#27535a",
+    ochre="#d9a441",
+    pale_ochre="#5a471f",
+    sky="#74b3e4",
+    pale_sky="#274a66",
+    plum="#d68abd",
+    pale_plum="#59304c",
+    clay="#ee8a74",
+    pale_clay="#673329",
+    moss="#a3c06f",
+    pale_moss="#3f4d29",
+    indigo="#8790d8",
+    twilight="#525b92",
+    daylight="#6b5f38",
+    stone="#454c50",
+    on_colour="#14181b",
+)
+
+
+def register_fonts() -> None:
+    """Make the shipped font family known to Qt; raises RuntimeError if a file is unusable."""
+    if FONT_FAMILY in QFontDatabase.families():
+        return
+    for name in FONT_FILES:
+        if QFontDatabase.addApplicationFont(str(resources.path(name))) < 0:
+            raise RuntimeError(f"cannot load the font {name}")
+
+
+class Theme(QObject):
+    """The look in force: colours, fonts and measures at the chosen text size."""
+
+    changed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._wish: ThemeWish = "system"
+        self._percent = 100
+        self._fonts: dict[tuple[float, bool], QFont] = {}
+        self._metrics: dict[tuple[float, bool], QFontMetricsF] = {}
+        self.colours = LIGHT
+
+    def choose(self, wish: ThemeWish, percent: int) -> None:
+        """Take *wish* for light or dark and *percent* of the usual text size (80 to 200)."""
+        self._wish = wish
+        self._percent = max(80, min(200, percent))
+        dark = wish == "dark" or (
+            wish == "system"
+            and QGuiApplication.styleHints().colorScheme() is Qt.ColorScheme.Dark
+        )
+        self.colours = DARK if dark else LIGHT
+        self._fonts.clear()
+        self._metrics.clear()
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.setFont(self.font())
+            app.setPalette(self._palette())
+            app.setStyleSheet(self._style_sheet())
+        self.changed.emit()
+
+    @property
+    def is_dark(self) -> bool:
+        """Whether the dark colours are in force."""
+        return self.colours is DARK
+
+    @property
+    def scale(self) -> float:
+        """Text size against the usual one."""
+        return self._percent / 100.0
+
+    def px(self, pixels: float) -> float:
+        """Return a measure in device-independent pixels at the chosen text size."""
+        return pixels * self.scale
+
+    def font(self, size_pt: float = 8.5, bold: bool = False) -> QFont:
+        """Return the family at *size_pt* points times the text size."""
+        key = (size_pt, bold)
+        font = self._fonts.get(key)
+        if font is None:
+            font = QFont(FONT_FAMILY)
+            font.setPointSizeF(size_pt * self.scale)
+            font.setBold(bold)
+            self._fonts[key] = font
+        return font
+
+    def metrics(self, size_pt: float = 8.5, bold: bool = False) -> QFontMetricsF:
+        """Return the metrics of `font` of the same arguments."""
+        key = (size_pt, bold)
+        metrics = self._metrics.get(key)
+        if metrics is None:
+            metrics = QFontMetricsF(self.font(size_pt, bold))
+            self._metrics[key] = metrics
+        return metrics
+
+    def _palette(self) -> QPalette:
+        c, palette = self.colours, QPalette()
+        role = QPalette.ColorRole
+        for name, colour in (
+            (role.Window, c.paper),
+            (role.Base, c.panel),
+            (role.AlternateBase, c.lane),
+            (role.Button, c.panel),
+            (role.ToolTipBase, c.panel),
+            (role.WindowText, c.ink),
+            (role.Text, c.ink),
+            (role.ButtonText, c.ink),
+            (role.ToolTipText, c.ink),
+            (role.PlaceholderText, c.soft),
+            (role.Highlight, c.teal),
+            (role.HighlightedText, c.on_colour),
+            (role.Link, c.teal),
+            (role.Light, c.panel),
+            (role.Mid, c.strong_line),
+            (role.Dark, c.strong_line),
+        ):
+            palette.setColor(name, QColor(colour))
+        for name in (role.WindowText, role.Text, role.ButtonText):
+            palette.setColor(QPalette.ColorGroup.Disabled, name, QColor(c.strong_line))
+        return palette
+
+    def _style_sheet(self) -> str:
+        c, r = self.colours, 4
+        pad = round(self.px(4))
+        return f"""
+        QToolTip {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; padding: 4px; }}
+        QPushButton, QToolButton {{
+            background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line};
+            border-radius: {r}px; padding: {pad}px {2 * pad}px; }}
+        QToolButton {{ border-color: transparent; background: transparent; }}
+        QPushButton:hover, QToolButton:hover {{ background: {c.lane}; border-color: {c.strong_line}; }}
+        QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.teal}; padding: {pad - 1}px {2 * pad - 1}px; }}
+        QPushButton:default {{ background: {c.teal}; color: {c.on_colour}; border-color: {c.teal}; }}
+        QPushButton:default:focus {{ border-color: {c.ink}; }}
+        QPushButton:disabled, QToolButton:disabled {{ color: {c.strong_line}; border-color: {c.line}; }}
+        QPushButton:checked, QToolButton:checked {{ background: {c.pale_teal}; color: {c.ink}; }}
+        QLineEdit, QPlainTextEdit, QAbstractSpinBox, QComboBox {{
+            background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line};
+            border-radius: {r}px; padding: {pad - 1}px {pad}px; selection-background-color: {c.teal};
+            selection-color: {c.on_colour}; }}
+        QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border-color: {c.teal}; }}
+        QComboBox QAbstractItemView {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
+        QMenuBar {{ background: {c.panel}; color: {c.ink}; }}
+        QMenuBar::item:selected, QMenu::item:selected {{ background: {c.pale_teal}; color: {c.ink}; }}
+        QMenu {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; padding: 4px; }}
+        QMenu::item {{ padding: {pad}px {4 * pad}px; }}
+        QMenu::item:disabled {{ color: {c.strong_line}; }}
+        QMenu::separator {{ height: 1px; background: {c.line}; margin: 4px; }}
+        QTableView {{ background: {c.panel}; color: {c.ink}; gridline-color: {c.line};
+            border: 1px solid {c.line}; selection-background-color: {c.pale_teal}; selection-color: {c.ink};
+            alternate-background-color: {c.lane}; }}
+        QHeaderView::section {{ background: {c.lane}; color: {c.soft}; border: 0;
+            border-bottom: 1px solid {c.strong_line}; padding: {pad}px; }}
+        QTableCornerButton::section {{ background: {c.lane}; border: 0; }}
+        QTabBar::tab {{ background: transparent; color: {c.soft}; padding: {pad + 1}px {3 * pad}px;
+            border-bottom: 2px solid transparent; }}
+        QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.teal}; }}
+        QTabBar::tab:focus {{ border-bottom: 2px solid {c.ink}; }}
+        QTabWidget::pane {{ border: 0; }}
+        QScrollArea {{ border: 0; background: transparent; }}
+        QSplitter::handle {{ background: {c.line}; }}
+        QSplitter::handle:hover {{ background: {c.teal}; }}
+        QScrollBar {{ background: transparent; border: 0; width: 10px; height: 10px; }}
+        QScrollBar::handle {{ background: {c.strong_line}; border-radius: 4px; min-height: 24px; min-width: 24px; margin: 1px; }}
+        QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+        QProgressBar {{ background: {c.lane}; color: {c.ink}; border: 1px solid {c.line}; border-radius: {r}px;
+            text-align: center; }}
+        QProgressBar::chunk {{ background: {c.pale_teal}; }}
+        """
+
+
+def theme() -> Theme:
+    """Return the theme of the running application, made at the first call."""
+    app = QApplication.instance()
+    if app is None:
+        raise RuntimeError("there is no application yet")
+    found = app.findChild(Theme)
+    if found is None:
+        register_fonts()
+        found = Theme(app)
+        found.choose("system", 100)
+    return found
