@@ -1,0 +1,144 @@
+"""Height along a line: holes filled, spikes found, noise smoothed away, climb and drop counted."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+import numpy.typing as npt
+
+FloatArray = npt.NDArray[np.float64]
+
+SPIKE_HEIGHT_M = 30.0
+SPIKE_SLOPE = 1.0
+SPIKE_LENGTH_M = 500.0
+
+
+def filled(distance_m: FloatArray, elevation_m: FloatArray) -> FloatArray:
+    """Return the heights with NaN filled in along the line; level before the first and after the
+    last that is known. At least one must be known."""
+    known = np.isfinite(elevation_m)
+    if known.all():
+        return elevation_m
+    return np.interp(distance_m, distance_m[known], elevation_m[known])
+
+
+def spikes(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray[np.bool_]:
+    """Return which heights are spikes: between a jump and a jump back, shape (n,).
+
+    A jump is steeper than `SPIKE_SLOPE` and higher than `SPIKE_HEIGHT_M` within one step; the
+    jump back comes within `SPIKE_LENGTH_M`. NaN counts as filled. (Limits: OWN.)
+    """
+    found = np.zeros(len(elevation_m), dtype=np.bool_)
+    if not np.isfinite(elevation_m).any():
+        return found
+    rise = np.diff(filled(distance_m, elevation_m))
+    is_jump = (np.abs(rise) > SPIKE_HEIGHT_M) & (
+        np.abs(rise) > SPIKE_SLOPE * np.diff(distance_m)
+    )
+    jumps = np.flatnonzero(is_jump).tolist()
+    opened: int | None = None
+    for jump in jumps:
+        if opened is None:
+            opened = jump
+        elif rise[jump] * rise[opened] < 0 and (
+            distance_m[jump] - distance_m[opened + 1] <= SPIKE_LENGTH_M
+        ):
+            found[opened + 1 : jump + 1] = True
+            opened = None
+        else:
+            opened = jump
+    return found
+
+
+def moving_mean(
+    distance_m: FloatArray, elevation_m: FloatArray, at_m: FloatArray, window_m: float
+) -> FloatArray:
+    """Return the mean height over *window_m* about each place *at_m* of the line.
+
+    The line is taken as straight between its points and mirrored through its two ends, so the
+    heights there stay as they are, slopes are kept, and no convex cost of the gradient summed
+    along the line can grow (Jensen's inequality: smoothed gradients are means of the given ones).
+    """
+    length = float(distance_m[-1] - distance_m[0])
+    if length <= 0.0:
+        return np.full(len(at_m), float(elevation_m.mean()))
+    window = min(window_m, length)
+    distance, elevation = _mirrored(distance_m, elevation_m, window / 2.0)
+    step = np.diff(distance)
+    area = np.concatenate(
+        ([0.0], np.cumsum(step * (elevation[1:] + elevation[:-1]) / 2.0))
+    )
+
+    def area_to(place: FloatArray) -> FloatArray:
+        k = np.clip(
+            np.searchsorted(distance, place, side="right") - 1, 0, len(step) - 1
+        )
+        into = place - distance[k]
+        run = np.where(step[k] > 0.0, step[k], 1.0)
+        slope = (elevation[k + 1] - elevation[k]) / run
+        return np.asarray(
+            area[k] + into * (elevation[k] + slope * into / 2.0), dtype=np.float64
+        )
+
+    return (area_to(at_m + window / 2.0) - area_to(at_m - window / 2.0)) / window
+
+
+def _mirrored(
+    distance_m: FloatArray, elevation_m: FloatArray, reach_m: float
+) -> tuple[FloatArray, FloatArray]:
+    head = int(np.searchsorted(distance_m, distance_m[0] + reach_m)) + 1
+    tail = int(np.searchsorted(distance_m, distance_m[-1] - reach_m, side="right")) - 1
+
+    def both_ways(values: FloatArray) -> FloatArray:
+        before = 2.0 * values[0] - values[1:head][::-1]
+        after = 2.0 * values[-1] - values[max(tail, 0) : -1][::-1]
+        return np.concatenate((before, values, after))
+
+    return both_ways(distance_m), both_ways(elevation_m)
+
+
+def turning_points(elevation_m: FloatArray, threshold_m: float) -> list[int]:
+    """Return the indices of the extremes between which climbs and drops are counted.
+
+    A turn counts once the height has gone back by *threshold_m* from the extreme; the last leg
+    runs to the last extreme. Empty if the height nowhere changes by the threshold.
+    """
+    heights = elevation_m.tolist()
+    low = high = 0
+    direction = 0
+    turns: list[int] = []
+    for i, height in enumerate(heights):
+        if height > heights[high]:
+            high = i
+        if height < heights[low]:
+            low = i
+        if direction >= 0 and heights[high] - height >= threshold_m:
+            turns.append(high)
+            direction, low = -1, i
+        elif direction <= 0 and height - heights[low] >= threshold_m:
+            turns.append(low)
+            direction, high = 1, i
+    if direction:
+        turns.append(high if direction > 0 else low)
+    return turns
+
+
+def climb_and_drop(
+    elevation_m: FloatArray, threshold_m: float
+) -> tuple[FloatArray, FloatArray]:
+    """Return climb and drop from the first point on, metres, both shape (n,) and not falling.
+
+    Counted from extreme to extreme by `turning_points`, and within a leg where a new extreme is
+    reached. A summing of every rise would grow with the number of points instead: noise of
+    standard deviation s adds s / sqrt(pi) per step.
+    """
+    rise, fall = np.zeros(len(elevation_m)), np.zeros(len(elevation_m))
+    turns = turning_points(elevation_m, threshold_m)
+    for first, last in pairwise(turns):
+        leg = elevation_m[first : last + 1]
+        if leg[-1] > leg[0]:
+            rise[first + 1 : last + 1] = np.diff(np.maximum.accumulate(leg))
+        else:
+            fall[first + 1 : last + 1] = -np.diff(np.minimum.accumulate(leg))
+    return np.cumsum(rise), np.cumsum(fall)
