@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import datetime
 from typing import Literal
 
+import numpy as np
+
+from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.science.sun import (
+    CIVIL_TWILIGHT_DEG,
+    SUNRISE_DEG,
+    crossings,
+    elevation_deg,
+)
+
+Light = Literal["day", "twilight", "dark"]
+
+HALF_FLANK_S = 1800.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,7 +28,7 @@ class LightSpan:
 
     start_s: float
     end_s: float
-    kind: Literal["day", "twilight", "dark"]
+    kind: Light
 
 
 def light_spans(
@@ -24,4 +38,43 @@ def light_spans(
 
     Twilight is civil twilight (sun between the horizon and 6 degrees below it).
     """
-    raise NotImplementedError
+    start = race.start.timestamp()
+    place = (latitude_deg, longitude_deg)
+    edges = [start, start + finish_s]
+    for level_deg in (SUNRISE_DEG, CIVIL_TWILIGHT_DEG):
+        edges.extend(crossings(start, start + finish_s, *place, level_deg))
+    at = np.unique(edges)
+    heights_deg = elevation_deg((at[:-1] + at[1:]) / 2.0, *place)
+    spans: list[LightSpan] = []
+    for begin, end, height_deg in zip(at[:-1] - start, at[1:] - start, heights_deg, strict=True):
+        kind = _light(float(height_deg))
+        if spans and spans[-1].kind == kind:
+            spans[-1] = replace(spans[-1], end_s=float(end))
+        else:
+            spans.append(LightSpan(float(begin), float(end), kind))
+    return tuple(spans)
+
+
+def dark_share(
+    start: datetime, elapsed_s: FloatArray, latitude_deg: float, longitude_deg: float
+) -> FloatArray:
+    """Return how dark it is after *elapsed_s* seconds: 0 by day, 1 by night.
+
+    Between them it runs over the hour about civil dusk or dawn. *elapsed_s* must ascend.
+    """
+    first = start.timestamp() + float(elapsed_s[0]) - HALF_FLANK_S
+    last = start.timestamp() + float(elapsed_s[-1]) + HALF_FLANK_S
+    turns = crossings(first, last, latitude_deg, longitude_deg, CIVIL_TWILIGHT_DEG)
+    edges = np.concatenate(([first], turns, [last]))
+    middles = (edges[:-1] + edges[1:]) / 2.0
+    is_dark = elevation_deg(middles, latitude_deg, longitude_deg) < CIVIL_TWILIGHT_DEG
+    dark_s = np.concatenate(([0.0], np.cumsum(np.diff(edges) * is_dark)))
+    clock = start.timestamp() + elapsed_s
+    later = np.interp(clock + HALF_FLANK_S, edges, dark_s)
+    return (later - np.interp(clock - HALF_FLANK_S, edges, dark_s)) / (2.0 * HALF_FLANK_S)
+
+
+def _light(height_deg: float) -> Light:
+    if height_deg >= SUNRISE_DEG:
+        return "day"
+    return "twilight" if height_deg >= CIVIL_TWILIGHT_DEG else "dark"
