@@ -56,7 +56,7 @@ TEST_PACKAGES = (
     "poppler-utils",
     "fonts-dejavu-core",
 )
-IMPORT_LINTER = "from importlinter.cli import lint_imports_command as run; run(["--no-logo"])"
+IMPORT_LINTER = "from importlinter.cli import lint_imports_command as run; run(['--no-logo'])"
 
 
 class Refusal(Exception):
