@@ -16,7 +16,8 @@ SPIKE_LENGTH_M = 500.0
 
 def filled(distance_m: FloatArray, elevation_m: FloatArray) -> FloatArray:
     """Return the heights with NaN filled in along the line; level before the first and after the
-    last that is known. At least one must be known."""
+    last that is known. At least one must be known.
+    """
     known = np.isfinite(elevation_m)
     if known.all():
         return elevation_m
@@ -32,23 +33,45 @@ def spikes(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray[np.bo
     found = np.zeros(len(elevation_m), dtype=np.bool_)
     if not np.isfinite(elevation_m).any():
         return found
-    rise = np.diff(filled(distance_m, elevation_m))
-    is_jump = (np.abs(rise) > SPIKE_HEIGHT_M) & (
-        np.abs(rise) > SPIKE_SLOPE * np.diff(distance_m)
-    )
-    jumps = np.flatnonzero(is_jump).tolist()
+    heights = filled(distance_m, elevation_m)
+    rise = np.diff(heights)
     opened: int | None = None
-    for jump in jumps:
-        if opened is None:
-            opened = jump
-        elif rise[jump] * rise[opened] < 0 and (
-            distance_m[jump] - distance_m[opened + 1] <= SPIKE_LENGTH_M
-        ):
+    for jump in np.flatnonzero(_jumps(distance_m, heights)).tolist():
+        is_back = opened is not None and (
+            rise[jump] * rise[opened] < 0.0
+            and distance_m[jump] - distance_m[opened + 1] <= SPIKE_LENGTH_M
+        )
+        if opened is not None and is_back:
             found[opened + 1 : jump + 1] = True
-            opened = None
-        else:
-            opened = jump
+        opened = None if is_back else jump
     return found
+
+
+def zero_fillers(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray[np.bool_]:
+    """Return which heights are zeros put in for want of a height, shape (n,).
+
+    A run of zeros is filler if there is a jump (see `spikes`) wherever it begins or ends; the
+    sea is come down to without one. (Rule: OWN.)
+    """
+    is_zero: npt.NDArray[np.bool_] = elevation_m == 0.0
+    if is_zero.all():
+        return is_zero
+    is_jump = _jumps(distance_m, np.nan_to_num(elevation_m))
+    found = np.zeros(len(elevation_m), dtype=np.bool_)
+    edges = np.flatnonzero(np.diff(is_zero, prepend=False, append=False)).tolist()
+    for first, end in zip(edges[::2], edges[1::2], strict=True):
+        jumps_in = first == 0 or is_jump[first - 1]
+        jumps_out = end == len(elevation_m) or is_jump[end - 1]
+        found[first:end] = jumps_in and jumps_out
+    return found
+
+
+def _jumps(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray[np.bool_]:
+    rise = np.abs(np.diff(elevation_m))
+    is_jump: npt.NDArray[np.bool_] = (rise > SPIKE_HEIGHT_M) & (
+        rise > SPIKE_SLOPE * np.diff(distance_m)
+    )
+    return is_jump
 
 
 def moving_mean(
@@ -66,20 +89,14 @@ def moving_mean(
     window = min(window_m, length)
     distance, elevation = _mirrored(distance_m, elevation_m, window / 2.0)
     step = np.diff(distance)
-    area = np.concatenate(
-        ([0.0], np.cumsum(step * (elevation[1:] + elevation[:-1]) / 2.0))
-    )
+    area = np.concatenate(([0.0], np.cumsum(step * (elevation[1:] + elevation[:-1]) / 2.0)))
 
     def area_to(place: FloatArray) -> FloatArray:
-        k = np.clip(
-            np.searchsorted(distance, place, side="right") - 1, 0, len(step) - 1
-        )
+        k = np.clip(np.searchsorted(distance, place, side="right") - 1, 0, len(step) - 1)
         into = place - distance[k]
         run = np.where(step[k] > 0.0, step[k], 1.0)
         slope = (elevation[k + 1] - elevation[k]) / run
-        return np.asarray(
-            area[k] + into * (elevation[k] + slope * into / 2.0), dtype=np.float64
-        )
+        return np.asarray(area[k] + into * (elevation[k] + slope * into / 2.0), dtype=np.float64)
 
     return (area_to(at_m + window / 2.0) - area_to(at_m - window / 2.0)) / window
 
@@ -124,9 +141,7 @@ def turning_points(elevation_m: FloatArray, threshold_m: float) -> list[int]:
     return turns
 
 
-def climb_and_drop(
-    elevation_m: FloatArray, threshold_m: float
-) -> tuple[FloatArray, FloatArray]:
+def climb_and_drop(elevation_m: FloatArray, threshold_m: float) -> tuple[FloatArray, FloatArray]:
     """Return climb and drop from the first point on, metres, both shape (n,) and not falling.
 
     Counted from extreme to extreme by `turning_points`, and within a leg where a new extreme is
