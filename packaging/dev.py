@@ -112,17 +112,17 @@ def _install_debian(missing: Sequence[str]) -> None:
     if prefix is None or not shutil.which("apt-get"):
         raise Refusal(
             "Debian packages are missing and may not be installed from here. Run\n"
-            f"    sudo {' '.join(install)}\nand then this again."
+            f"    sudo apt-get update && sudo {' '.join(install)}\nand then this again."
         )
     print(f"Installing Debian packages: {' '.join(missing)}", flush=True)
     patient = ["-q", "-o", "DPkg::Lock::Timeout=300"]
     calm = [*prefix, "env", "DEBIAN_FRONTEND=noninteractive", "apt-get", *patient]
-    first = subprocess.run([*calm, *install[1:]], capture_output=True, check=False)
-    if first.returncode == 0:
+    none = subprocess.DEVNULL
+    if subprocess.call([*calm, *install[1:]], stdin=none, stdout=none, stderr=none) == 0:
         return
-    # Lists that were never fetched, or are old: fetch them and try once more, aloud.
-    subprocess.call([*calm, "update"], stdin=subprocess.DEVNULL)
-    if subprocess.call([*calm, *install[1:]], stdin=subprocess.DEVNULL):
+    # Lists that were never fetched, or are old: fetch them and try once more, faults aloud.
+    subprocess.call([*calm, "update"], stdin=none, stdout=none)
+    if subprocess.call([*calm, *install[1:]], stdin=none, stdout=none):
         raise Refusal(f"apt-get failed, see above. It was asked to\n    {' '.join(install)}")
 
 
@@ -274,8 +274,8 @@ def run(args: Sequence[str]) -> int:
     if code == 0:
         print(
             f"There is no display here, so the cards were written to\n    {cards}\n"
-            "To see the window, run this in a desktop session, or on a virtual screen:\n"
-            "    xvfb-run -a python3 packaging/dev.py run"
+            "To see the window, run this in a desktop session, or on a virtual screen (Debian\n"
+            "packages xvfb and xauth): xvfb-run -a python3 packaging/dev.py run"
         )
     return code
 
@@ -307,6 +307,7 @@ def _background(
         env=env,
         pass_fds=handles,
         stdin=subprocess.DEVNULL,
+        stdout=subprocess.DEVNULL,
         stderr=subprocess.DEVNULL,
         start_new_session=True,
     )
