@@ -1,16 +1,26 @@
-"""What the fuel plan adds up to: by hour, by leg and as a rolling rate; and placing it by rule."""
+"""What the fuel plan adds up to: by hour, by leg and as a rolling rate."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
+import numpy as np
+import numpy.typing as npt
+
+from ultraplanner_gui.engine.fuel_checks import FuelCheck as FuelCheck
+from ultraplanner_gui.engine.fuel_checks import Taken, fuel_checks
+from ultraplanner_gui.engine.fuel_placing import place_by_clock as place_by_clock
 from ultraplanner_gui.engine.sections import SectionFigures
-from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan
-from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan, Sugars
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
+
+_ROLLING_STEP_S = 300.0
+_HALF_WINDOW_S = 1800.0
+_BAND = (0.9, 1.1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +48,10 @@ class HourFuel:
 class LegFuel:
     """From leaving one aid station (or the start) to leaving the next (or the finish).
 
-    `counts` are (food key, servings) in the order of first use; `carry_carb_g` and
-    `carry_fluid_ml` what to carry out with 15 % spare.
+    `station` and `name` are those of its end, None and usually empty for the finish. An item
+    taken on leaving belongs to the next leg. `counts` are (food key, servings) in the order of
+    first use; `carry_carb_g` and `carry_fluid_ml` what to carry out with 15 % spare: what is
+    asked or what is planned, the more of both.
     """
 
     station: str | None
@@ -63,19 +75,11 @@ class LegFuel:
         return self.intake.carb_g / self.hours if self.hours else 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class FuelCheck:
-    """A limit or habit the plan touches: state, sentence, source."""
-
-    state: State
-    text: Message
-    source: Message
-
-
 @dataclass(frozen=True, slots=True, eq=False)
 class FuelFigures:
     """All fuel figures. `rolling_s` and `rolling_g_per_h`, shape (n,): carbohydrate of the
-    hour centred on each time, per hour. `band_g_per_h` is the target band."""
+    hour centred on each time, per hour. `band_g_per_h` is the target band.
+    """
 
     total: Intake
     hours: tuple[HourFuel, ...]
@@ -86,14 +90,116 @@ class FuelFigures:
     checks: tuple[FuelCheck, ...]
 
 
-def place_by_clock(fuel: FuelPlan, finish_s: float) -> tuple[FuelItem, ...]:
-    """Return items placed every `every_s` from `first_s` to reach the asked rates with the foods
-    at hand; none in the last 15 minutes. PlanError if there is no food with carbohydrate."""
-    raise NotImplementedError
+_FIGURES = tuple(figure.name for figure in fields(Intake))
 
 
 def fuel_figures(
     fuel: FuelPlan, sections: Sequence[SectionFigures], finish_s: float, runner: Runner
 ) -> FuelFigures:
-    """Return the fuel figures of a race of *finish_s* seconds."""
-    raise NotImplementedError
+    """Return the fuel figures of a race of *finish_s* seconds.
+
+    Items beyond the finish count for nothing but a check.
+    """
+    items = tuple(item for item in fuel.items if item.at_s <= finish_s)
+    at_s, amounts = _taken(fuel, items)
+    sums = np.vstack((np.zeros(len(_FIGURES)), np.cumsum(amounts, axis=0)))
+    rolling_s = np.linspace(0.0, finish_s, math.ceil(finish_s / _ROLLING_STEP_S) + 1)
+    rolling = _rolling(at_s, sums[:, _FIGURES.index("carb_g")], rolling_s, finish_s)
+    taken = Taken(
+        finish_s=finish_s,
+        at_s=at_s,
+        carb_g=amounts[:, _FIGURES.index("carb_g")],
+        fluid_ml=amounts[:, _FIGURES.index("fluid_ml")],
+        sodium_mg=amounts[:, _FIGURES.index("sodium_mg")],
+        caffeine_mg=amounts[:, _FIGURES.index("caffeine_mg")],
+        mixed=np.array([fuel.food(i.food).sugars is Sugars.MIXED for i in items], dtype=bool),
+        beyond=len(fuel.items) - len(items),
+    )
+    band = (_BAND[0] * fuel.carb_g_per_h, _BAND[1] * fuel.carb_g_per_h)
+    return FuelFigures(
+        total=Intake(*sums[-1].tolist()),
+        hours=_hours(at_s, sums, finish_s),
+        legs=_legs(fuel, items, at_s, sums, sections, finish_s),
+        rolling_s=rolling_s,
+        rolling_g_per_h=rolling,
+        band_g_per_h=band,
+        checks=fuel_checks(fuel, taken, band, runner),
+    )
+
+
+def _taken(fuel: FuelPlan, items: Sequence[FuelItem]) -> tuple[FloatArray, FloatArray]:
+    """Return when each item is taken, shape (n,), and what is in it, shape (n, figures)."""
+    per_serving = {f.key: tuple(getattr(f, name) for name in _FIGURES) for f in fuel.foods}
+    at_s = np.array([item.at_s for item in items], dtype=np.float64)
+    servings = np.array([item.servings for item in items], dtype=np.float64)
+    amounts = np.array([per_serving[item.food] for item in items], dtype=np.float64)
+    return at_s, amounts.reshape(len(items), len(_FIGURES)) * servings[:, np.newaxis]
+
+
+def _rolling(
+    at_s: FloatArray, carb_sums_g: FloatArray, times_s: FloatArray, finish_s: float
+) -> FloatArray:
+    """Return the hourly rate of the hour centred on each time, of its part inside the race."""
+    starts = np.maximum(times_s - _HALF_WINDOW_S, 0.0)
+    ends = np.minimum(times_s + _HALF_WINDOW_S, finish_s)
+    taken_g = carb_sums_g[_index(at_s, ends, finish_s)] - carb_sums_g[np.searchsorted(at_s, starts)]
+    length_s = ends - starts
+    rates: FloatArray = taken_g * S_PER_H / np.maximum(length_s, 1.0)
+    return rates
+
+
+def _index(at_s: FloatArray, ends_s: FloatArray, finish_s: float) -> npt.NDArray[np.intp]:
+    """Return how many items come before each end; one at the very finish belongs to the race."""
+    return np.searchsorted(at_s, np.where(ends_s >= finish_s, np.inf, ends_s))
+
+
+def _hours(at_s: FloatArray, sums: FloatArray, finish_s: float) -> tuple[HourFuel, ...]:
+    starts = np.arange(0.0, finish_s, S_PER_H)
+    ends = np.minimum(starts + S_PER_H, finish_s)
+    rows = (sums[_index(at_s, ends, finish_s)] - sums[np.searchsorted(at_s, starts)]).tolist()
+    return tuple(
+        HourFuel(start, (end - start) / S_PER_H, Intake(*row))
+        for start, end, row in zip(starts.tolist(), ends.tolist(), rows, strict=True)
+    )
+
+
+def _legs(
+    fuel: FuelPlan,
+    items: Sequence[FuelItem],
+    at_s: FloatArray,
+    sums: FloatArray,
+    sections: Sequence[SectionFigures],
+    finish_s: float,
+) -> tuple[LegFuel, ...]:
+    ends: list[tuple[str | None, str, float]] = [
+        (s.station, s.name, s.leave_s) for s in sections[:-1] if s.station is not None
+    ]
+    ends.append((None, sections[-1].name if sections else "", finish_s))
+    cuts = _index(at_s, np.array([end_s for _, _, end_s in ends]), finish_s).tolist()
+    legs: list[LegFuel] = []
+    start_s, first = 0.0, 0
+    for (station, name, end_s), last in zip(ends, cuts, strict=True):
+        eaten = items[first:last]
+        intake = Intake(*(sums[last] - sums[first]).tolist())
+        counts: dict[str, float] = {}
+        for item in eaten:
+            counts[item.food] = counts.get(item.food, 0.0) + item.servings
+        legs.append(
+            LegFuel(
+                station=station,
+                name=name,
+                start_s=start_s,
+                end_s=end_s,
+                intake=intake,
+                counts=tuple(counts.items()),
+                items=tuple(item.key for item in eaten),
+                carry_carb_g=_carry(fuel.carb_g_per_h, intake.carb_g, end_s - start_s),
+                carry_fluid_ml=_carry(fuel.fluid_ml_per_h, intake.fluid_ml, end_s - start_s),
+            )
+        )
+        start_s, first = end_s, last
+    return tuple(legs)
+
+
+def _carry(asked_per_h: float, planned: float, s: float) -> float:
+    return carry_need(max(asked_per_h, per_hour(planned, s)), s)

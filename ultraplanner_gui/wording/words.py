@@ -62,7 +62,7 @@ class Words:
 
     @property
     def distance_unit(self) -> str:
-        """ "km" or "mi"."""
+        """Return "km" or "mi"."""
         return "km" if self.units == "metric" else "mi"
 
     def height(self, m: float | None) -> str:
@@ -75,13 +75,13 @@ class Words:
 
     @property
     def height_unit(self) -> str:
-        """ "m" or "ft"."""
+        """Return "m" or "ft"."""
         return "m" if self.units == "metric" else "ft"
 
     # Times
 
     def duration(self, s: float | None) -> str:
-        """Return "19 h 42", "42 min" below one hour; rounded to the minute; "-" in front if negative."""
+        """Return "19 h 42", "42 min" below one hour; rounded to the minute."""
         if s is None or not math.isfinite(s):
             return NONE
         hours, minutes = divmod(reading.minutes_of(abs(s)), 60)
@@ -121,7 +121,7 @@ class Words:
 
     @property
     def pace_unit(self) -> str:
-        """ "min/km" or "min/mi"."""
+        """Return "min/km" or "min/mi"."""
         return f"min/{self.distance_unit}"
 
     # Amounts

@@ -1,0 +1,47 @@
+"""What is said beside every fuel plan. Plain words; the race's rules and doctors go first."""
+
+from __future__ import annotations
+
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+
+# On every printed fuel card.
+STANDING = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Amounts are a starting point to practise in training. Drink to thirst. Stop and get help if "
+    "you are confused, faint, swollen, or keep vomiting. Race rules and medical staff go first.",
+)
+
+# Hew-Butler et al. 2015, Clin J Sport Med 25:303-320; Hoffman et al. 2013, Med Sci Sports
+# Exerc 45:784-791.
+OVER_DRINKING = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Drinking more than you sweat can kill. Weight gain, puffy hands, headache or vomiting: "
+    "no more plain water, go to medical staff at once.",
+)
+# Lipman et al. 2017, Emerg Med J 34:637-642.
+PAINKILLERS = QT_TRANSLATE_NOOP(
+    "Caution",
+    "No ibuprofen or similar painkillers before or during the race: they may harm the kidneys. "
+    "Pain that needs them is a reason to stop.",
+)
+# EFSA NDA Panel 2015, EFSA Journal 13(5):4102.
+CAFFEINE = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Caffeine limits are for healthy adults. Pregnant, under 18, with heart trouble, high blood "
+    "pressure, anxiety or stimulant medicines: ask a doctor first.",
+)
+# Armstrong et al. 2007, Med Sci Sports Exerc 39:556-572; DeMartini et al. 2015, Med Sci Sports
+# Exerc 47:240-245.
+HEAT = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Dizzy, confused, unsteady or shivering in the heat: stop, call for help and get into cold "
+    "water first.",
+)
+# From memory; no single source.
+MEDICINES = QT_TRANSLATE_NOOP(
+    "Caution",
+    "With diabetes, kidney, heart or blood pressure trouble, or on regular medicines, agree the "
+    "plan with your doctor before you use it.",
+)
+
+ALL = (OVER_DRINKING, PAINKILLERS, CAFFEINE, HEAT, MEDICINES)
