@@ -131,14 +131,15 @@ def _install_debian(missing: Sequence[str]) -> None:
 
 def _key(*parts: str | bytes) -> str:
     digest = hashlib.sha256()
-    for part in (sys.version, str(ROOT), *parts):
+    for part in parts:
         digest.update(part if isinstance(part, bytes) else part.encode())
         digest.update(b"\0")
     return digest.hexdigest()
 
 
 def _python_key(lock: str) -> str:
-    return _key((ROOT / "packaging" / lock).read_bytes())
+    # The interpreter behind the venv goes in: after an upgrade of it the venv is an empty shell.
+    return _key(os.path.realpath(PYTHON), (ROOT / "packaging" / lock).read_bytes())
 
 
 def _stamps() -> dict[str, str]:
