@@ -128,11 +128,13 @@ def pace_for_finish(
     """
     planned = _in_course_order(stops, profile.length_m)
     _check_time_is_left(planned, finish_s)
-    clock_s, given = _power_given(profile, finish_s, runner or Runner(), shape, start)
-    cost = _cost_so_far(profile, (runner or Runner()).uphill_share)
+    who = runner or Runner()
+    stopped_s = sum(stop.stop_s for stop in planned)
+    clock_s, given = _power_given(profile, finish_s + stopped_s, who, shape, start)
+    cost = _cost_so_far(profile, who.uphill_share)
     share = cost / cost[-1]
     at = [float(np.interp(stop.at_m, profile.distance_m, share)) for stop in planned]
-    used, lost = _power_used(clock_s, given, at, [stop.stop_s for stop in planned])
+    used, lost = _power_used(clock_s, given, finish_s, at, [stop.stop_s for stop in planned])
     passed = np.searchsorted([stop.at_m for stop in planned], profile.distance_m)
     elapsed_s = np.interp(used * share + lost[passed], given, clock_s)
     elapsed_s[-1] = finish_s
@@ -173,14 +175,14 @@ def _cost_so_far(profile: Profile, uphill_share: float) -> FloatArray:
 
 def _power_given(
     profile: Profile,
-    finish_s: float,
+    last_s: float,
     runner: Runner,
     shape: PaceShape,
     start: datetime | None,
 ) -> tuple[FloatArray, FloatArray]:
-    """Return times from start to finish and the integral of power up to each, in fresh seconds."""
-    steps = min(max(64, round(finish_s / _CLOCK_STEP_S)), _MOST_CLOCK_STEPS)
-    clock_s = np.linspace(0.0, finish_s, steps + 1)
+    """Return times up to *last_s* and the integral of power up to each, in fresh seconds."""
+    steps = min(max(64, round(last_s / _CLOCK_STEP_S)), _MOST_CLOCK_STEPS)
+    clock_s = np.linspace(0.0, last_s, steps + 1)
     fade_share, night_counts = _SHAPES[shape]
     power = (1.0 + clock_s / 3600.0 / runner.fade_onset_h) ** (-fade_share * runner.fade)
     if start is not None and night_counts and runner.night_loss:
@@ -193,26 +195,31 @@ def _power_given(
 
 
 def _power_used(
-    clock_s: FloatArray, given: FloatArray, at: Sequence[float], stop_s: Sequence[float]
+    clock_s: FloatArray,
+    given: FloatArray,
+    finish_s: float,
+    at: Sequence[float],
+    stop_s: Sequence[float],
 ) -> tuple[float, FloatArray]:
-    """Return the power that goes into running and what is lost in stops after none, one, ... of them.
+    """Return the power that goes into running, and what 0, 1, 2 ... stops have cost of it.
 
-    *at* are the shares of the cost at which the stops lie.
+    *at* are the shares of the cost at which the stops lie. The times must reach beyond the
+    finish by all stops, so that even a stop a step before it finds its place.
     """
     times, powers = clock_s.tolist(), given.tolist()
-    all_given = powers[-1]
+    to_finish = _linear(times, powers, finish_s)
 
     def lost_in_stops(used: float) -> list[float]:
         lost = [0.0]
         for share, stop in zip(at, stop_s, strict=True):
-            arrival = used * share + lost[-1]
+            arrival = min(used * share + lost[-1], powers[-1])
             leave_s = _linear(powers, times, arrival) + stop
-            lost.append(lost[-1] + _linear(times, powers, leave_s) - min(arrival, all_given))
+            lost.append(lost[-1] + _linear(times, powers, leave_s) - arrival)
         return lost
 
     if not at:
-        return all_given, np.zeros(1)
-    used = _rising_root(lambda e: e + lost_in_stops(e)[-1] - all_given, all_given)
+        return to_finish, np.zeros(1)
+    used = _rising_root(lambda e: e + lost_in_stops(e)[-1] - to_finish, to_finish)
     return used, np.array(lost_in_stops(used))
 
 

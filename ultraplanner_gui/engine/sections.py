@@ -205,7 +205,7 @@ def _place(course: Course, section: Section) -> str | Quantity:
 
 
 def _moving_s(plan: PacePlan, start_m: float, end_m: float) -> float:
-    """Return the running time between two places, from leaving the first; stops between left out."""
+    """Return the running time from leaving one place to arriving at another, stops left out."""
     stopped_s = sum(stop.stop_s for stop in plan.stops if start_m < stop.at_m < end_m)
     leave_s = plan.departure_s(start_m)
     return plan.arrival_s(end_m) - leave_s - stopped_s

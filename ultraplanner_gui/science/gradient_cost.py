@@ -17,18 +17,25 @@ LEVEL_RUNNING_J_PER_KG_M = 3.6
 _RUNNING = (155.4, -30.4, -43.3, 46.3, 19.5, LEVEL_RUNNING_J_PER_KG_M)
 _WALKING = (280.5, -58.7, -76.8, 51.9, 19.6, 2.5)
 
-MEASURED_GRADIENT = (
-    *(-0.45, -0.40, -0.35, -0.30, -0.20, -0.10),
-    *(0.0, 0.10, 0.20, 0.30, 0.35, 0.40, 0.45),
+# Gradient, running, walking: the measured means, J/kg/m.
+_MEANS = (
+    (-0.45, 3.92, 3.46),
+    (-0.40, 3.49, 3.23),
+    (-0.35, 2.81, 2.65),
+    (-0.30, 2.43, 2.18),
+    (-0.20, 1.73, 1.30),
+    (-0.10, 1.93, 0.81),
+    (0.00, 3.40, 1.64),
+    (0.10, 5.77, 4.68),
+    (0.20, 8.92, 8.07),
+    (0.30, 12.52, 11.29),
+    (0.35, 14.43, 12.72),
+    (0.40, 16.83, 14.75),
+    (0.45, 18.93, 17.33),
 )
-MEASURED_RUNNING_J_PER_KG_M = (
-    *(3.92, 3.49, 2.81, 2.43, 1.73, 1.93),
-    *(3.40, 5.77, 8.92, 12.52, 14.43, 16.83, 18.93),
-)
-MEASURED_WALKING_J_PER_KG_M = (
-    *(3.46, 3.23, 2.65, 2.18, 1.30, 0.81),
-    *(1.64, 4.68, 8.07, 11.29, 12.72, 14.75, 17.33),
-)
+MEASURED_GRADIENT = tuple(gradient for gradient, _, _ in _MEANS)
+MEASURED_RUNNING_J_PER_KG_M = tuple(running for _, running, _ in _MEANS)
+MEASURED_WALKING_J_PER_KG_M = tuple(walking for _, _, walking in _MEANS)
 
 # Pace against the level of the same run, medians over own recordings of real runs, not published.
 # Laboratory cost halves at -20 %; runners in races take hardly any of that gift.
@@ -99,7 +106,10 @@ def _through_means(means: tuple[float, ...], gradient: npt.ArrayLike) -> FloatAr
 
 
 def _shape_preserving_slopes(x: FloatArray, y: FloatArray) -> FloatArray:
-    """Return the slopes of the monotone cubic: Fritsch & Butland 1984, SIAM J Sci Stat Comput 5:300."""
+    """Return the slopes at the means that let a cubic keep their rises and falls.
+
+    Fritsch & Butland 1984, SIAM J Sci Stat Comput 5:300-304.
+    """
     width = np.diff(x)
     secant = np.diff(y) / width
     left, right = 2.0 * width[1:] + width[:-1], width[1:] + 2.0 * width[:-1]
