@@ -143,7 +143,7 @@ def _practised(g_per_h: float, runner: Runner) -> FuelCheck:
     weeks = weeks_of_gut_training(practised, g_per_h)
     text = QT_TRANSLATE_NOOP(
         "Fuel",
-        "{0} is far above the {1} your gut is known to take; practise for about {2} weeks first.",
+        "{0} is well above the {1} your gut is known to take; practise for about {2} weeks first.",
     )
     return _check(State.STRAINS, message(text, _rate(g_per_h), _rate(practised), weeks), _GUT)
 
@@ -168,7 +168,7 @@ def _ceiling(g_per_h: float, taken: Taken) -> FuelCheck:
     if glucose_g_per_h > MOST_GLUCOSE_G_PER_H + _HALF_G_PER_H:
         text = QT_TRANSLATE_NOOP(
             "Fuel",
-            "{0} of it is glucose, more than is absorbed ({1}); swap some for glucose and fructose.",
+            "{0} of it is glucose, more than is absorbed ({1}); swap some for a mix with fructose.",
         )
         return _check(
             State.STRAINS,

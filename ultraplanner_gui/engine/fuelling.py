@@ -102,6 +102,7 @@ def fuel_figures(
     """
     items = tuple(item for item in fuel.items if item.at_s <= finish_s)
     at_s, amounts = _taken(fuel, items)
+    mixed = {food.key for food in fuel.foods if food.sugars is Sugars.MIXED}
     sums = np.vstack((np.zeros(len(_FIGURES)), np.cumsum(amounts, axis=0)))
     rolling_s = np.linspace(0.0, finish_s, math.ceil(finish_s / _ROLLING_STEP_S) + 1)
     rolling = _rolling(at_s, sums[:, _FIGURES.index("carb_g")], rolling_s, finish_s)
@@ -112,7 +113,7 @@ def fuel_figures(
         fluid_ml=amounts[:, _FIGURES.index("fluid_ml")],
         sodium_mg=amounts[:, _FIGURES.index("sodium_mg")],
         caffeine_mg=amounts[:, _FIGURES.index("caffeine_mg")],
-        mixed=np.array([fuel.food(i.food).sugars is Sugars.MIXED for i in items], dtype=bool),
+        mixed=np.array([item.food in mixed for item in items], dtype=bool),
         beyond=len(fuel.items) - len(items),
     )
     band = (_BAND[0] * fuel.carb_g_per_h, _BAND[1] * fuel.carb_g_per_h)
