@@ -179,9 +179,12 @@ def _alone() -> Iterator[None]:
 def _make_venv() -> None:
     """Make the venv afresh unless a whole one is there; it counts as unfinished until filled."""
     works = Path(PYTHON).exists() and not UNFINISHED.exists()
-    if works and subprocess.call([PYTHON, "-c", "import pip"]) == 0:
+    ask = [PYTHON, "-c", "import pip"]
+    if works and subprocess.call(ask, stderr=subprocess.DEVNULL) == 0:
         return
     if VENV.exists():
+        if not (UNFINISHED.exists() or READY.exists()):
+            raise Refusal("There is a .venv without pip that is not ours; move it away first.")
         shutil.rmtree(VENV)
     print("Making .venv", flush=True)
     VENV.mkdir()
