@@ -64,7 +64,8 @@ class Profile:
 
 def build_profile(course: Course) -> Profile:
     """Return the profile of *course*: height averaged over 70 m, turns of less than 5 m not
-    counted as climb or drop, nothing counted across a gap of the line."""
+    counted as climb or drop, nothing counted across a gap of the line.
+    """
     line = course.line
     measured = line_distance(line)
     along = measured * (course.length_m / measured[-1])
@@ -108,11 +109,7 @@ def _heights(
     heights = filled(along, line.elevation_m)
     step = distance[1]
     for first, last in pairwise((0, *line.gaps, len(line))):
-        start = (
-            0
-            if first == 0
-            else int(np.searchsorted(distance, along[first], side="right"))
-        )
+        start = 0 if first == 0 else int(np.searchsorted(distance, along[first], side="right"))
         end = int(np.searchsorted(distance, along[last - 1], side="right"))
         end = len(distance) if last == len(line) else end
         if end <= start:
@@ -138,18 +135,14 @@ def _cost(surfaces: tuple[SurfaceSpan, ...], distance: FloatArray) -> FloatArray
     cost = np.ones(len(distance))
     middle = distance + distance[1] / 2.0
     for span in surfaces:
-        cost[(middle >= span.start_m) & (middle < span.end_m)] = COST_FACTOR[
-            span.surface
-        ]
+        cost[(middle >= span.start_m) & (middle < span.end_m)] = COST_FACTOR[span.surface]
     cost[-1] = cost[-2]
     return cost
 
 
 def _method(has_elevation: bool) -> Message:
     if not has_elevation:
-        return message(
-            QT_TRANSLATE_NOOP("Profile", "No heights in the file: taken as level.")
-        )
+        return message(QT_TRANSLATE_NOOP("Profile", "No heights in the file: taken as level."))
     return message(
         QT_TRANSLATE_NOOP(
             "Profile",

@@ -27,7 +27,9 @@ NAMESPACES = ("http://www.topografix.com/GPX/1/1", "http://www.topografix.com/GP
 DEEPEST = 64
 MOST_ATTRIBUTES = 64
 LONGEST_TEXT = 4096
+LONGEST_NUMBER = 100
 MOST_POINTS = 1_000_000
+MOST_PARTS = 10_000
 _LONGEST_NAME = 60
 
 # What is read inside what; everything else, extensions above all, is passed over.
@@ -147,6 +149,7 @@ class _Reader:
         self._elevation, self._epoch = array("d"), array("d")
         self._strands: list[Strand] = []
         self._waypoints: list[Waypoint] = []
+        self._parts = 0
         self._path: list[str] = []
         self._text: list[str] = []
         self._room = LONGEST_TEXT
@@ -232,6 +235,9 @@ class _Reader:
         self._strands[-1].end = len(self._latitude)
 
     def _on_branch(self, tag: str, attributes: list[str]) -> None:
+        self._parts += tag != "wpt"
+        if self._parts > MOST_PARTS:
+            self._refuse_shape()
         if tag == "wpt":
             if len(self._latitude) + len(self._waypoints) >= MOST_POINTS:
                 self._refuse_count()
@@ -293,7 +299,7 @@ class _Reader:
         return latitude, longitude
 
     def _number(self, text: str) -> float:
-        if _NUMBER.fullmatch(text) is not None:
+        if len(text) <= LONGEST_NUMBER and _NUMBER.fullmatch(text) is not None:
             value = float(text)
             if math.isfinite(value):
                 return value

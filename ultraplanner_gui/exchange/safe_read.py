@@ -12,6 +12,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError
 
 LARGEST_BYTES = 64 * 1024 * 1024
 GZIP_MAGIC = b"\x1f\x8b"
+MOST_MEMBERS = 100
 _GZIP = 31
 _LONGEST_NAME = 60
 
@@ -88,7 +89,9 @@ def _unpacked(data: bytes, name: str) -> bytes:
     """Return what all members of a gzip file hold, at most one byte more than the limit."""
     parts: list[bytes] = []
     room = LARGEST_BYTES + 1
-    while data.startswith(GZIP_MAGIC) and room > 0:
+    for _ in range(MOST_MEMBERS):
+        if not data.startswith(GZIP_MAGIC) or room <= 0:
+            break
         member = zlib.decompressobj(wbits=_GZIP)
         try:
             part = member.decompress(data, room)

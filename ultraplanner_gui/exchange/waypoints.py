@@ -90,8 +90,7 @@ def _offsets(line: Line, along_m: FloatArray, waypoint: Waypoint) -> tuple[Float
     share = -(x[:-1] * dx + y[:-1] * dy) / np.where(length > 0.0, length, 1.0)
     share = np.clip(share, 0.0, 1.0)
     off = np.hypot(x[:-1] + share * dx, y[:-1] + share * dy)
-    for gap in line.gaps:  # nothing to stop at between the pieces of a broken line
-        off[gap - 1] = np.inf
+    off[np.asarray(line.gaps, dtype=np.intp) - 1] = np.inf  # nothing is run across a gap
     return off, along_m[:-1] + share * np.diff(along_m)
 
 
