@@ -74,14 +74,8 @@ def weeks_of_gut_training(current_g_per_h: float, target_g_per_h: float) -> int:
     Own rule: 10 g/h more each week, the last two weeks at the target. Two weeks of practice
     lessened gut symptoms in Costa et al. 2017, Appl Physiol Nutr Metab 42:547-557.
     """
-    steps = math.ceil(max(0.0, target_g_per_h - current_g_per_h) / _GUT_STEP_G_PER_H)
-    return steps + _GUT_WEEKS_AT_TARGET
-
-
-def practice_rate_g_per_h(current_g_per_h: float, target_g_per_h: float, week: int) -> float:
-    """Return the intake to practise in *week* of gut training, the first being 0 (own rule)."""
-    grown = current_g_per_h + _GUT_STEP_G_PER_H * max(0, week)
-    return max(min(current_g_per_h, target_g_per_h), min(target_g_per_h, grown))
+    steps = math.ceil((target_g_per_h - current_g_per_h) / _GUT_STEP_G_PER_H - 1e-9)
+    return max(0, steps) + _GUT_WEEKS_AT_TARGET
 
 
 def caffeine_limits_mg(body_kg: float) -> tuple[float, float]:

@@ -45,3 +45,38 @@ MEDICINES = QT_TRANSLATE_NOOP(
 )
 
 ALL = (OVER_DRINKING, PAINKILLERS, CAFFEINE, HEAT, MEDICINES)
+
+# Before a first hard block. Basis: Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479 (from
+# memory); own words, medical review advised.
+BEFORE_BLOCK = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Ask a doctor first with chest pain, fainting, unusual breathlessness or palpitations, with "
+    "heart, kidney or metabolic disease, when pregnant, or after long inactivity.",
+)
+
+# When to stop, in the order of haste. Own words; medical review advised.
+RED_FLAGS = (
+    QT_TRANSLATE_NOOP(
+        "Caution",
+        "Stop now and call for help: chest pain, fainting, confusion, a fit, severe "
+        "breathlessness, hot and confused, froth when coughing.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Caution",
+        "See a doctor the same day: dark urine, vomiting while gaining weight, puffy hands, "
+        "headache after much drinking, black stool, a swollen calf.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Caution",
+        "Pain on one spot of bone, worse with load or at night, or in groin, hip or sacrum: no "
+        "running until it has been seen.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Caution",
+        "No training with fever, chest symptoms or aches all over. No driving after a night "
+        "without sleep.",
+    ),
+    OVER_DRINKING,
+    PAINKILLERS,
+    HEAT,
+)
