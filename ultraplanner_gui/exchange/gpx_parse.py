@@ -307,7 +307,7 @@ class _Reader:
 
     def _refuse_number(self, text: str) -> NoReturn:
         line = self._parser.CurrentLineNumber
-        shown = cleaned(text)[:20]
+        shown = cleaned(text[:40])[:20]
         if re.fullmatch(r"\s*[+-]?[0-9]+,[0-9]*\s*", text[:40]):
             self._refuse(
                 QT_TRANSLATE_NOOP(
