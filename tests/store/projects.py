@@ -1,0 +1,239 @@
+"""Projects to keep: a full one, and strategies that build any within its ranges."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta, timezone
+from zoneinfo import ZoneInfo
+
+import numpy as np
+from hypothesis import strategies as st
+
+from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Session
+from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.course import (
+    AidStation,
+    Course,
+    Line,
+    Offer,
+    Section,
+    Surface,
+    SurfaceSpan,
+    sections_between,
+)
+from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
+from ultraplanner_gui.plan.message import Message, Quantity
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Level, Runner
+
+
+def full_project(sessions=300, points=16_000):
+    """A project with something in every field."""
+    steps = np.arange(points, dtype=float)
+    height = 400.0 + 300.0 * np.sin(steps / 900.0)
+    height[5:9] = np.nan
+    line = Line(45.0 + steps * 1e-5, 7.0 + steps * 2e-5, height, gaps=(3, points // 2))
+    stations = (
+        AidStation(
+            "hut", "Hut – «Höhe»", 12_000.0, 9_000.0, 300.0, (Offer.WATER, Offer.CREW), "socks"
+        ),
+        AidStation("mill", "Mill", 31_000.5, stop_s=60.0),
+    )
+    course = Course(
+        line,
+        50_000.25,
+        stations,
+        (
+            replace(sections_between(stations)[0], target_s=7_200.0, hard_note="Eat. Walk."),
+            Section("free", end_m=20_000.0),
+            *sections_between(stations)[1:],
+        ),
+        (SurfaceSpan(0.0, 4_000.0, Surface.ROAD), SurfaceSpan(4_000.0, 9_000.0, Surface.ROCK)),
+        "Round the hill",
+        (Message("{0} of {1} points had no height.", (Quantity(4.0, "count"), "16,000")),),
+    )
+    start = date(2027, 1, 4)
+    row = tuple(
+        Session(
+            f"s{i}",
+            start + timedelta(days=i // 2),
+            list(Kind)[i % 11],
+            9_000.0 + i,
+            3_600.5,
+            120.0,
+            80.0,
+            Ground.SAW,
+            1 + i % 10,
+            45.0,
+            i % 7 == 0,
+            i % 5 == 0,
+            "by the river",
+            Done(8_900.0, 3_500.0, 118.0, 79.0, 4, 44.0, Gut.UNEASY, "windy") if i < 40 else None,
+            i == 41,
+        )
+        for i in range(sessions)
+    )
+    foods = tuple(
+        Food(
+            f"f{i}",
+            f"Gel {i}",
+            "1 packet",
+            40.0,
+            25.0,
+            50.0,
+            0.0,
+            30.0,
+            100.0,
+            Sugars.MIXED,
+            Shape.GEL,
+            "label",
+            "from the packet",
+        )
+        for i in range(12)
+    )
+    items = tuple(FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5) for i in range(30))
+    return Project(
+        Race(
+            "Hill round",
+            datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London")),
+            46_800.0,
+            54_000.0,
+        ),
+        course,
+        Runner(
+            "R.",
+            61.5,
+            52_000.0,
+            24_000.0,
+            2.75,
+            (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0),
+            6,
+            Level.AMBITIOUS,
+        ),
+        Block(row, 24, (20, 16, 12), 3),
+        FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items),
+        (Card(CardKind.FUEL, 70.0, 180.0),),
+        "Line one\nline two, with \ud800 a stray half and \N{RUNNER}",
+        6,
+    )
+
+
+def small_project(notes=""):
+    """A project without course, block and fuel."""
+    return Project(Race("Plain", datetime(2027, 6, 19, 6, 0, tzinfo=UTC), 36_000.0), notes=notes)
+
+
+figures = st.floats(0.0, 400_000.0)
+words = st.text(max_size=12)
+zones = st.sampled_from(
+    (
+        UTC,
+        timezone(timedelta(hours=5, minutes=45)),
+        ZoneInfo("Europe/London"),
+        ZoneInfo("America/Lima"),
+    )
+)
+clocks = st.datetimes(datetime(2000, 1, 2), datetime(2100, 1, 1), timezones=zones)
+dones = st.builds(
+    Done,
+    figures,
+    figures,
+    figures,
+    figures,
+    st.integers(0, 10),
+    figures,
+    st.sampled_from([*Gut, None]),
+    words,
+)
+sessions = st.builds(
+    Session,
+    words,
+    st.dates(date(2000, 1, 1), date(2100, 1, 1)),
+    st.sampled_from(Kind),
+    figures,
+    figures,
+    figures,
+    figures,
+    st.sampled_from(Ground),
+    st.integers(0, 10),
+    st.floats(0.0, 120.0),
+    st.booleans(),
+    st.booleans(),
+    words,
+    st.none() | dones,
+    st.booleans(),
+)
+blocks = st.builds(
+    Block,
+    st.lists(sessions, max_size=30, unique_by=lambda s: s.key).map(tuple),
+    st.integers(0, 60),
+    st.lists(st.integers(0, 60), max_size=5).map(tuple),
+    st.integers(0, 4),
+)
+foods = st.builds(
+    Food,
+    words,
+    words,
+    words,
+    figures,
+    figures,
+    figures,
+    figures,
+    figures,
+    figures,
+    st.sampled_from(Sugars),
+    st.sampled_from(Shape),
+    words,
+    words,
+)
+
+
+@st.composite
+def fuel_plans(draw):
+    table = tuple(draw(st.lists(foods, min_size=1, max_size=4, unique_by=lambda f: f.key)))
+    item = st.builds(
+        FuelItem, words, st.sampled_from([f.key for f in table]), figures, st.floats(0.1, 50.0)
+    )
+    items = draw(st.lists(item, max_size=12, unique_by=lambda i: i.key))
+    return FuelPlan(draw(figures), foods=table, items=tuple(items))
+
+
+@st.composite
+def courses(draw):
+    points = draw(st.integers(2, 20))
+    degrees = st.lists(st.floats(-90.0, 90.0), min_size=points, max_size=points)
+    heights = st.lists(
+        st.floats(-400.0, 9_000.0) | st.just(float("nan")), min_size=points, max_size=points
+    )
+    line = Line(*(np.array(draw(column)) for column in (degrees, degrees, heights)))
+    places = sorted(draw(st.sets(st.integers(1, 999), max_size=4)))
+    stations = tuple(
+        AidStation(
+            f"k{at}",
+            draw(words),
+            at * 100.0,
+            draw(st.none() | figures),
+            draw(figures),
+            tuple(draw(st.sets(st.sampled_from(Offer)))),
+        )
+        for at in places
+    )
+    return Course(line, 100_000.0, stations, sections_between(stations), name=draw(words))
+
+
+races = st.builds(
+    Race, words, clocks, st.floats(600.0, 864_000.0), st.none() | st.floats(600.0, 864_000.0)
+)
+runners = st.builds(
+    Runner, words, st.floats(30.0, 200.0), figures, figures, level=st.sampled_from(Level)
+)
+projects = st.builds(
+    Project,
+    races,
+    st.none() | courses(),
+    runners,
+    blocks,
+    fuel_plans(),
+    st.lists(st.builds(Card, st.sampled_from(CardKind)), max_size=3).map(tuple),
+    st.text(),
+    st.integers(0, 6),
+)

@@ -1,0 +1,125 @@
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+from enum import StrEnum
+from typing import Literal
+from zoneinfo import ZoneInfo
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from ultraplanner_gui.plan.course import Line
+from ultraplanner_gui.plan.message import Message, Quantity, StoreError
+from ultraplanner_gui.store.codec import decode, encode
+from ultraplanner_gui.store.line_body import pack_line, unpack_line
+
+LONDON = ZoneInfo("Europe/London")
+
+
+class Hue(StrEnum):
+    TEAL = "teal"
+
+
+@dataclass(frozen=True, slots=True)
+class Bead:
+    name: str
+    size_m: float
+    hue: Hue = Hue.TEAL
+    pair: tuple[int, str] | None = None
+    side: Literal["left", "right"] = "left"
+
+
+def back(kind, value):
+    return decode(kind, encode(kind, value, "bead"), "bead")
+
+
+@pytest.mark.parametrize("fold", [0, 1])
+def test_hour_that_occurs_twice_keeps_its_side(fold):
+    # British summer time ended on 31 October 2027 at 02:00; from memory
+    clock = datetime(2027, 10, 31, 1, 30, tzinfo=LONDON, fold=fold)
+    assert back(datetime, clock).astimezone(UTC) == clock.astimezone(UTC)
+    assert back(datetime, clock).tzinfo is LONDON
+
+
+def test_wall_clock_stays_when_the_rules_of_a_zone_have_changed():
+    read = decode(datetime, b'"2027-06-19T06:00:00+05:00[Europe/London]"', "race")
+    assert (read.hour, read.tzinfo) == (6, LONDON)
+
+
+def test_zone_is_written_by_name():
+    clock = datetime(2027, 6, 19, 6, tzinfo=LONDON)
+    assert encode(datetime, clock, "race") == b'"2027-06-19T06:00:00+01:00[Europe/London]"'
+
+
+@given(st.floats(-1e12, 1e12))
+def test_figures_come_back_to_the_last_bit(figure):
+    assert back(float, figure).hex() == figure.hex()
+
+
+def test_whole_number_where_a_figure_is_meant_becomes_one():
+    read = back(Bead, Bead("a", 3))
+    assert (read.size_m, type(read.size_m)) == (3.0, float)
+
+
+def test_message_keeps_its_quantities_apart_from_its_text():
+    message = Message("{0} of {1}, {2}", (Quantity(3.5, "m"), 7, "seven"))
+    assert back(Message, message) == message
+
+
+def test_missing_field_takes_its_default_and_a_needed_one_is_named():
+    assert decode(Bead, b'{"name":"a","size_m":1}', "bead") == Bead("a", 1.0)
+    with pytest.raises(StoreError, match=r"bead\.size_m"):
+        decode(Bead, b'{"name":"a"}', "bead")
+
+
+def test_place_of_a_fault_is_named_down_to_the_field():
+    with pytest.raises(StoreError, match=r"beads 2\.pair 1"):
+        decode(
+            tuple[Bead, ...],
+            b'[{"name":"a","size_m":1},{"name":"b","size_m":1,"pair":["x","y"]}]',
+            "beads",
+        )
+
+
+@pytest.mark.parametrize(
+    "bead",
+    [
+        Bead("a", float("inf")),
+        Bead("a", 1e13),
+        Bead("a", "1"),
+        Bead("a", 1.0, "red"),
+        Bead("a", 1.0, pair=(True, "x")),
+        Bead("a", 1.0, pair=(1, "x", 2)),
+        Bead("a", 1.0, side="up"),
+        Bead("x" * 200_001, 1.0),
+        None,
+    ],
+)
+def test_what_would_not_be_read_is_not_written(bead):
+    with pytest.raises(StoreError, match="cannot be kept"):
+        encode(Bead, bead, "bead")
+
+
+def test_time_without_zone_and_time_for_a_day_are_not_written():
+    for kind, value in ((datetime, datetime(2027, 1, 1)), (date, datetime(2027, 1, 1))):
+        with pytest.raises(StoreError):
+            encode(kind, value, "race")
+
+
+def test_unknown_field_is_passed_over_only_where_asked():
+    body = b'{"name":"a","size_m":1,"weight_kg":2}'
+    assert decode(Bead, body, "bead", lenient=True) == Bead("a", 1.0)
+    with pytest.raises(StoreError, match=r"bead\.weight_kg"):
+        decode(Bead, body, "bead")
+
+
+@given(st.integers(2, 60), st.data())
+def test_line_comes_back_to_the_last_bit(points, data):
+    column = st.lists(st.floats(width=64), min_size=points, max_size=points).map(np.array)
+    gaps = data.draw(st.sets(st.integers(1, points - 1), max_size=3).map(sorted).map(tuple))
+    line = Line(data.draw(column), data.draw(column), data.draw(column), gaps)
+    read = unpack_line(pack_line(line))
+    assert read.gaps == gaps
+    for name in ("latitude_deg", "longitude_deg", "elevation_m"):
+        assert getattr(read, name).tobytes() == getattr(line, name).tobytes()

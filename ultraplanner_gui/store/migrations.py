@@ -1,0 +1,159 @@
+"""From older formats of the project file to this one: numbered steps on a copy."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import closing
+from dataclasses import dataclass, replace
+from datetime import datetime
+from pathlib import Path
+
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
+from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
+from ultraplanner_gui.store.database import MAJOR, VERSION, Database
+from ultraplanner_gui.store.parts import LINE, Manifest, digest_of, read_manifest, write_manifest
+from ultraplanner_gui.store.placing import part_beside, put_in_place
+from ultraplanner_gui.store.troubles import cannot_write, damaged
+
+NOW = 0
+"""Number of the state that is the project as it is; earlier ones count up from 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """One state of the project in its file: when and by what it came about.
+
+    `root` is the digest of its manifest; `is_named` says that the user asked for it.
+    """
+
+    kept_at: datetime
+    label: str
+    root: str
+    is_named: bool = False
+
+
+Parts = dict[str, list[Json]]
+Step = Callable[[Parts], Parts]
+
+
+@dataclass(frozen=True, slots=True)
+class Migration:
+    """The way from one version to the next: *step* rewrites the parts of one state.
+
+    Parts come and go by their names, as JSON; the course line is never rewritten.
+    """
+
+    to_version: int
+    step: Step
+
+
+MIGRATIONS: dict[int, Migration] = {}
+"""Every migration by the version it starts from."""
+
+
+def read_state(body: bytes, lenient: bool) -> State:
+    """Return the state in *body*; StoreError if it is none."""
+    return decode(State, body, "history", lenient)
+
+
+def write_state(state: State) -> bytes:
+    """Return *state* as bytes."""
+    return encode(State, state, "history")
+
+
+def manifest_of(database: Database, state: State) -> Manifest:
+    """Return which parts *state* is made of."""
+    return read_manifest(from_bytes(database.body(state.root), "contents"))
+
+
+def body_of(manifest: Manifest) -> bytes:
+    """Return *manifest* as bytes."""
+    return to_bytes(write_manifest(manifest))
+
+
+def is_newer(version: int) -> bool:
+    """Whether a file of *version* is beyond this program."""
+    return version // MAJOR > VERSION // MAJOR
+
+
+def bring_up(
+    path: Path,
+    version: int,
+    migrations: Mapping[int, Migration],
+    check: Callable[[Path], None],
+) -> Path:
+    """Rewrite the file *path* of *version* in this one and return where the original is kept.
+
+    Everything happens on a copy, which *check* must be able to read; StoreError leaves the
+    original as it was.
+    """
+    steps = _way(path, version, migrations)
+    original = _free_name(path, version)
+    part = part_beside(path)
+    try:
+        with closing(Database.look_into(path)) as old:
+            rewrite(old, part, path, VERSION, steps)
+        check(part)
+        shutil.copy2(path, original)
+        put_in_place(part, path)
+    except OSError as error:
+        raise cannot_write(path) from error
+    finally:
+        part.unlink(missing_ok=True)
+    return original
+
+
+def rewrite(old: Database, path: Path, named: Path, version: int, steps: Sequence[Step]) -> None:
+    """Write every state of *old*, taken through *steps*, to the new file *path*."""
+    states = {number: read_state(body, lenient=False) for number, body in old.states().items()}
+    if NOW not in states:
+        raise damaged("history")
+    with closing(Database.make(path, named, version)) as new, new.transaction():
+        for number, state in states.items():
+            bodies, manifest = _stepped(old, manifest_of(old, state), steps)
+            root = body_of(manifest)
+            new.put_parts({**bodies, digest_of(root): root})
+            new.put_state(number, write_state(replace(state, root=digest_of(root))))
+
+
+def _stepped(
+    old: Database, manifest: Manifest, steps: Sequence[Step]
+) -> tuple[dict[str, bytes], Manifest]:
+    bodies = {digest: old.body(digest) for digest in manifest.get(LINE, ())}
+    parts: Parts = {
+        name: [from_bytes(old.body(digest), name) for digest in digests]
+        for name, digests in manifest.items()
+        if name != LINE
+    }
+    for step in steps:
+        parts = step(parts)
+    result: Manifest = {LINE: manifest[LINE]} if LINE in manifest else {}
+    for name, values in parts.items():
+        row = [to_bytes(value) for value in values]
+        bodies |= {digest_of(body): body for body in row}
+        result[name] = tuple(digest_of(body) for body in row)
+    return bodies, result
+
+
+def _way(path: Path, version: int, migrations: Mapping[int, Migration]) -> list[Step]:
+    steps = []
+    while version < VERSION:
+        migration = migrations.get(version)
+        if migration is None:
+            raise StoreError(
+                QT_TRANSLATE_NOOP("Store", "{0} has a version this program never wrote."), path.name
+            )
+        steps.append(migration.step)
+        version = migration.to_version
+    return steps
+
+
+def _free_name(path: Path, version: int) -> Path:
+    """Return `name.before-vN` beside *path*, with a number behind it if that is taken."""
+    wish = path.with_name(f"{path.stem}.before-v{version}{path.suffix}")
+    number = 2
+    while wish.exists():
+        wish = path.with_name(f"{path.stem}.before-v{version}-{number}{path.suffix}")
+        number += 1
+    return wish

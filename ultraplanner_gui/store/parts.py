@@ -1,0 +1,223 @@
+"""A project taken apart into bodies that change alone, and put together again."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, fields
+from functools import partial
+from hashlib import blake2b
+from itertools import groupby
+from typing import TypeVar
+
+from ultraplanner_gui.plan.block import Block, Session
+from ultraplanner_gui.plan.cards import Card
+from ultraplanner_gui.plan.course import Course, SurfaceSpan
+from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.store.codec import MOST_ENTRIES, Json, decode, encode
+from ultraplanner_gui.store.line_body import pack_line, unpack_line
+from ultraplanner_gui.store.soundness import is_sound_line
+from ultraplanner_gui.store.troubles import damaged, unfit
+
+T = TypeVar("T")
+
+DIGEST_BYTES = 20
+MOST_BODIES = 20_000
+HOURS_TOGETHER = 4
+
+_PROJECT_APART = frozenset(("race", "course", "runner", "block", "fuel", "cards"))
+_COURSE_APART = frozenset(("line", "surfaces"))
+_BLOCK_APART = frozenset(("sessions",))
+_FUEL_APART = frozenset(("foods", "items"))
+LINE = "line"
+
+Manifest = dict[str, tuple[str, ...]]
+
+
+def digest_of(body: bytes) -> str:
+    """Return the name of *body*: its checksum in hexadecimal digits."""
+    return blake2b(body, digest_size=DIGEST_BYTES).hexdigest()
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """One part of a project: its name, the values it is made of, and how to write it."""
+
+    name: str
+    made_of: tuple[object, ...]
+    write: Callable[[], bytes]
+
+
+def pieces(project: Project) -> Iterator[Piece]:
+    """Yield the parts of *project*; those of one name in their order.
+
+    Sessions go by the week and fuel items by four hours, so that one moved session writes a
+    page or two and not the whole block.
+    """
+    yield _head("project", project, _PROJECT_APART)
+    yield _head("race", project.race)
+    yield _head("runner", project.runner)
+    yield _head("block", project.block, _BLOCK_APART)
+    for week in _together(project.block.sessions, lambda s: s.day.toordinal() // 7):
+        yield _row("sessions", tuple[Session, ...], week)
+    yield _head("fuel", project.fuel, _FUEL_APART)
+    yield _row("foods", tuple[Food, ...], project.fuel.foods)
+    for hours in _together(project.fuel.items, lambda i: i.at_s // (3600 * HOURS_TOGETHER)):
+        yield _row("items", tuple[FuelItem, ...], hours)
+    yield _row("cards", tuple[Card, ...], project.cards)
+    if project.course is not None:
+        yield _head("course", project.course, _COURSE_APART)
+        yield _row("surfaces", tuple[SurfaceSpan, ...], project.course.surfaces)
+        yield Piece(LINE, (project.course.line,), partial(_write_line, project.course))
+
+
+def assemble(manifest: Manifest, body: Callable[[str], bytes], lenient: bool) -> Project:
+    """Return the project whose parts *manifest* names; *body* fetches one by its digest.
+
+    *lenient* passes over fields unknown here. StoreError names the part that is unfit.
+    """
+    read = _Reader(manifest, body, lenient)
+    return read.one(
+        "project",
+        Project,
+        {
+            "race": read.one("race", Race),
+            "course": _course(read) if manifest.get("course") else None,
+            "runner": read.one("runner", Runner),
+            "block": read.one(
+                "block", Block, {"sessions": read.rows("sessions", tuple[Session, ...])}
+            ),
+            "fuel": read.one(
+                "fuel",
+                FuelPlan,
+                {
+                    "foods": read.rows("foods", tuple[Food, ...]),
+                    "items": read.rows("items", tuple[FuelItem, ...]),
+                },
+            ),
+            "cards": read.rows("cards", tuple[Card, ...]),
+        },
+    )
+
+
+class Layout:
+    """Which body each part of the last written project went into.
+
+    Parts are recognised by the identity of their values, which are held here meanwhile.
+    """
+
+    def __init__(self, pairs: Iterable[tuple[Piece, str]] = ()) -> None:
+        self._known = {_identity(piece): (piece.made_of, digest) for piece, digest in pairs}
+
+    @classmethod
+    def of(cls, project: Project, manifest: Manifest) -> Layout:
+        """Return the layout of a project just read from the bodies in *manifest*."""
+        split: dict[str, list[Piece]] = {}
+        for piece in pieces(project):
+            split.setdefault(piece.name, []).append(piece)
+        return cls(
+            pair
+            for name, digests in manifest.items()
+            # a file split by another rule is written anew
+            if len(found := split.get(name, [])) == len(digests)
+            for pair in zip(found, digests, strict=True)
+        )
+
+    def written(self, project: Project) -> tuple[Layout, Manifest, dict[str, bytes]]:
+        """Return the next layout, its manifest, and the bodies that were not known before."""
+        pairs: list[tuple[Piece, str]] = []
+        new: dict[str, bytes] = {}
+        manifest: dict[str, list[str]] = {}
+        for piece in pieces(project):
+            known = self._known.get(_identity(piece))
+            if known is not None:
+                digest = known[1]
+            else:
+                body = piece.write()
+                digest = digest_of(body)
+                new[digest] = body
+            pairs.append((piece, digest))
+            manifest.setdefault(piece.name, []).append(digest)
+        return Layout(pairs), {name: tuple(row) for name, row in manifest.items()}, new
+
+
+def write_manifest(manifest: Manifest) -> dict[str, Json]:
+    """Return *manifest* as JSON."""
+    return {name: list(digests) for name, digests in manifest.items()}
+
+
+def read_manifest(coded: Json) -> Manifest:
+    """Return the manifest in *coded*; StoreError if it is none."""
+    if not isinstance(coded, dict):
+        raise damaged("contents")
+    manifest: Manifest = {}
+    for name, digests in coded.items():
+        if not isinstance(digests, list) or len(digests) > MOST_BODIES:
+            raise damaged("contents")
+        row = tuple(digest for digest in digests if isinstance(digest, str))
+        if len(row) != len(digests):
+            raise damaged("contents")
+        manifest[name] = row
+    return manifest
+
+
+@dataclass(frozen=True, slots=True)
+class _Reader:
+    manifest: Manifest
+    body: Callable[[str], bytes]
+    lenient: bool
+
+    def one(self, name: str, kind: type[T], given: Mapping[str, object] | None = None) -> T:
+        return decode(kind, self.only(name), name, self.lenient, given)
+
+    def rows(self, name: str, kind: type[tuple[T, ...]]) -> tuple[T, ...]:
+        values: list[T] = []
+        for digest in self.manifest.get(name, ()):
+            values += decode(kind, self.body(digest), name, self.lenient)
+            if len(values) > MOST_ENTRIES:
+                raise damaged(name)
+        return tuple(values)
+
+    def only(self, name: str) -> bytes:
+        digests = self.manifest.get(name, ())
+        if len(digests) != 1:
+            raise damaged(name)
+        return self.body(digests[0])
+
+
+def _course(read: _Reader) -> Course:
+    line = unpack_line(read.only(LINE))
+    if not is_sound_line(line):
+        raise damaged(LINE)
+    surfaces = read.rows("surfaces", tuple[SurfaceSpan, ...])
+    return read.one("course", Course, {"line": line, "surfaces": surfaces})
+
+
+def _write_line(course: Course) -> bytes:
+    if not is_sound_line(course.line):
+        raise unfit(LINE)
+    return pack_line(course.line)
+
+
+def _identity(piece: Piece) -> tuple[str | int, ...]:
+    return (piece.name, *(id(value) for value in piece.made_of))
+
+
+def _head(
+    name: str,
+    value: Project | Race | Runner | Block | FuelPlan | Course,
+    apart: frozenset[str] = frozenset(),
+) -> Piece:
+    made_of = tuple(getattr(value, f.name) for f in fields(value) if f.name not in apart)
+    return Piece(name, made_of, partial(encode, type(value), value, name, apart))
+
+
+def _row(name: str, kind: type[tuple[T, ...]], values: tuple[T, ...]) -> Piece:
+    return Piece(name, values, partial(encode, kind, values, name))
+
+
+def _together(values: Sequence[T], key: Callable[[T], float]) -> Iterator[tuple[T, ...]]:
+    for _, run in groupby(values, key):
+        yield tuple(run)

@@ -1,0 +1,75 @@
+"""What must hold between the parts of a project before any figure is derived from it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import pairwise
+
+import numpy as np
+
+from ultraplanner_gui.plan.course import Course, Line
+from ultraplanner_gui.plan.project import Project
+
+HIGHEST_M = 12_000.0
+FIRST_YEAR, LAST_YEAR = 1900, 2200
+
+
+def unsound_part(project: Project) -> str | None:
+    """Return the name of a part of *project* that contradicts another, None if there is none.
+
+    Ranges that an edit refuses are not looked at again here: only what the program could not
+    compute with.
+    """
+    return next((part for part, is_sound in _findings(project) if not is_sound), None)
+
+
+def is_sound_line(line: Line) -> bool:
+    """Whether *line* can be computed with; dearer than the rest, so apart."""
+    latitude, longitude, height = line.latitude_deg, line.longitude_deg, line.elevation_m
+    return (
+        latitude.shape == longitude.shape == height.shape == (len(line),)
+        and bool((np.abs(latitude) <= 90.0).all())
+        and bool((np.abs(longitude) <= 360.0).all())
+        and not bool((np.abs(height) > HIGHEST_M).any())  # a missing height is NaN
+        and _is_rising((0, *line.gaps, len(line)))
+    )
+
+
+def _findings(project: Project) -> Iterable[tuple[str, bool]]:
+    block, fuel, race = project.block, project.fuel, project.race
+    yield "race.start", FIRST_YEAR <= race.start.year <= LAST_YEAR
+    yield "race.goal_s", race.goal_s > 0.0 and (race.limit_s is None or race.limit_s > 0.0)
+    yield "runner.available_s", len(project.runner.available_s) == 7
+    yield "runner.long_day", 0 <= project.runner.long_day <= 6
+    yield "first_weekday", 0 <= project.first_weekday <= 6
+    yield "sessions", _is_unique(s.key for s in block.sessions)
+    yield "sessions", all(FIRST_YEAR <= s.day.year <= LAST_YEAR for s in block.sessions)
+    yield "foods", _is_unique(f.key for f in fuel.foods)
+    yield "items", _is_unique(i.key for i in fuel.items)
+    foods = {f.key for f in fuel.foods}
+    yield "items", all(i.food in foods for i in fuel.items)
+    if project.course is not None:
+        yield from _course_findings(project.course)
+
+
+def _course_findings(course: Course) -> Iterable[tuple[str, bool]]:
+    yield "course.length_m", course.length_m > 0.0
+    yield "stations", _is_unique(s.key for s in course.stations)
+    yield "stations", all(0.0 <= s.at_m <= course.length_m for s in course.stations)
+    yield "sections", bool(course.sections) and _is_unique(s.key for s in course.sections)
+    stations = {s.key for s in course.stations}
+    yield "sections", all(s.station is None or s.station in stations for s in course.sections)
+    yield "sections", _is_rising((0.0, *course.section_ends()))
+    yield (
+        "surfaces",
+        all(0.0 <= s.start_m <= s.end_m <= course.length_m for s in course.surfaces),
+    )
+
+
+def _is_unique(keys: Iterable[str]) -> bool:
+    seen = list(keys)
+    return len(set(seen)) == len(seen)
+
+
+def _is_rising(values: tuple[float, ...]) -> bool:
+    return all(a < b for a, b in pairwise(values))
