@@ -83,6 +83,7 @@ def test_pace_in_both_units():
     assert METRIC.pace(0.771) == "12:51"
     assert IMPERIAL.pace(0.771) == "20:41"
     assert (METRIC.pace_unit, IMPERIAL.pace_unit) == ("min/km", "min/mi")
+    assert (METRIC.unit_m, IMPERIAL.unit_m) == (1000, 1609.344)
 
 
 def test_pace_rounds_up_into_the_next_minute():

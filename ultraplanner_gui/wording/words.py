@@ -55,7 +55,7 @@ class Words:
         """Return the distance without its unit, for a column whose head names it."""
         if m is None:
             return NONE
-        value = m / self._distance_m
+        value = m / self.unit_m
         if decimals is None:
             decimals = 1 if abs(value) < 99.95 else 0
         return self.number(value, decimals)
@@ -64,6 +64,11 @@ class Words:
     def distance_unit(self) -> str:
         """Return "km" or "mi"."""
         return "km" if self.units == "metric" else "mi"
+
+    @property
+    def unit_m(self) -> float:
+        """Return the metres of one `distance_unit`."""
+        return reading.M_PER_KM if self.units == "metric" else reading.M_PER_MILE
 
     def height(self, m: float | None) -> str:
         """Return "410 m" or "1,345 ft"."""
@@ -115,7 +120,7 @@ class Words:
         """Return "12:51" minutes per km or mile; the unit is `pace_unit`."""
         if s_per_m is None or not math.isfinite(s_per_m):
             return NONE
-        minutes, seconds = divmod(math.floor(abs(s_per_m) * self._distance_m + 0.5), 60)
+        minutes, seconds = divmod(math.floor(abs(s_per_m) * self.unit_m + 0.5), 60)
         sign = "-" if s_per_m < 0.0 and (minutes or seconds) else ""
         return f"{sign}{minutes}:{seconds:02d}"
 
@@ -218,7 +223,7 @@ class Words:
 
     def parse_distance(self, text: str) -> float | None:
         """Return the metres of "12.4", "12.4 km", "7.7 mi", "400 m"; None if it is none."""
-        return reading.read_length(text, self._distance_m, self._decimal)
+        return reading.read_length(text, self.unit_m, self._decimal)
 
     def parse_height(self, text: str) -> float | None:
         """Return the metres of "410", "410 m", "1,345 ft"; None if it is none."""
@@ -226,17 +231,13 @@ class Words:
 
     def parse_pace(self, text: str) -> float | None:
         """Return the seconds per metre of "12:51" or "12:51 /km"; None if it is none."""
-        return reading.read_pace(text, self._distance_m)
+        return reading.read_pace(text, self.unit_m)
 
     def parse_clock(self, text: str) -> time | None:
         """Return the time of day of "00:12" or "Sun 00:12"; None if it is none."""
         return reading.read_clock(text)
 
     # Inside
-
-    @property
-    def _distance_m(self) -> float:
-        return reading.M_PER_KM if self.units == "metric" else reading.M_PER_MILE
 
     @property
     def _height_m(self) -> float:
