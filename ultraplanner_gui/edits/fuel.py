@@ -109,14 +109,14 @@ class SetFuelRates:
             raise PlanError(
                 QT_TRANSLATE_NOOP(
                     "Edit",
-                    "Carbohydrate lies between 0 and 120 g/h; more is beyond what has been studied.",
+                    "Carbohydrate lies between 0 and 120 g/h; more than that has not been studied.",
                 )
             )
         if not 0.0 <= self.fluid_ml_per_h <= HIGHEST_FLUID_ML_PER_H:
             raise PlanError(
                 QT_TRANSLATE_NOOP(
                     "Edit",
-                    "Fluid lies between 0 and 1000 mL/h; drinking more than you sweat is dangerous.",
+                    "Fluid lies between 0 and 1000 mL/h; more than you sweat is dangerous.",
                 )
             )
         if not 0.0 <= self.sodium_mg_per_h <= HIGHEST_SODIUM_MG_PER_H:

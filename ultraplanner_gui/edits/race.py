@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
+from ultraplanner_gui.edits.project import SetFirstWeekday
+from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
@@ -31,20 +33,26 @@ class ChangeRace:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "The time limit lies between 10 minutes and 240 hours.")
             )
-        return replace(project, race=race)
+        if race == project.race:
+            return project
+        return replace(project, race=race, block=_with_race_moved(project, race))
 
 
 @dataclass(frozen=True, slots=True)
-class ChangeRunner:
-    """The user changed what is known about the runner or when they can train."""
+class ChangeSetup:
+    """The user sent the form for race and runner."""
 
-    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change runner")
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change race and runner")
+    race: Race
     runner: Runner
+    first_weekday: int
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
         check_runner(self.runner)
-        return replace(project, runner=self.runner)
+        changed = SetFirstWeekday(self.first_weekday).apply(ChangeRace(self.race).apply(project))
+        runner = project.runner if project.runner == self.runner else self.runner
+        return replace(changed, runner=runner)
 
 
 RUNNER_RANGES: dict[str, tuple[float, float]] = {
@@ -74,3 +82,12 @@ def check_runner(runner: Runner) -> None:
                 "Edit", "The time free for running lies between 0 and 24 hours a day."
             )
         )
+
+
+def _with_race_moved(project: Project, race: Race) -> Block:
+    """Return the block with the race's own session on its new day; the training stays put."""
+    block = project.block
+    for session in block.sessions:
+        if session.kind is Kind.RACE and session.done is None:
+            block = block.with_session(replace(session, day=race.day, duration_s=race.goal_s))
+    return block

@@ -98,21 +98,33 @@ class RaceAxis(QObject):
     def x_of_distance(self, at_m: float, width: float) -> float:
         """Return x of a place on the course in a body of *width*."""
         value = at_m
-        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+        if (
+            self.measure == "clock"
+            and self._outlook is not None
+            and self._outlook.target is not None
+        ):
             value = self._outlook.target.arrival_s(at_m)
         return self._x(value, width)
 
     def x_of_time(self, elapsed_s: float, width: float) -> float:
         """Return x of a moment of the race."""
         value = elapsed_s
-        if self.measure == "distance" and self._outlook is not None and self._outlook.target is not None:
+        if (
+            self.measure == "distance"
+            and self._outlook is not None
+            and self._outlook.target is not None
+        ):
             value = self._outlook.target.distance_at(elapsed_s)
         return self._x(value, width)
 
     def x_of_distances(self, at_m: np.ndarray, width: float) -> np.ndarray:
         """Return x of many places, shape as *at_m*."""
         values = at_m
-        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+        if (
+            self.measure == "clock"
+            and self._outlook is not None
+            and self._outlook.target is not None
+        ):
             target = self._outlook.target
             values = np.interp(at_m, target.distance_m, target.elapsed_s)
         return (values - self.low) / (self.high - self.low) * width
@@ -120,14 +132,22 @@ class RaceAxis(QObject):
     def distance_at(self, x: float, width: float) -> float:
         """Return the place at *x*, metres from the start."""
         value = self._value(x, width)
-        if self.measure == "clock" and self._outlook is not None and self._outlook.target is not None:
+        if (
+            self.measure == "clock"
+            and self._outlook is not None
+            and self._outlook.target is not None
+        ):
             return self._outlook.target.distance_at(value)
         return value
 
     def time_at(self, x: float, width: float) -> float:
         """Return the moment at *x*, seconds of race time."""
         value = self._value(x, width)
-        if self.measure == "distance" and self._outlook is not None and self._outlook.target is not None:
+        if (
+            self.measure == "distance"
+            and self._outlook is not None
+            and self._outlook.target is not None
+        ):
             return self._outlook.target.arrival_s(value)
         return value
 

@@ -32,7 +32,9 @@ def draw_text(
     """Draw one line of text in *rect*, unclipped; the caller has measured it."""
     painter.setFont(font)
     painter.setPen(colour)
-    painter.drawText(rect, int(align) | int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip), text)
+    painter.drawText(
+        rect, int(align) | int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip), text
+    )
 
 
 def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
@@ -59,11 +61,17 @@ class Scale:
     def y(self, value: float) -> float:
         """Return y of *value*."""
         span = self.high - self.low
-        return self.bottom if span <= 0 else self.bottom - (value - self.low) / span * (self.bottom - self.top)
+        return (
+            self.bottom
+            if span <= 0
+            else self.bottom - (value - self.low) / span * (self.bottom - self.top)
+        )
 
     def value(self, y: float) -> float:
         """Return the value at *y*."""
-        return self.low + (self.bottom - y) / max(self.bottom - self.top, 1.0) * (self.high - self.low)
+        return self.low + (self.bottom - y) / max(self.bottom - self.top, 1.0) * (
+            self.high - self.low
+        )
 
 
 class Lane(QWidget):
@@ -72,7 +80,9 @@ class Lane(QWidget):
     A subclass paints `paint_body`; it may give a `readout` for the pointer.
     """
 
-    def __init__(self, name: str, unit: str = "", height_px: float = 56.0, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, name: str, unit: str = "", height_px: float = 56.0, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._name = name
         self._unit = unit
@@ -87,6 +97,12 @@ class Lane(QWidget):
     def minimumSizeHint(self) -> QSize:
         return QSize(300, round(theme().px(min(self._height_px, 30.0))))
 
+    def rename(self, name: str) -> None:
+        """Name the lane in its head; for a name that is translated where the lane is made."""
+        self._name = name
+        self.setAccessibleName(f"{name}, {self._unit}" if self._unit else name)
+        self.update()
+
     def set_unit(self, unit: str) -> None:
         """Name the unit in the head."""
         if unit != self._unit:
@@ -97,7 +113,9 @@ class Lane(QWidget):
     def body(self) -> QRectF:
         """Return where the axis runs: right of the head, left of the margin."""
         head, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
-        return QRectF(head, 1.0, max(1.0, self.width() - head - right), max(1.0, self.height() - 2.0))
+        return QRectF(
+            head, 1.0, max(1.0, self.width() - head - right), max(1.0, self.height() - 2.0)
+        )
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         """Draw the lane's figures into *body*."""
@@ -112,19 +130,25 @@ class Lane(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         body = self.body()
         self.paint_ground(painter, body)
-        self._paint_head(painter)
+        self.paint_head(painter)
         self.paint_body(painter, body)
         if self.hasFocus():
-            painter.setPen(QPen(theme().colours["teal"], 1.5, Qt.PenStyle.DotLine))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+            self.paint_focus(painter)
         painter.end()
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         """Draw the lane's own ground."""
         painter.fillRect(body, theme().colours["lane"])
 
-    def paint_ticks(self, painter: QPainter, body: QRectF, scale: Scale, labels: list[tuple[float, str]]) -> None:
+    def paint_focus(self, painter: QPainter) -> None:
+        """Draw that the keys go here; a lane with a cursor of its own shows that instead."""
+        painter.setPen(QPen(theme().colours["teal"], 1.5, Qt.PenStyle.DotLine))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+
+    def paint_ticks(
+        self, painter: QPainter, body: QRectF, scale: Scale, labels: list[tuple[float, str]]
+    ) -> None:
         """Draw *labels* (value, text) of *scale* in the gutter, each with a hair line."""
         look = theme()
         font, height = look.font(UNIT_PT), look.metrics(UNIT_PT).height()
@@ -135,7 +159,14 @@ class Lane(QWidget):
             painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
             top = min(max(y - height / 2, 0.0), self.height() - height)
             rect = QRectF(body.left() - gutter - 5.0, top, gutter, height)
-            draw_text(painter, rect, text, look.colours["soft"], font, Align.AlignRight | Align.AlignVCenter)
+            draw_text(
+                painter,
+                rect,
+                text,
+                look.colours["soft"],
+                font,
+                Align.AlignRight | Align.AlignVCenter,
+            )
 
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
@@ -147,7 +178,8 @@ class Lane(QWidget):
             return True
         return super().event(event)
 
-    def _paint_head(self, painter: QPainter) -> None:
+    def paint_head(self, painter: QPainter) -> None:
+        """Draw the name and, as far as the height allows, the unit under it."""
         look = theme()
         right = look.px(HEAD_PX - GUTTER_PX)
         line, small = look.metrics(NAME_PT, bold=True).height(), look.metrics(UNIT_PT).height()

@@ -20,7 +20,8 @@ ThemeWish = Literal["system", "light", "dark"]
 @dataclass(frozen=True, slots=True)
 class Colours:
     """One meaning each: teal distance, ochre climb, sky descent, plum fuel, clay race and
-    warnings, moss good margin, indigo night. `pale_*` is the same hue with less ink."""
+    warnings, moss good margin, indigo night. `pale_*` is the same hue with less ink.
+    """
 
     paper: str
     panel: str
@@ -136,8 +137,7 @@ class Theme(QObject):
         self._wish = wish
         self._percent = max(80, min(200, percent))
         dark = wish == "dark" or (
-            wish == "system"
-            and QGuiApplication.styleHints().colorScheme() is Qt.ColorScheme.Dark
+            wish == "system" and QGuiApplication.styleHints().colorScheme() is Qt.ColorScheme.Dark
         )
         self.colours = DARK if dark else LIGHT
         self._fonts.clear()
@@ -213,48 +213,72 @@ class Theme(QObject):
         c, r = self.colours, 4
         pad = round(self.px(4))
         return f"""
-        QToolTip {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; padding: 4px; }}
+        QToolTip {{
+            background: {c.panel}; color: {c.ink};
+            border: 1px solid {c.strong_line}; padding: 4px; }}
         QPushButton, QToolButton {{
-            background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line};
-            border-radius: {r}px; padding: {pad}px {2 * pad}px; }}
+            background: {c.panel}; color: {c.ink};
+            border: 1px solid {c.strong_line}; border-radius: {r}px;
+            padding: {pad}px {2 * pad}px; }}
         QToolButton {{ border-color: transparent; background: transparent; }}
-        QPushButton:hover, QToolButton:hover {{ background: {c.lane}; border-color: {c.strong_line}; }}
-        QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.teal}; padding: {pad - 1}px {2 * pad - 1}px; }}
-        QPushButton:default {{ background: {c.teal}; color: {c.on_colour}; border-color: {c.teal}; }}
+        QPushButton:flat {{ border-color: transparent; background: transparent; }}
+        QPushButton:hover, QToolButton:hover {{
+            background: {c.lane}; border-color: {c.strong_line}; }}
+        QPushButton:focus, QToolButton:focus {{
+            border: 2px solid {c.teal}; padding: {pad - 1}px {2 * pad - 1}px; }}
+        QPushButton:default {{
+            background: {c.teal}; color: {c.on_colour}; border-color: {c.teal}; }}
         QPushButton:default:focus {{ border-color: {c.ink}; }}
-        QPushButton:disabled, QToolButton:disabled {{ color: {c.strong_line}; border-color: {c.line}; }}
-        QPushButton:checked, QToolButton:checked {{ background: {c.pale_teal}; color: {c.ink}; }}
+        QPushButton:disabled, QToolButton:disabled {{
+            color: {c.strong_line}; border-color: {c.line}; }}
+        QPushButton:checked, QToolButton:checked {{
+            background: {c.pale_teal}; color: {c.ink}; }}
         QLineEdit, QPlainTextEdit, QAbstractSpinBox, QComboBox {{
-            background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line};
-            border-radius: {r}px; padding: {pad - 1}px {pad}px; selection-background-color: {c.teal};
-            selection-color: {c.on_colour}; }}
-        QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border-color: {c.teal}; }}
-        QComboBox QAbstractItemView {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
+            background: {c.panel}; color: {c.ink};
+            border: 1px solid {c.strong_line}; border-radius: {r}px;
+            padding: {pad - 1}px {pad}px;
+            selection-background-color: {c.teal}; selection-color: {c.on_colour}; }}
+        QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{
+            border-color: {c.teal}; }}
+        QComboBox QAbstractItemView {{
+            background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
         QMenuBar {{ background: {c.panel}; color: {c.ink}; }}
-        QMenuBar::item:selected, QMenu::item:selected {{ background: {c.pale_teal}; color: {c.ink}; }}
-        QMenu {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; padding: 4px; }}
+        QMenuBar::item:selected, QMenu::item:selected {{
+            background: {c.pale_teal}; color: {c.ink}; }}
+        QMenu {{
+            background: {c.panel}; color: {c.ink};
+            border: 1px solid {c.strong_line}; padding: 4px; }}
         QMenu::item {{ padding: {pad}px {4 * pad}px; }}
         QMenu::item:disabled {{ color: {c.strong_line}; }}
         QMenu::separator {{ height: 1px; background: {c.line}; margin: 4px; }}
-        QTableView {{ background: {c.panel}; color: {c.ink}; gridline-color: {c.line};
-            border: 1px solid {c.line}; selection-background-color: {c.pale_teal}; selection-color: {c.ink};
-            alternate-background-color: {c.lane}; }}
-        QHeaderView::section {{ background: {c.lane}; color: {c.soft}; border: 0;
+        QTableView {{
+            background: {c.panel}; color: {c.ink}; gridline-color: {c.line};
+            border: 1px solid {c.line}; alternate-background-color: {c.lane};
+            selection-background-color: {c.pale_teal}; selection-color: {c.ink}; }}
+        QHeaderView::section {{
+            background: {c.lane}; color: {c.soft}; border: 0;
             border-bottom: 1px solid {c.strong_line}; padding: {pad}px; }}
         QTableCornerButton::section {{ background: {c.lane}; border: 0; }}
-        QTabBar::tab {{ background: transparent; color: {c.soft}; padding: {pad + 1}px {3 * pad}px;
+        QTabBar::tab {{
+            background: transparent; color: {c.soft}; padding: {pad + 1}px {3 * pad}px;
             border-bottom: 2px solid transparent; }}
         QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.teal}; }}
         QTabBar::tab:focus {{ border-bottom: 2px solid {c.ink}; }}
         QTabWidget::pane {{ border: 0; }}
+        QToolBar {{ background: {c.paper}; border: 0; padding: 2px 10px; spacing: 4px; }}
+        QStatusBar {{ background: {c.paper}; }}
+        QStatusBar::item {{ border: 0; }}
         QScrollArea {{ border: 0; background: transparent; }}
         QSplitter::handle {{ background: {c.line}; }}
         QSplitter::handle:hover {{ background: {c.teal}; }}
         QScrollBar {{ background: transparent; border: 0; width: 10px; height: 10px; }}
-        QScrollBar::handle {{ background: {c.strong_line}; border-radius: 4px; min-height: 24px; min-width: 24px; margin: 1px; }}
+        QScrollBar::handle {{
+            background: {c.strong_line}; border-radius: 4px; margin: 1px;
+            min-height: 24px; min-width: 24px; }}
         QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
-        QProgressBar {{ background: {c.lane}; color: {c.ink}; border: 1px solid {c.line}; border-radius: {r}px;
-            text-align: center; }}
+        QProgressBar {{
+            background: {c.lane}; color: {c.ink};
+            border: 1px solid {c.line}; border-radius: {r}px; text-align: center; }}
         QProgressBar::chunk {{ background: {c.pale_teal}; }}
         """
 

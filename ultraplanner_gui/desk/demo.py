@@ -1,0 +1,159 @@
+"""The demo: an invented runner eighteen weeks from an invented race, seven of them behind."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from ultraplanner_gui.desk import places, resources
+from ultraplanner_gui.engine.block import BlockRequest, build_block
+from ultraplanner_gui.engine.fuelling import place_by_clock
+from ultraplanner_gui.engine.outlook import Outlook, derive
+from ultraplanner_gui.exchange.foods_in import read_foods
+from ultraplanner_gui.exchange.gpx_in import read_course
+from ultraplanner_gui.plan.block import Block, Done, Gut, Session, week_start
+from ultraplanner_gui.plan.course import Course, Offer
+from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.store.project_file import ProjectFile
+
+WEEKS_TO_GO = 11
+WEEKS_IN_ALL = 18
+TUNE_UP_WEEK = 5
+TUNE_UP_M = 42_000.0
+MONDAY = 0
+SATURDAY = 5
+ZONE = ZoneInfo("Europe/London")
+
+#: Cutoff (hours of race time), planned stop (minutes) and what there is, by station.
+STATIONS: dict[str, tuple[float | None, float, tuple[Offer, ...]]] = {
+    "Mill Ford": (None, 2, (Offer.WATER, Offer.FOOD)),
+    "Col Hut": (None, 4, (Offer.WATER, Offer.FOOD)),
+    "Ash Green": (8.5, 5, (Offer.WATER, Offer.FOOD, Offer.CREW)),
+    "Halfway Barn": (
+        11.25,
+        15,
+        (Offer.WATER, Offer.FOOD, Offer.DROP_BAG, Offer.CREW, Offer.MEDICAL),
+    ),
+    "Long Ridge": (15.0, 6, (Offer.WATER, Offer.FOOD)),
+    "Old Quarry": (None, 8, (Offer.WATER, Offer.FOOD, Offer.CREW, Offer.MEDICAL)),
+    "Weir": (21.5, 4, (Offer.WATER, Offer.FOOD)),
+}
+HARD_NOTES = {
+    "Long Ridge": "If the legs turn to wood, then shorten the stride, eat, count 200 steps.",
+    "Old Quarry": "If the lamp makes everything far, then look at the next ten metres only.",
+    "Weir": "If it feels over, then walk to the next gate and ask again there.",
+}
+GOAL_S = 20.25 * 3600
+LIMIT_S = 24 * 3600.0
+RUNNER = Runner(
+    name="Demo runner",
+    body_kg=68.0,
+    weekly_m=46_000.0,
+    longest_m=20_000.0,
+    easy_mps=2.55,
+    available_s=(0.0, 5400.0, 6300.0, 4500.0, 3600.0, 28_800.0, 10_800.0),
+    long_day=SATURDAY,
+    carb_g_per_h=40.0,
+)
+
+
+def demo_project(today: date) -> Project:
+    """Return the demo as it stands on *today*: the race lies eleven weeks ahead of it."""
+    race_day = week_start(today, MONDAY) + timedelta(weeks=WEEKS_TO_GO, days=SATURDAY)
+    start = datetime(race_day.year, race_day.month, race_day.day, 6, tzinfo=ZONE)
+    project = Project(
+        race=Race("Fellside Hundred", start, GOAL_S, LIMIT_S),
+        course=_course(),
+        runner=RUNNER,
+        fuel=FuelPlan(
+            carb_g_per_h=70.0,
+            fluid_ml_per_h=480.0,
+            sodium_mg_per_h=400.0,
+            foods=read_foods(resources.path("foods.csv")),
+        ),
+        notes="Ask the organisers about poles. Book the room for two nights.",
+        first_weekday=MONDAY,
+    )
+    outlook = derive(project, None, today)
+    assert outlook.target is not None
+    items = place_by_clock(project.fuel, outlook.target.finish_s)
+    project = replace(project, fuel=project.fuel.with_items(items))
+    return replace(project, block=_lived(_block(project, outlook), today))
+
+
+def demo_file(today: date) -> Path:
+    """Return the demo's project file for *today*, written at the first call of the day."""
+    path = places.data() / f"demo-{today.isoformat()}.ultraplan"
+    if not path.exists():
+        path.parent.mkdir(parents=True, exist_ok=True)
+        ProjectFile.create(path, demo_project(today)).close()
+    return path
+
+
+def _course() -> Course:
+    course = read_course(resources.path("demo/course.gpx"))
+    stations = []
+    for station in course.stations:
+        cutoff_h, stop_min, offers = STATIONS[station.name]
+        cutoff_s = cutoff_h * 3600 if cutoff_h is not None else None
+        stations.append(replace(station, cutoff_s=cutoff_s, stop_s=stop_min * 60, offers=offers))
+    course = replace(course, stations=tuple(stations))
+    sections = tuple(
+        replace(s, hard_note=HARD_NOTES.get(course.end_name(s), "")) for s in course.sections
+    )
+    return replace(course, sections=sections)
+
+
+def _block(project: Project, outlook: Outlook) -> Block:
+    assert outlook.profile is not None
+    race_week = week_start(project.race.day, MONDAY)
+    tune_up = race_week - timedelta(weeks=TUNE_UP_WEEK) + timedelta(days=SATURDAY)
+    return build_block(
+        BlockRequest(
+            first_day=race_week - timedelta(weeks=WEEKS_IN_ALL - 1),
+            race_day=project.race.day,
+            race_m=outlook.profile.length_m,
+            climb_m=outlook.profile.ascent_m,
+            drop_m=outlook.profile.descent_m,
+            race_s=GOAL_S,
+            runner=project.runner,
+            first_weekday=MONDAY,
+            dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
+            carb_target_g_per_h=project.fuel.carb_g_per_h,
+            tune_ups=((tune_up, TUNE_UP_M),),
+        )
+    ).block
+
+
+def _lived(block: Block, today: date) -> Block:
+    """Return *block* with what lies before *today* done much as planned, one short run missed."""
+    past = [s for s in block.sessions if s.day < today]
+    easy = [s for s in past if s.day < today - timedelta(days=14) and s.distance_m < 8_000.0]
+    missed = easy[len(easy) // 2].key if easy else ""
+    sessions = tuple(
+        s if s.day >= today else replace(s, missed=True) if s.key == missed else _done(s, number)
+        for number, s in enumerate(block.sessions)
+    )
+    return replace(block, sessions=sessions)
+
+
+def _done(session: Session, number: int) -> Session:
+    """Return *session* run a little differently each time, never longer than planned."""
+    less = 1.0 - 0.002 * (number * 7 % 5)
+    slower = 1.0 + 0.01 * (number * 5 % 7 - 3)
+    eaten = session.carb_g_per_h * session.duration_s / 3600.0 * (0.9 + 0.02 * (number % 5))
+    done = Done(
+        distance_m=round(session.distance_m * less, -2),
+        duration_s=round(session.duration_s * slower / 60.0) * 60.0,
+        climb_m=round(session.climb_m * less, -1),
+        drop_m=round(session.drop_m * less, -1),
+        effort=session.effort,
+        carb_g=round(eaten),
+        gut=Gut.FINE if session.carb_g_per_h else None,
+    )
+    return replace(session, done=done)

@@ -1,0 +1,115 @@
+"""A whole plan from a course and a few facts, and a block built anew in a running project."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
+from ultraplanner_gui.engine.fuelling import place_by_clock
+from ultraplanner_gui.engine.outlook import Outlook, derive
+from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.plan.block import Block, weeks_to_go
+from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.fuel import Food, FuelPlan
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
+
+#: Share of easy speed on level ground that is kept through an ultramarathon. Own choice.
+KEPT_SPEED = 0.80
+#: Metres of level ground for a metre climbed: Scarf 2007, J Sports Sci 25:719, for men.
+CLIMB_EQUIVALENCE = 8.0
+
+
+def likely_finish_s(profile: Profile, runner: Runner) -> float:
+    """Return a first guess of the finish to start from, rounded to five minutes.
+
+    Flat-equivalent distance at a share of easy speed: a proposal, not a prediction.
+    """
+    flat_m = profile.length_m + CLIMB_EQUIVALENCE * profile.ascent_m
+    return round(flat_m / (KEPT_SPEED * runner.easy_mps) / 300.0) * 300.0
+
+
+def first_plan(
+    course: Course,
+    race: Race,
+    runner: Runner,
+    foods: tuple[Food, ...],
+    first_weekday: int,
+    today: date,
+) -> Project:
+    """Return a full project: block counted back from the race, fuel placed by the clock."""
+    project = Project(
+        race=race,
+        course=course,
+        runner=runner,
+        fuel=FuelPlan(foods=foods),
+        first_weekday=first_weekday,
+    )
+    outlook = derive(project, None, today)
+    if outlook.target is not None and any(food.carb_g > 0.0 for food in foods):
+        items = place_by_clock(project.fuel, outlook.target.finish_s)
+        project = replace(project, fuel=project.fuel.with_items(items))
+    return replace(project, block=new_block(project, outlook, today).block)
+
+
+def new_block(project: Project, outlook: Outlook, today: date) -> BlockPlan:
+    """Return a block from *today* on; what lies before today stays as it was.
+
+    Volume and longest run are taken from what the block says was done in the last 30 days,
+    where it says so, else from the runner. PlanError without a course or days to run on.
+    """
+    if outlook.profile is None:
+        raise PlanError(QT_TRANSLATE_NOOP("Plan", "There is no course yet. Open a GPX file first."))
+    race = project.race
+    plan = build_block(
+        BlockRequest(
+            first_day=today,
+            race_day=race.day,
+            race_m=outlook.profile.length_m,
+            climb_m=outlook.profile.ascent_m,
+            drop_m=outlook.profile.descent_m,
+            race_s=race.goal_s,
+            runner=_runner_now(project, outlook, today),
+            first_weekday=project.first_weekday,
+            dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
+            carb_target_g_per_h=project.fuel.carb_g_per_h,
+        )
+    )
+    return replace(plan, block=_joined(project, plan.block, today))
+
+
+def _runner_now(project: Project, outlook: Outlook, today: date) -> Runner:
+    recent = [
+        s.done for s in project.block.sessions if s.done and s.day >= today - timedelta(days=30)
+    ]
+    this_week = weeks_to_go(today, project.race.day, project.first_weekday)
+    full_weeks = [w.done_m for w in outlook.weeks if this_week < w.to_go <= this_week + 4]
+    runner = project.runner
+    if not recent or len(full_weeks) < 2:
+        return runner
+    longest = max(done.distance_m for done in recent)
+    return replace(runner, weekly_m=max(full_weeks), longest_m=max(longest, 1000.0))
+
+
+def _joined(project: Project, block: Block, today: date) -> Block:
+    old = tuple(s for s in project.block.sessions if s.day < today or s.done is not None)
+    if not old:
+        return block
+    busy = {s.day for s in old}
+    taken = {s.key for s in old}
+    fresh = tuple(
+        replace(s, key=f"{s.key}-new") if s.key in taken else s
+        for s in block.sessions
+        if s.day not in busy
+    )
+    first = weeks_to_go(old[0].day, project.race.day, project.first_weekday)
+    past = tuple(c for c in project.block.cutbacks if c > block.first_week)
+    return Block(
+        sessions=tuple(sorted((*old, *fresh), key=lambda s: s.day)),
+        first_week=max(first, block.first_week),
+        cutbacks=tuple(sorted({*past, *block.cutbacks}, reverse=True)),
+        taper_weeks=block.taper_weeks,
+    )

@@ -1,0 +1,111 @@
+"""What every lane of race day has: the shared axis, station lines, zoom and pan."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QPointF, QRectF, Qt, Slot
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtWidgets import QWidget
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.widgets.axis import RaceAxis
+from ultraplanner_gui.widgets.lane import Lane
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+ZOOM_STEP = 1.25
+
+
+class RaceLane(Lane):
+    """A lane on the race axis. Ctrl and wheel zooms about the pointer, the wheel alone pans
+    while zoomed in.
+    """
+
+    def __init__(
+        self,
+        name: str,
+        unit: str,
+        height_px: float,
+        document: Document,
+        selection: Selection,
+        axis: RaceAxis,
+        words: Callable[[], Words],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(name, unit, height_px, parent)
+        self.document, self.selection, self.axis, self.words = document, selection, axis, words
+        axis.changed.connect(self.update)
+        selection.changed.connect(self.update)
+
+    @property
+    def shown(self) -> Outlook:
+        """The outlook in force, trial or kept."""
+        return self.document.shown
+
+    def x_of(self, at_m: float, body: QRectF) -> float:
+        """Return x in the widget of a place on the course."""
+        return body.left() + self.axis.x_of_distance(at_m, body.width())
+
+    def x_of_time(self, elapsed_s: float, body: QRectF) -> float:
+        """Return x in the widget of a moment of the race."""
+        return body.left() + self.axis.x_of_time(elapsed_s, body.width())
+
+    def place_at(self, x: float) -> float:
+        """Return the place at *x* in the widget, kept on the course, metres."""
+        body = self.body()
+        at_m = self.axis.distance_at(x - body.left(), body.width())
+        length_m = self.shown.profile.length_m if self.shown.profile is not None else 0.0
+        return min(max(at_m, 0.0), length_m)
+
+    def renew(self, before: Outlook, after: Outlook) -> None:
+        """Repaint if what this lane shows may have changed."""
+        if before.sections is not after.sections:
+            self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        super().paintEvent(event)
+        if self.shown.profile is None:
+            return
+        painter = QPainter(self)
+        self.paint_station_lines(painter, self.body())
+        painter.end()
+
+    def paint_station_lines(self, painter: QPainter, body: QRectF) -> None:
+        """Draw the aid stations through the lane, the start and finish as its sides."""
+        course = self.shown.project.course
+        if course is None:
+            return
+        painter.setPen(QPen(theme().colours["strong_line"], 1.0, Qt.PenStyle.DashLine))
+        for station in course.stations:
+            x = self.x_of(station.at_m, body)
+            if body.left() <= x <= body.right():
+                painter.drawLine(QPointF(x, 0.0), QPointF(x, float(self.height())))
+
+    def paint_empty(self, painter: QPainter, body: QRectF, text: str) -> None:
+        """Say why there is nothing in the lane."""
+        look = theme()
+        painter.setFont(look.font(8.0))
+        painter.setPen(look.colours["soft"])
+        painter.drawText(body.adjusted(8, 0, -8, 0), int(Qt.AlignmentFlag.AlignVCenter), text)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        body, axis = self.body(), self.axis
+        span = axis.high - axis.low
+        turns = (event.angleDelta().y() or event.angleDelta().x()) / 120.0
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            share = min(max((event.position().x() - body.left()) / body.width(), 0.0), 1.0)
+            wide = span * ZOOM_STEP**-turns
+            low = axis.low + share * (span - wide)
+            axis.view(low, low + wide)
+        else:
+            shift = -turns * 0.1 * span
+            axis.view(axis.low + shift, axis.high + shift)
+        event.accept()
+
+    @Slot(object, object)
+    def on_changed(self, before: Outlook, after: Outlook) -> None:
+        """Follow the document."""
+        self.renew(before, after)

@@ -1,0 +1,261 @@
+"""Section targets as steps: the edge moves a section's end, the top makes it faster or slower."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QPointF, QRectF, Qt, Slot
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF
+from PySide6.QtWidgets import QWidget
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.edits.course import MoveSectionEnd, SetSectionTarget
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.widgets.axis import RaceAxis
+from ultraplanner_gui.widgets.carry import Carry
+from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_text
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+GRIP_PX = 6.0
+KEY_STEP_S = 60.0
+KEY_STEP_M = 100.0
+SLOWEST_TARGET_MPS = 0.2
+
+
+class TargetLane(RaceLane):
+    """The pace asked of each section; taller is faster. The forecast is a thin line across."""
+
+    def __init__(
+        self,
+        document: Document,
+        selection: Selection,
+        axis: RaceAxis,
+        words: Callable[[], Words],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__("", "", 58.0, document, selection, axis, words, parent)
+        self._name = self.tr("Target")
+        self.set_unit(self.tr("{0}\nfaster up").format(words().pace_unit))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self._carry = Carry(document)
+        self._grip = ""  # "edge" or "top" while the mouse carries
+        self._section = ""
+
+    def paint_body(self, painter: QPainter, body: QRectF) -> None:
+        sections = self.shown.sections
+        if not sections:
+            self.paint_empty(painter, body, self.tr("Targets appear with a course."))
+            return
+        scale = self._scale(body)
+        before = {s.key: s for s in self.document.before.sections}
+        painter.save()
+        painter.setClipRect(body)
+        for section in sections:
+            self._paint_step(painter, body, scale, section, before.get(section.key, section))
+        painter.restore()
+
+    def readout(self, at: QPointF) -> str:
+        section = self._section_at(at.x())
+        if section is None:
+            return ""
+        words = self.words()
+        return self.tr(
+            "{0} {1}, {2} running. Drag the top to change it, the right edge to move the end."
+        ).format(
+            words.pace(section.pace_s_per_m), words.pace_unit, words.duration(section.moving_s)
+        )
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
+        section, grip = self._hit(event.position())
+        if section is None:
+            self.selection.clear()
+            return
+        self._section, self._grip = section.key, grip
+        self.selection.choose("section", section.key)
+        if grip:
+            self._carry.pick_up()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        if self._carry.is_on and self._grip:
+            self._drag(event.position())
+            return
+        _, grip = self._hit(event.position())
+        shapes = {"edge": Qt.CursorShape.SizeHorCursor, "top": Qt.CursorShape.SizeVerCursor}
+        self.setCursor(shapes.get(grip, Qt.CursorShape.ArrowCursor))
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if self._carry.is_on and self._grip:
+            self._grip = ""
+            self._carry.put_down()
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        section = self._section_at(event.position().x())
+        if section is not None and section.is_fixed:
+            self.document.perform(SetSectionTarget(section.key, None))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        key, sections = event.key(), self.shown.sections
+        if not sections:
+            super().keyPressEvent(event)
+            return
+        index = next((k for k, s in enumerate(sections) if s.key == self._section), 0)
+        section = sections[index]
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            if self._carry.is_on:
+                self._carry.put_down()
+            else:
+                self._choose(section)
+                self._carry.pick_up()
+            self.update()
+        elif key == Qt.Key.Key_Escape and self._carry.is_on:
+            self._grip = ""
+            self._carry.put_back()
+            self.update()
+        elif self._carry.is_on and key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            step = -KEY_STEP_S if key == Qt.Key.Key_Up else KEY_STEP_S
+            self._carry.show(
+                SetSectionTarget(section.key, section.moving_s + step, self._carry.gesture)
+            )
+        elif self._carry.is_on and key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+            step = -KEY_STEP_M if key == Qt.Key.Key_Left else KEY_STEP_M
+            self._carry.show(MoveSectionEnd(section.key, section.end_m + step, self._carry.gesture))
+        elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
+            step = -1 if key == Qt.Key.Key_Left else 1
+            self._choose(sections[min(max(index + step, 0), len(sections) - 1)])
+        else:
+            super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        if (
+            event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
+            and self.shown.sections
+        ):
+            keys = [s.key for s in self.shown.sections]
+            self._choose(
+                self.shown.sections[keys.index(self._section) if self._section in keys else 0]
+            )
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        if self._carry.is_on and not self._grip:
+            self._carry.put_back()
+        super().focusOutEvent(event)
+
+    @Slot()
+    def _on_selected(self) -> None:
+        if self.selection.kind == "section":
+            self._section = self.selection.key
+
+    def _choose(self, section: SectionFigures) -> None:
+        self._section = section.key
+        self.selection.choose("section", section.key)
+        self.update()
+
+    def _drag(self, at: QPointF) -> None:
+        section = next((s for s in self.shown.sections if s.key == self._section), None)
+        if section is None:
+            return
+        if self._grip == "edge":
+            self._carry.show(
+                MoveSectionEnd(section.key, round(self.place_at(at.x()), -1), self._carry.gesture)
+            )
+            return
+        speed_mps = max(self._scale(self.body()).value(at.y()), SLOWEST_TARGET_MPS)
+        target_s = round(section.length_m / speed_mps / 10.0) * 10.0
+        self._carry.show(SetSectionTarget(section.key, target_s, self._carry.gesture))
+
+    def _hit(self, at: QPointF) -> tuple[SectionFigures | None, str]:
+        body, scale = self.body(), self._scale(self.body())
+        for section in self.shown.sections[:-1]:
+            if abs(at.x() - self.x_of(section.end_m, body)) <= GRIP_PX:
+                return section, "edge"
+        section = self._section_at(at.x())
+        if section is None:
+            return None, ""
+        near_top = abs(at.y() - scale.y(1.0 / section.pace_s_per_m)) <= GRIP_PX + 2
+        return section, "top" if near_top else ""
+
+    def _section_at(self, x: float) -> SectionFigures | None:
+        body = self.body()
+        if not body.left() <= x <= body.right():
+            return None
+        at_m = self.place_at(x)
+        return next((s for s in self.shown.sections if at_m <= s.end_m), None)
+
+    def _scale(self, body: QRectF) -> Scale:
+        # From the kept outlook, so that the scale stays still under a drag.
+        speeds = [
+            1.0 / s.pace_s_per_m for s in self.document.before.sections if s.moving_s > 0
+        ] or [1.0]
+        low, high = min(speeds), max(speeds)
+        room = max(0.25 * (high - low), 0.1 * high)
+        return Scale(max(low - 3.0 * room, 0.0), high + room, body.top() + 2, body.bottom())
+
+    def _paint_step(
+        self,
+        painter: QPainter,
+        body: QRectF,
+        scale: Scale,
+        section: SectionFigures,
+        was: SectionFigures,
+    ) -> None:
+        look = theme()
+        c = look.colours
+        left, right = self.x_of(section.start_m, body), self.x_of(section.end_m, body)
+        if right < body.left() or left > body.right():
+            return
+        top = max(scale.y(1.0 / section.pace_s_per_m), body.top())
+        chosen = section.key == self.selection.key and self.selection.kind == "section"
+        step = QRectF(left, top, right - left, body.bottom() - top)
+        painter.fillRect(step, c["teal" if chosen else "pale_teal"])
+        changed = was is not section and (was.pace_s_per_m, was.end_m) != (
+            section.pace_s_per_m,
+            section.end_m,
+        )
+        if changed:
+            old = QRectF(self.x_of(was.start_m, body), scale.y(1.0 / was.pace_s_per_m), 0, 0)
+            old.setRight(self.x_of(was.end_m, body))
+            old.setBottom(body.bottom())
+            painter.setPen(QPen(c["ink"], 1.0, Qt.PenStyle.DashLine))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(old)
+        edge = QPen(c["clay"] if section.is_fixed else c["teal"], 2.5 if section.is_fixed else 1.5)
+        painter.setPen(edge)
+        painter.drawLine(step.topLeft(), step.topRight())
+        painter.setPen(QPen(c["panel"], 1.0))
+        painter.drawLine(step.topRight(), step.bottomRight())
+        if section.is_fixed:
+            self._paint_pin(painter, QPointF(step.left() + 8, step.top() + 8))
+        self._paint_label(painter, step, section, chosen)
+
+    def _paint_pin(self, painter: QPainter, at: QPointF) -> None:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(theme().colours["clay"])
+        painter.drawPolygon(
+            QPolygonF([at + QPointF(-3, -3), at + QPointF(3, -3), at + QPointF(0, 4)])
+        )
+
+    def _paint_label(
+        self, painter: QPainter, step: QRectF, section: SectionFigures, chosen: bool
+    ) -> None:
+        look = theme()
+        text = self.words().pace(section.pace_s_per_m)
+        for size in (LABEL_PT + 1, UNIT_PT):
+            if look.metrics(size, bold=True).horizontalAdvance(text) + 4 <= step.width():
+                line = QRectF(step.left(), step.bottom() - look.px(18), step.width(), look.px(16))
+                colour = look.colours["on_colour" if chosen else "ink"]
+                draw_text(
+                    painter, line, text, colour, look.font(size, bold=True), Align.AlignCenter
+                )
+                return
+
+    def renew(self, before: Outlook, after: Outlook) -> None:
+        if before.sections is not after.sections:
+            self.update()

@@ -1,0 +1,37 @@
+"""Fuel tokens: the shape says what it is to hold, so that colour need not."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen, QPolygonF
+
+from ultraplanner_gui.plan.fuel import Food, Shape
+from ultraplanner_gui.widgets.theme import theme
+
+TOKEN_PX = 8.0
+
+
+def draw_token(painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> None:
+    """Draw the token of *food* about *at*: sachet, disc, square or lozenge; a dot says caffeine."""
+    look = theme()
+    c, r = look.colours, look.px(TOKEN_PX) / 2
+    hue = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "stone"}[
+        food.shape
+    ]
+    painter.setPen(QPen(c["ink"], 1.8) if is_chosen else QPen(c["lane"], 0.8))
+    painter.setBrush(c[hue])
+    if food.shape is Shape.GEL:
+        painter.drawRoundedRect(
+            QRectF(at.x() - 0.6 * r, at.y() - 1.15 * r, 1.2 * r, 2.3 * r), 1.5, 1.5
+        )
+    elif food.shape is Shape.DRINK:
+        painter.drawEllipse(at, r, r)
+    elif food.shape is Shape.SOLID:
+        painter.drawRect(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r))
+    else:
+        tips = (QPointF(0, -r), QPointF(r, 0), QPointF(0, r), QPointF(-r, 0))
+        painter.drawPolygon(QPolygonF([at + tip for tip in tips]))
+    if food.caffeine_mg > 0.0:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(c["on_colour"])
+        painter.drawEllipse(at, 0.35 * r, 0.35 * r)

@@ -1,0 +1,284 @@
+"""A column of titles, figures before and now, checks and sentences: what the ledger is made of."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
+
+from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.widgets.cord import draw_cord
+from ultraplanner_gui.widgets.lane import Align, draw_text
+from ultraplanner_gui.widgets.theme import theme
+
+TITLE_PT = 11.0
+TEXT_PT = 8.5
+SMALL_PT = 7.5
+
+
+@dataclass(frozen=True, slots=True)
+class Title:
+    """A heading with a line of small text under it."""
+
+    text: str
+    under: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Heads:
+    """Heads over the columns before and now."""
+
+    title: str
+    before: str = ""
+    now: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A labelled figure.
+
+    `before` is shown where it differs, `warns` marks it with clay and a sign.
+    """
+
+    label: str
+    now: str
+    before: str = ""
+    warns: bool = False
+    help_text: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CheckRow:
+    """How a check stands, said in a sentence; `target` names what a click leads to."""
+
+    state: State
+    text: str
+    help_text: str = ""
+    target: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """A paragraph of small text."""
+
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A hair line between groups."""
+
+
+Row = Title | Heads | Figure | CheckRow | Sentence | Rule
+
+
+class Rows(QWidget):
+    """Paints rows one under another; the words are also its accessible description."""
+
+    chosen = Signal(str)
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._rows: tuple[Row, ...] = ()
+        self.setAccessibleName(name)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
+        theme().changed.connect(self._on_theme_changed)
+
+    def show_rows(self, rows: tuple[Row, ...]) -> None:
+        """Show *rows* instead of what is there."""
+        if rows == self._rows:
+            return
+        self._rows = rows
+        self.setAccessibleDescription("\n".join(_spoken(row) for row in rows))
+        can_choose = any(isinstance(row, CheckRow) and row.target for row in rows)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus if can_choose else Qt.FocusPolicy.NoFocus)
+        height = self.heightForWidth(self.width())
+        if height != self.height():
+            self.setFixedHeight(height)
+        self.update()
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        return math.ceil(sum(self._height(row, width) for row in self._rows))
+
+    def sizeHint(self) -> QSize:
+        width = max(self.width(), round(theme().px(220)))
+        return QSize(width, self.heightForWidth(width))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(round(theme().px(180)), 0)
+
+    def resizeEvent(self, event: object) -> None:
+        height = self.heightForWidth(self.width())
+        if height != self.height():
+            self.setFixedHeight(height)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        top = 0.0
+        for row in self._rows:
+            height = self._height(row, self.width())
+            self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
+            top += height
+        if self.hasFocus():
+            painter.setPen(theme().colours["teal"])
+            painter.drawRect(QRectF(self.rect()).adjusted(0, 0, -1, -1))
+        painter.end()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        row = self._row_at(event.position())
+        if isinstance(row, CheckRow) and row.target:
+            self.chosen.emit(row.target)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        targets = [r.target for r in self._rows if isinstance(r, CheckRow) and r.target]
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space) and targets:
+            self.chosen.emit(targets[0])
+            return
+        super().keyPressEvent(event)
+
+    def event(self, event: object) -> bool:
+        if isinstance(event, QHelpEvent):
+            row = self._row_at(QPointF(event.pos()))
+            text = row.help_text if isinstance(row, Figure | CheckRow) else ""
+            QToolTip.showText(event.globalPos(), text, self)
+            return True
+        return super().event(event)  # type: ignore[arg-type]
+
+    def _row_at(self, at: QPointF) -> Row | None:
+        top = 0.0
+        for row in self._rows:
+            top += self._height(row, self.width())
+            if at.y() < top:
+                return row
+        return None
+
+    def _height(self, row: Row, width: int) -> float:
+        look = theme()
+        if isinstance(row, Title):
+            height = self._wrapped(row.text, width, TITLE_PT, bold=True)
+            return (
+                height
+                + (self._wrapped(row.under, width, SMALL_PT) if row.under else 0.0)
+                + look.px(6)
+            )
+        if isinstance(row, Heads):
+            return look.metrics(TEXT_PT, bold=True).height() + look.px(5)
+        if isinstance(row, Figure):
+            return look.metrics(TEXT_PT).height() + look.px(5)
+        if isinstance(row, CheckRow):
+            return self._wrapped(row.text, width - round(look.px(26)), SMALL_PT) + look.px(6)
+        if isinstance(row, Sentence):
+            return self._wrapped(row.text, width, SMALL_PT) + look.px(5)
+        return look.px(13)
+
+    def _wrapped(self, text: str, width: int, size_pt: float, bold: bool = False) -> float:
+        flags = int(Qt.TextFlag.TextWordWrap)
+        bounds = (
+            theme()
+            .metrics(size_pt, bold)
+            .boundingRect(QRectF(0, 0, max(width, 20), 10_000), flags, text)
+        )
+        return bounds.height()
+
+    def _paint_row(self, painter: QPainter, row: Row, rect: QRectF) -> None:
+        look = theme()
+        c = look.colours
+        if isinstance(row, Title):
+            height = self._wrapped(row.text, self.width(), TITLE_PT, bold=True)
+            self._paragraph(
+                painter,
+                QRectF(rect.left(), rect.top(), rect.width(), height),
+                row.text,
+                TITLE_PT,
+                "ink",
+                True,
+            )
+            under = rect.adjusted(0, height + look.px(1), 0, 0)
+            self._paragraph(painter, under, row.under, SMALL_PT, "soft")
+        elif isinstance(row, Heads):
+            self._columns(painter, rect, row.title, row.before, row.now, is_head=True)
+        elif isinstance(row, Figure):
+            self._columns(painter, rect, row.label, row.before, row.now, warns=row.warns)
+        elif isinstance(row, CheckRow):
+            indent = look.px(26)
+            draw_cord(
+                painter,
+                QRectF(
+                    rect.left(),
+                    rect.top() + look.px(1),
+                    look.px(18),
+                    look.metrics(SMALL_PT).height(),
+                ),
+                row.state,
+            )
+            self._paragraph(painter, rect.adjusted(indent, 0, 0, 0), row.text, SMALL_PT, "ink")
+        elif isinstance(row, Sentence):
+            self._paragraph(painter, rect, row.text, SMALL_PT, "soft")
+        else:
+            painter.setPen(c["line"])
+            y = rect.center().y()
+            painter.drawLine(QPointF(rect.left(), y), QPointF(rect.right(), y))
+
+    def _paragraph(
+        self,
+        painter: QPainter,
+        rect: QRectF,
+        text: str,
+        size_pt: float,
+        colour: str,
+        bold: bool = False,
+    ) -> None:
+        painter.setFont(theme().font(size_pt, bold))
+        painter.setPen(theme().colours[colour])
+        painter.drawText(rect, int(Qt.TextFlag.TextWordWrap | Align.AlignTop), text)
+
+    def _columns(
+        self,
+        painter: QPainter,
+        rect: QRectF,
+        label: str,
+        before: str,
+        now: str,
+        is_head: bool = False,
+        warns: bool = False,
+    ) -> None:
+        look = theme()
+        c = look.colours
+        right = Align.AlignRight | Align.AlignVCenter
+        label_font = look.font(TEXT_PT, bold=is_head)
+        draw_text(painter, rect, label, c["ink" if is_head else "soft"], label_font)
+        now_font = look.font(SMALL_PT) if is_head else look.font(TEXT_PT, bold=True)
+        colour = "soft" if is_head else "clay" if warns else "ink"
+        draw_text(painter, rect, now + (" !" if warns else ""), c[colour], now_font, right)
+        if before and (is_head or before != now):
+            gap = max(
+                look.metrics(TEXT_PT, bold=True).horizontalAdvance(now), look.px(52)
+            ) + look.px(14)
+            draw_text(
+                painter, rect.adjusted(0, 0, -gap, 0), before, c["soft"], look.font(SMALL_PT), right
+            )
+
+    def _on_theme_changed(self) -> None:
+        self.setFixedHeight(self.heightForWidth(self.width()))
+        self.update()
+
+
+def _spoken(row: Row) -> str:
+    if isinstance(row, Title):
+        return f"{row.text}. {row.under}"
+    if isinstance(row, Heads):
+        return row.title
+    if isinstance(row, Figure):
+        return f"{row.label}: {row.now}" + (f" ({row.before})" if row.before else "")
+    if isinstance(row, CheckRow):
+        return f"{row.state}: {row.text}"
+    return row.text if isinstance(row, Sentence) else ""

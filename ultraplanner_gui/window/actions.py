@@ -1,0 +1,243 @@
+"""Every action once, in a table: menus, the tool strip and the shortcut list are made from it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, QObject
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMenu, QMenuBar
+
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.window.main_window import MainWindow
+
+Standard = QKeySequence.StandardKey
+
+#: When an action can be used.
+ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range(6)
+
+
+@dataclass(frozen=True, slots=True)
+class ActionRow:
+    """One action; `name` is also the slot of `window.deeds.Deeds` that does it."""
+
+    name: str
+    menu: str
+    text: str
+    shortcut: str | Standard = ""
+    enabled: int = WITH_PROJECT
+    is_checkable: bool = False
+
+
+MENUS = (
+    ("file", QT_TRANSLATE_NOOP("Actions", "&File")),
+    ("edit", QT_TRANSLATE_NOOP("Actions", "&Edit")),
+    ("training", QT_TRANSLATE_NOOP("Actions", "&Build-up")),
+    ("race", QT_TRANSLATE_NOOP("Actions", "&Race day")),
+    ("view", QT_TRANSLATE_NOOP("Actions", "&View")),
+    ("help", QT_TRANSLATE_NOOP("Actions", "&Help")),
+)
+
+TABLE: tuple[ActionRow, ...] = (
+    ActionRow(
+        "new", "file", QT_TRANSLATE_NOOP("Actions", "New from a &course…"), Standard.New, ALWAYS
+    ),
+    ActionRow(
+        "open", "file", QT_TRANSLATE_NOOP("Actions", "&Open project…"), Standard.Open, ALWAYS
+    ),
+    ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
+    ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "Save a c&opy…"), "Ctrl+Shift+S"),
+    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an earlier &opening…")),
+    ActionRow(
+        "write_pdf",
+        "file",
+        QT_TRANSLATE_NOOP("Actions", "Write cards as &PDF…"),
+        "Ctrl+E",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "print_cards",
+        "file",
+        QT_TRANSLATE_NOOP("Actions", "P&rint cards…"),
+        Standard.Print,
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "close_project", "file", QT_TRANSLATE_NOOP("Actions", "C&lose project"), Standard.Close
+    ),
+    ActionRow("quit", "file", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q", ALWAYS),
+    ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "&Race and runner…"), "Ctrl+R"),
+    ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
+    ActionRow(
+        "add_session", "training", QT_TRANSLATE_NOOP("Actions", "&Add a session"), "Ctrl+Shift+A"
+    ),
+    ActionRow(
+        "edit_session",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Change session…"),
+        "F2",
+        WITH_SESSION,
+    ),
+    ActionRow(
+        "mark_done",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Mark &done as planned"),
+        "",
+        WITH_SESSION,
+    ),
+    ActionRow(
+        "mark_missed", "training", QT_TRANSLATE_NOOP("Actions", "Mark &missed"), "", WITH_SESSION
+    ),
+    ActionRow(
+        "remove_session",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Remove session"),
+        "",
+        WITH_SESSION,
+    ),
+    ActionRow(
+        "build_block",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Build the block anew"),
+        "Ctrl+B",
+        WITH_COURSE,
+    ),
+    ActionRow("open_course", "race", QT_TRANSLATE_NOOP("Actions", "Open another &course…"), ""),
+    ActionRow(
+        "add_station",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Add an &aid station"),
+        "Ctrl+Shift+T",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "free_target",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Let the section follow the &curve"),
+        "",
+        WITH_SECTION,
+    ),
+    ActionRow(
+        "free_targets",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Let &all sections follow the curve"),
+        "",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "fuel_rates", "race", QT_TRANSLATE_NOOP("Actions", "Fuel per &hour…"), "", WITH_COURSE
+    ),
+    ActionRow(
+        "place_fuel",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "&Place fuel by the clock"),
+        "Ctrl+L",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "add_item", "race", QT_TRANSLATE_NOOP("Actions", "Add a fuel &item"), "Ctrl+I", WITH_COURSE
+    ),
+    ActionRow(
+        "remove_item", "race", QT_TRANSLATE_NOOP("Actions", "&Remove fuel item"), "", WITH_ITEM
+    ),
+    ActionRow(
+        "sheet", "view", QT_TRANSLATE_NOOP("Actions", "&Sheet"), "Ctrl+1", WITH_PROJECT, True
+    ),
+    ActionRow(
+        "tables", "view", QT_TRANSLATE_NOOP("Actions", "&Tables"), "Ctrl+2", WITH_PROJECT, True
+    ),
+    ActionRow("cards", "view", QT_TRANSLATE_NOOP("Actions", "&Cards"), "Ctrl+3", WITH_COURSE, True),
+    ActionRow("both_storeys", "view", QT_TRANSLATE_NOOP("Actions", "&Both storeys"), "Ctrl+4"),
+    ActionRow("buildup_alone", "view", QT_TRANSLATE_NOOP("Actions", "Build-&up alone"), "Ctrl+5"),
+    ActionRow("raceday_alone", "view", QT_TRANSLATE_NOOP("Actions", "Race &day alone"), "Ctrl+6"),
+    ActionRow(
+        "by_distance",
+        "view",
+        QT_TRANSLATE_NOOP("Actions", "Race by &distance"),
+        "Ctrl+D",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "by_clock", "view", QT_TRANSLATE_NOOP("Actions", "Race by cloc&k"), "Ctrl+K", WITH_COURSE
+    ),
+    ActionRow(
+        "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Colours of the s&ystem"), "", ALWAYS
+    ),
+    ActionRow("theme_light", "view", QT_TRANSLATE_NOOP("Actions", "&Light"), "", ALWAYS),
+    ActionRow("theme_dark", "view", QT_TRANSLATE_NOOP("Actions", "&Dark"), "", ALWAYS),
+    ActionRow(
+        "text_larger", "view", QT_TRANSLATE_NOOP("Actions", "Text lar&ger"), Standard.ZoomIn, ALWAYS
+    ),
+    ActionRow(
+        "text_smaller",
+        "view",
+        QT_TRANSLATE_NOOP("Actions", "Text s&maller"),
+        Standard.ZoomOut,
+        ALWAYS,
+    ),
+    ActionRow(
+        "units_metric", "view", QT_TRANSLATE_NOOP("Actions", "Kilometres and &metres"), "", ALWAYS
+    ),
+    ActionRow(
+        "units_imperial", "view", QT_TRANSLATE_NOOP("Actions", "Miles and &feet"), "", ALWAYS
+    ),
+    ActionRow("shortcuts", "help", QT_TRANSLATE_NOOP("Actions", "&Keys"), "F1", ALWAYS),
+    ActionRow(
+        "red_flags", "help", QT_TRANSLATE_NOOP("Actions", "When to &stop and get help"), "", ALWAYS
+    ),
+    ActionRow("about", "help", QT_TRANSLATE_NOOP("Actions", "&About Ultraplanner"), "", ALWAYS),
+)
+
+#: A rule is drawn in the menu before these.
+GROUPS = frozenset(
+    (
+        *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
+        *("free_target", "fuel_rates", "both_storeys", "by_distance", "theme_system"),
+        *("text_larger", "units_metric", "red_flags"),
+    )
+)
+
+
+class Actions(QObject):
+    """The table as QActions, wired to the deeds of a window."""
+
+    def __init__(self, window: MainWindow, deeds: QObject) -> None:
+        super().__init__(window)
+        self.by_name: dict[str, QAction] = {}
+        for row in TABLE:
+            action = QAction(QCoreApplication.translate("Actions", row.text), window)
+            action.setShortcut(QKeySequence(row.shortcut))
+            action.setCheckable(row.is_checkable)
+            action.setObjectName(row.name)
+            action.triggered.connect(getattr(deeds, row.name))
+            window.addAction(action)
+            self.by_name[row.name] = action
+
+    def fill(self, bar: QMenuBar) -> dict[str, QMenu]:
+        """Put the menus into *bar* and return them by name."""
+        menus: dict[str, QMenu] = {}
+        for name, text in MENUS:
+            menu = bar.addMenu(QCoreApplication.translate("Actions", text))
+            menus[name] = menu
+            for row in TABLE:
+                if row.menu == name:
+                    if row.name in GROUPS:
+                        menu.addSeparator()
+                    menu.addAction(self.by_name[row.name])
+        return menus
+
+    def enable(self, has_project: bool, has_course: bool, selected: str) -> None:
+        """Switch actions on and off by what there is and what kind of thing is *selected*."""
+        states = {
+            ALWAYS: True,
+            WITH_PROJECT: has_project,
+            WITH_COURSE: has_course,
+            WITH_SESSION: has_project and selected == "session",
+            WITH_ITEM: has_course and selected == "item",
+            WITH_SECTION: has_course and selected == "section",
+        }
+        for row in TABLE:
+            self.by_name[row.name].setEnabled(states[row.enabled])

@@ -1,0 +1,69 @@
+"""Every question to the user, in one class that tests replace."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+
+PathTaken = Callable[[Path], None]
+
+
+class Ask(QObject):
+    """Asks through dialogs that do not block; the answer goes to the callable given."""
+
+    def __init__(self, window: QWidget) -> None:
+        super().__init__(window)
+        self._window = window
+
+    def which_course(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for a GPX file."""
+        self._file(
+            self.tr("Open a course"),
+            folder,
+            self.tr("GPX courses (*.gpx *.gpx.gz);;All files (*)"),
+            taken,
+        )
+
+    def which_project(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for a project file."""
+        self._file(
+            self.tr("Open a project"),
+            folder,
+            self.tr("Ultraplanner projects (*.ultraplan);;All files (*)"),
+            taken,
+        )
+
+    def where_to_keep(self, proposed: Path, taken: PathTaken) -> None:
+        """Ask where a project is to be kept."""
+        self._save(self.tr("Keep the project in"), proposed, "ultraplan", taken)
+
+    def where_to_write_pdf(self, proposed: Path, taken: PathTaken) -> None:
+        """Ask where a PDF is to be written."""
+        self._save(self.tr("Write the cards to"), proposed, "pdf", taken)
+
+    def tell(self, title: str, sentence: str) -> None:
+        """Say one sentence that must be read."""
+        box = QMessageBox(
+            QMessageBox.Icon.NoIcon, title, sentence, QMessageBox.StandardButton.Ok, self._window
+        )
+        box.open()
+
+    def _file(self, title: str, folder: Path, kinds: str, taken: PathTaken) -> None:
+        dialog = QFileDialog(self._window, title, str(folder), kinds)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        self._open(dialog, taken)
+
+    def _save(self, title: str, proposed: Path, suffix: str, taken: PathTaken) -> None:
+        dialog = QFileDialog(self._window, title, str(proposed.parent), f"*.{suffix}")
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(suffix)
+        dialog.selectFile(proposed.name)
+        self._open(dialog, taken)
+
+    def _open(self, dialog: QFileDialog, taken: PathTaken) -> None:
+        dialog.fileSelected.connect(lambda name: taken(Path(name)))
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()

@@ -1,0 +1,468 @@
+"""What each action does: one slot per row of the action table."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, datetime, timedelta
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Slot
+
+from ultraplanner_gui.desk import places, resources
+from ultraplanner_gui.desk.demo import demo_file
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.edits.block import ReplaceBlock
+from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
+from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
+from ultraplanner_gui.edits.race import ChangeSetup, check_runner
+from ultraplanner_gui.engine.first_plan import first_plan, likely_finish_s, new_block
+from ultraplanner_gui.engine.fuelling import place_by_clock
+from ultraplanner_gui.engine.profile import Profile, build_profile
+from ultraplanner_gui.exchange.foods_in import read_foods
+from ultraplanner_gui.exchange.gpx_in import read_course
+from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.store.project_file import ProjectFile
+from ultraplanner_gui.widgets.theme import ThemeWish, theme
+from ultraplanner_gui.window import dialogs
+from ultraplanner_gui.window.plan_form import Answers, PlanForm, local_zone
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.window.main_window import MainWindow
+
+#: A new race is proposed this far away; the form asks for the real date.
+PROPOSED_WEEKS = 20
+PROPOSED_START_HOUR = 6
+
+
+def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
+    """Read a course and build its profile: the slow part of a new plan."""
+    course = read_course(path)
+    token.progress(0.7)
+    return course, build_profile(course)
+
+
+class Deeds(QObject):
+    """The slots behind the actions of one window."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        self._job: object = None
+        self._then: Callable[[tuple[Course, Profile]], None] = self._propose
+        window.jobs.done.connect(self._on_job_done)
+        window.jobs.failed.connect(self._on_job_failed)
+        window.jobs.progressed.connect(self._on_job_progressed)
+
+    # Files
+
+    @Slot()
+    def new(self) -> None:
+        self._window.ask.which_course(self._folder(), self.open_any)
+
+    @Slot()
+    def open(self) -> None:
+        self._window.ask.which_project(self._folder(), self.open_project_file)
+
+    def open_any(self, path: Path) -> None:
+        """Open a project, or start a new one from a course, by what the file is called."""
+        if path.suffix.lower() == ".ultraplan":
+            self.open_project_file(path)
+        else:
+            self._read_course(path, self._propose)
+
+    def open_project_file(self, path: Path) -> None:
+        """Open a project; on failure what was open stays open."""
+        window = self._window
+        if window.document is not None and window.document.path == path:
+            return
+        try:
+            file = ProjectFile.open(path)
+        except PlanError as error:
+            window.ask.tell(
+                self.tr("Cannot open the project"), window.settings.words().say(error.message)
+            )
+            return
+        self._show(file)
+
+    @Slot()
+    def demo(self) -> None:
+        try:
+            path = demo_file(date.today())
+        except PlanError as error:
+            self._window.say(error.message)
+            return
+        self.open_project_file(path)
+
+    @Slot()
+    def save_copy(self) -> None:
+        document = self._window.document
+        if document is not None and document.path is not None:
+            proposed = document.path.with_name(f"{document.path.stem} copy.ultraplan")
+            self._window.ask.where_to_keep(proposed, self._save_copy_to)
+
+    @Slot()
+    def history(self) -> None:
+        document = self._window.document
+        if document is not None:
+            dialogs.open_history(self._window, document, self._window.settings.words())
+
+    @Slot()
+    def write_pdf(self) -> None:
+        self._window.go("cards")
+        if self._window.workplace is not None:
+            self._window.workplace.cards.write_pdf()
+
+    @Slot()
+    def print_cards(self) -> None:
+        self._window.go("cards")
+        if self._window.workplace is not None:
+            self._window.workplace.cards.print_cards()
+
+    @Slot()
+    def close_project(self) -> None:
+        self._window.close_document()
+
+    @Slot()
+    def quit(self) -> None:
+        self._window.close()
+
+    @Slot()
+    def open_course(self) -> None:
+        self._window.ask.which_course(
+            self._folder(), partial(self._read_course, then=self._replace_course)
+        )
+
+    # The plan
+
+    @Slot()
+    def race_form(self) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        project = document.project
+        form = PlanForm(
+            project.race,
+            project.runner,
+            project.first_weekday,
+            self._window.settings.words(),
+            self._change_setup,
+            parent=self._window,
+        )
+        form.open()
+
+    @Slot()
+    def notes(self) -> None:
+        if self._window.document is not None:
+            dialogs.open_notes(self._window, self._window.document)
+
+    @Slot()
+    def build_block(self) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        try:
+            plan = new_block(document.project, document.outlook, date.today())
+        except PlanError as error:
+            self._window.say(error.message)
+            return
+        document.perform(ReplaceBlock(plan.block))
+        if plan.notes:
+            self._window.say(plan.notes[0])
+
+    @Slot()
+    def add_session(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.add_session()
+
+    @Slot()
+    def edit_session(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.edit_session()
+
+    @Slot()
+    def mark_done(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.mark_done()
+
+    @Slot()
+    def mark_missed(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.mark_missed()
+
+    @Slot()
+    def remove_session(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.remove_session()
+
+    @Slot()
+    def add_station(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.raceday.add_station()
+
+    @Slot()
+    def free_target(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is not None and document is not None and place.selection.kind == "section":
+            document.perform(SetSectionTarget(place.selection.key, None))
+
+    @Slot()
+    def free_targets(self) -> None:
+        if self._window.document is not None:
+            self._window.document.perform(FreeAllTargets())
+
+    @Slot()
+    def fuel_rates(self) -> None:
+        if self._window.document is not None:
+            dialogs.open_fuel_rates(self._window, self._window.document)
+
+    @Slot()
+    def place_fuel(self) -> None:
+        document = self._window.document
+        if document is None or document.outlook.target is None:
+            return
+        try:
+            items = place_by_clock(document.project.fuel, document.outlook.target.finish_s)
+        except PlanError as error:
+            self._window.say(error.message)
+            return
+        document.perform(PlaceItems(items))
+
+    @Slot()
+    def add_item(self) -> None:
+        document = self._window.document
+        if document is None or document.outlook.target is None:
+            return
+        foods = document.project.fuel.foods
+        if foods:
+            last = max((i.at_s for i in document.project.fuel.items), default=0.0)
+            every_s = document.project.fuel.every_s
+            document.perform(
+                AddItem(foods[0].key, min(last + every_s, document.outlook.target.finish_s))
+            )
+
+    @Slot()
+    def remove_item(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is not None and document is not None and place.selection.kind == "item":
+            document.perform(RemoveItem(place.selection.key))
+            place.selection.clear()
+
+    # The view
+
+    @Slot()
+    def sheet(self) -> None:
+        self._window.go("sheet")
+
+    @Slot()
+    def tables(self) -> None:
+        self._window.go("tables")
+
+    @Slot()
+    def cards(self) -> None:
+        self._window.go("cards")
+
+    @Slot()
+    def both_storeys(self) -> None:
+        self._storeys(True, True)
+
+    @Slot()
+    def buildup_alone(self) -> None:
+        self._storeys(True, False)
+
+    @Slot()
+    def raceday_alone(self) -> None:
+        self._storeys(False, True)
+
+    @Slot()
+    def by_distance(self) -> None:
+        self._measure("distance")
+
+    @Slot()
+    def by_clock(self) -> None:
+        self._measure("clock")
+
+    @Slot()
+    def theme_system(self) -> None:
+        self._look("system")
+
+    @Slot()
+    def theme_light(self) -> None:
+        self._look("light")
+
+    @Slot()
+    def theme_dark(self) -> None:
+        self._look("dark")
+
+    @Slot()
+    def text_larger(self) -> None:
+        self._text(10)
+
+    @Slot()
+    def text_smaller(self) -> None:
+        self._text(-10)
+
+    @Slot()
+    def units_metric(self) -> None:
+        self._units("metric")
+
+    @Slot()
+    def units_imperial(self) -> None:
+        self._units("imperial")
+
+    @Slot()
+    def shortcuts(self) -> None:
+        dialogs.open_keys(self._window, self._window.table)
+
+    @Slot()
+    def red_flags(self) -> None:
+        dialogs.open_red_flags(self._window)
+
+    @Slot()
+    def about(self) -> None:
+        dialogs.open_about(self._window)
+
+    @Slot()
+    def cancel_job(self) -> None:
+        if self._job is not None:
+            self._window.jobs.cancel(self._job)
+            self._job = None
+            self._window.hide_progress()
+
+    # Behind the slots
+
+    def _show(self, file: ProjectFile) -> None:
+        self._window.settings.remember_file(file.path)
+        self._window.show_document(Document(file, parent=self._window))
+
+    def _save_copy_to(self, path: Path) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        try:
+            document.save_copy(path)
+        except PlanError as error:
+            self._window.ask.tell(
+                self.tr("The copy was not written"),
+                self._window.settings.words().say(error.message),
+            )
+
+    def _read_course(self, path: Path, then: Callable[[tuple[Course, Profile]], None]) -> None:
+        self.cancel_job()
+        self._then = then
+        self._window.settings.last_folder = str(path.parent)
+        self._job = self._window.jobs.submit(read_for_plan, path)
+        self._window.show_progress(0.0)
+
+    @Slot(object, object)
+    def _on_job_done(self, ticket: object, result: tuple[Course, Profile]) -> None:
+        if ticket == self._job:
+            self._job = None
+            self._window.hide_progress()
+            self._then(result)
+
+    @Slot(object, object)
+    def _on_job_failed(self, ticket: object, message: object) -> None:
+        if ticket == self._job:
+            self._job = None
+            self._window.hide_progress()
+            sentence = self._window.settings.words().say(message)  # type: ignore[arg-type]
+            self._window.ask.tell(self.tr("Cannot open the course"), sentence)
+
+    @Slot(object, object)
+    def _on_job_progressed(self, ticket: object, fraction: float) -> None:
+        if ticket == self._job:
+            self._window.show_progress(fraction)
+
+    def _propose(self, result: tuple[Course, Profile]) -> None:
+        course, profile = result
+        words, runner = self._window.settings.words(), Runner()
+        day = date.today() + timedelta(weeks=PROPOSED_WEEKS)
+        day += timedelta(days=(5 - day.weekday()) % 7)
+        start = datetime(day.year, day.month, day.day, PROPOSED_START_HOUR, tzinfo=local_zone())
+        race = Race(course.name, start, likely_finish_s(profile, runner))
+        facts = self.tr("{0}, {1} aid stations proposed").format(
+            words.distance(profile.length_m, 1), len(course.stations)
+        )
+        facts += (
+            self.tr(", climb {0}, drop {1}").format(
+                words.height(profile.ascent_m), words.height(profile.descent_m)
+            )
+            if profile.has_elevation
+            else self.tr(", no heights in the file: paced as flat")
+        )
+        form = PlanForm(
+            race,
+            runner,
+            self._window.settings.first_weekday(),
+            words,
+            partial(self._make_plan, course),
+            facts=facts,
+            path=places.free_project_path(course.name),
+            where=self._window.ask.where_to_keep,
+            parent=self._window,
+        )
+        form.open()
+
+    def _make_plan(self, course: Course, answers: Answers) -> str:
+        assert answers.path is not None
+        try:
+            check_runner(answers.runner)
+            foods = read_foods(resources.path("foods.csv"))
+            project = first_plan(
+                course, answers.race, answers.runner, foods, answers.first_weekday, date.today()
+            )
+            file = ProjectFile.create(answers.path, project)
+        except PlanError as error:
+            return self._window.settings.words().say(error.message)
+        self._show(file)
+        return ""
+
+    def _replace_course(self, result: tuple[Course, Profile]) -> None:
+        if self._window.document is not None:
+            self._window.document.perform(ReplaceCourse(result[0]))
+
+    def _change_setup(self, answers: Answers) -> str:
+        document = self._window.document
+        if document is None:
+            return ""
+        edit = ChangeSetup(answers.race, answers.runner, answers.first_weekday)
+        try:
+            edit.apply(document.project)
+        except PlanError as error:
+            return self._window.settings.words().say(error.message)
+        document.perform(edit)
+        return ""
+
+    def _folder(self) -> Path:
+        last = self._window.settings.last_folder
+        return Path(last) if last else places.documents()
+
+    def _storeys(self, buildup: bool, raceday: bool) -> None:
+        self._window.go("sheet")
+        if self._window.workplace is not None:
+            self._window.workplace.show_storeys(buildup, raceday)
+
+    def _measure(self, measure: str) -> None:
+        self._window.settings.race_axis = measure
+        if self._window.workplace is not None:
+            self._window.workplace.raceday.choose_measure(measure)
+
+    def _look(self, wish: ThemeWish) -> None:
+        settings = self._window.settings
+        settings.theme = wish
+        theme().choose(wish, settings.text_percent)
+
+    def _text(self, by: int) -> None:
+        settings = self._window.settings
+        settings.text_percent = max(80, min(200, settings.text_percent + by))
+        self._look(settings.theme)
+
+    def _units(self, units: str) -> None:
+        self._window.settings.units = units
+        self._window.reopen_views()

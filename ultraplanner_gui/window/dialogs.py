@@ -1,0 +1,235 @@
+"""The small dialogs: notes, history, fuel per hour, keys, red flags, about."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QPlainTextEdit,
+    QSpinBox,
+    QTableWidget,
+    QTableWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ultraplanner_gui import __version__
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.typing_pause import TypingPause
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.fuel import (
+    HIGHEST_CARB_G_PER_H,
+    HIGHEST_FLUID_ML_PER_H,
+    HIGHEST_SODIUM_MG_PER_H,
+    SetFuelRates,
+)
+from ultraplanner_gui.edits.project import WriteNotes
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording import cautions
+from ultraplanner_gui.wording.words import Words
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.window.actions import Actions
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Dialogs", text)
+
+
+def _dialog(
+    parent: QWidget, title: str, width_px: float, height_px: float = 0.0
+) -> tuple[QDialog, QVBoxLayout]:
+    dialog = QDialog(parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.setWindowTitle(title)
+    look = theme()
+    dialog.resize(round(look.px(width_px)), round(look.px(height_px or 10)))
+    box = QVBoxLayout(dialog)
+    box.setContentsMargins(20, 16, 20, 16)
+    box.setSpacing(12)
+    return dialog, box
+
+
+def _close_button(dialog: QDialog) -> QDialogButtonBox:
+    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, dialog)
+    buttons.rejected.connect(dialog.reject)
+    return buttons
+
+
+def _paragraph(text: str, parent: QWidget, bold: bool = False) -> QLabel:
+    label = QLabel(text, parent)
+    label.setWordWrap(True)
+    label.setFont(theme().font(9.0, bold))
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label
+
+
+def open_notes(parent: QWidget, document: Document) -> QDialog:
+    """Open the project's notes; they are kept as one types."""
+    dialog, box = _dialog(parent, _tr("Notes"), 520, 360)
+    text = QPlainTextEdit(document.project.notes, dialog)
+    text.setTabChangesFocus(True)
+    text.setAccessibleName(_tr("Notes"))
+
+    def edit(value: str, gesture: int) -> Edit:
+        return WriteNotes(value, gesture)
+
+    pause = TypingPause(text, edit, document.perform, dialog)
+    dialog.finished.connect(pause.flush)
+    box.addWidget(text)
+    box.addWidget(_close_button(dialog))
+    dialog.open()
+    return dialog
+
+
+def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
+    """Open the list of earlier openings; going back is one step that can be undone."""
+    dialog, box = _dialog(parent, _tr("Go back to an earlier opening"), 460, 340)
+    box.addWidget(
+        _paragraph(_tr("The plan becomes what it was then. Undo brings today's back."), dialog)
+    )
+    points = QListWidget(dialog)
+    points.setAccessibleName(_tr("Earlier openings"))
+    for point in document.history():
+        at = point.kept_at.astimezone()
+        item = QListWidgetItem(
+            f"{words.day_and_year(at.date())}, {words.clock(at, weekday=False)}   {point.label}"
+        )
+        item.setData(Qt.ItemDataRole.UserRole, point.id)
+        points.addItem(item)
+    points.setCurrentRow(0)
+    box.addWidget(points)
+    buttons = _close_button(dialog)
+    back = buttons.addButton(_tr("Go &back to it"), QDialogButtonBox.ButtonRole.AcceptRole)
+    back.setEnabled(points.count() > 0)
+    box.addWidget(buttons)
+
+    def go() -> None:
+        item = points.currentItem()
+        if item is not None:
+            document.go_back(item.data(Qt.ItemDataRole.UserRole))
+        dialog.accept()
+
+    buttons.accepted.connect(go)
+    dialog.open()
+    return dialog
+
+
+def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
+    """Open the form for what is taken per hour and how it is spread."""
+    fuel = document.project.fuel
+    dialog, box = _dialog(parent, _tr("Fuel per hour"), 420)
+    form = QFormLayout()
+
+    def field(value: float, low: float, high: float, suffix: str, step: int) -> QSpinBox:
+        box = QSpinBox(dialog)
+        box.setRange(round(low), round(high))
+        box.setSingleStep(step)
+        box.setSuffix(suffix)
+        box.setValue(round(value))
+        box.setToolTip(_tr("From {0} to {1}").format(round(low), round(high)))
+        return box
+
+    carbs = field(fuel.carb_g_per_h, 0, HIGHEST_CARB_G_PER_H, " g/h", 5)
+    fluid = field(fuel.fluid_ml_per_h, 0, HIGHEST_FLUID_ML_PER_H, " mL/h", 50)
+    sodium = field(fuel.sodium_mg_per_h, 0, HIGHEST_SODIUM_MG_PER_H, " mg/h", 50)
+    first = field(fuel.first_s / 60, 0, 360, " min", 5)
+    every = field(fuel.every_s / 60, 5, 180, " min", 5)
+    form.addRow(_tr("&Carbohydrate"), carbs)
+    form.addRow(_tr("&Fluid to have with you"), fluid)
+    form.addRow(_tr("&Sodium"), sodium)
+    form.addRow(_tr("First &bite after"), first)
+    form.addRow(_tr("Then &every"), every)
+    box.addLayout(form)
+    caution = QCoreApplication.translate("Caution", cautions.OVER_DRINKING)
+    box.addWidget(_paragraph(caution, dialog))
+    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, dialog)
+    buttons.addButton(_tr("&Set"), QDialogButtonBox.ButtonRole.AcceptRole)
+    buttons.rejected.connect(dialog.reject)
+    box.addWidget(buttons)
+
+    def send() -> None:
+        edit = SetFuelRates(
+            float(carbs.value()),
+            float(fluid.value()),
+            float(sodium.value()),
+            first.value() * 60.0,
+            every.value() * 60.0,
+        )
+        if document.perform(edit) or edit.apply(document.project) == document.project:
+            dialog.accept()
+
+    buttons.accepted.connect(send)
+    dialog.open()
+    return dialog
+
+
+def open_keys(parent: QWidget, actions: Actions) -> QDialog:
+    """Open the list of every action and its keys."""
+    dialog, box = _dialog(parent, _tr("Keys"), 520, 560)
+    rows = [
+        (
+            action.text().replace("&", "").rstrip("…"),
+            action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
+        )
+        for action in actions.by_name.values()
+    ]
+    rows += [
+        (_tr("In the day grid and the race lanes: choose"), _tr("arrow keys")),
+        (_tr("Pick up, put down"), _tr("Enter")),
+        (_tr("Move what is picked up"), _tr("arrow keys")),
+        (_tr("Put it back"), _tr("Esc")),
+    ]
+    table = QTableWidget(len(rows), 2, dialog)
+    table.setHorizontalHeaderLabels([_tr("Action"), _tr("Keys")])
+    table.verticalHeader().hide()
+    table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+    table.setTabKeyNavigation(False)
+    table.setAccessibleName(_tr("Keys"))
+    for row, (text, keys) in enumerate(rows):
+        table.setItem(row, 0, QTableWidgetItem(text))
+        table.setItem(row, 1, QTableWidgetItem(keys))
+    table.setColumnWidth(0, round(theme().px(320)))
+    table.horizontalHeader().setStretchLastSection(True)
+    box.addWidget(table)
+    box.addWidget(_close_button(dialog))
+    dialog.open()
+    return dialog
+
+
+def open_red_flags(parent: QWidget) -> QDialog:
+    """Open the lines on when to stop and get help."""
+    dialog, box = _dialog(parent, _tr("When to stop and get help"), 560)
+    for text in cautions.RED_FLAGS:
+        box.addWidget(_paragraph(QCoreApplication.translate("Caution", text), dialog))
+    box.addWidget(_close_button(dialog))
+    dialog.open()
+    return dialog
+
+
+def open_about(parent: QWidget) -> QDialog:
+    """Open what this program is."""
+    dialog, box = _dialog(parent, _tr("About Ultraplanner"), 460)
+    box.addWidget(_paragraph(_tr("Ultraplanner {0}").format(__version__), dialog, bold=True))
+    box.addWidget(
+        _paragraph(
+            _tr("Plans an ultramarathon from the first week of training to the card in the pocket."),
+            dialog,
+        )
+    )
+    box.addWidget(
+        _paragraph(
+            _tr("This plan is arithmetic on what you typed. It does not examine you."), dialog
+        )
+    )
+    box.addWidget(_close_button(dialog))
+    dialog.open()
+    return dialog

@@ -1,0 +1,132 @@
+"""The header: race, runway, finish, least in hand, and when the work was last kept."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+
+class _Figure(QWidget):
+    """A small caption over a bold figure."""
+
+    def __init__(self, caption: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(1)
+        self._caption = QLabel(caption, self)
+        self._value = QLabel("", self)
+        box.addWidget(self._caption)
+        box.addWidget(self._value)
+
+    def show_value(self, value: str, warns: bool = False, tip: str = "") -> None:
+        """Show *value*; *warns* sets it in clay with a sign."""
+        look = theme()
+        self._caption.setFont(look.font(7.0))
+        self._caption.setStyleSheet(f"color: {look.colours.soft}")
+        self._value.setFont(look.font(9.0, bold=True))
+        self._value.setStyleSheet(f"color: {look.colours.clay if warns else look.colours.ink}")
+        self._value.setText(value + (" !" if warns else ""))
+        self.setToolTip(tip)
+        self.setAccessibleName(f"{self._caption.text()}: {value}")
+
+
+class Header(QWidget):
+    """One line over the sheet. Shows the outlook in force, trial or kept."""
+
+    def __init__(self, words: Callable[[], Words], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._words = words
+        self._name = QLabel("", self)
+        self._facts = QLabel("", self)
+        self._name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._facts.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        title = QVBoxLayout()
+        title.setSpacing(1)
+        title.addWidget(self._name)
+        title.addWidget(self._facts)
+        self._runway = _Figure(self.tr("Runway"), self)
+        self._finish = _Figure(self.tr("Finish, and where 8 of 10 days end"), self)
+        self._tightest = _Figure(self.tr("Least in hand"), self)
+        self._kept = _Figure(self.tr("Kept"), self)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(14, 6, 14, 6)
+        row.setSpacing(26)
+        row.addLayout(title, 1)
+        for figure in (self._runway, self._finish, self._tightest, self._kept):
+            row.addWidget(figure, 0, Qt.AlignmentFlag.AlignTop)
+
+    def show_outlook(self, outlook: Outlook) -> None:
+        """Show the race and its headline figures."""
+        words, race, look = self._words(), outlook.project.race, theme()
+        self._name.setFont(look.font(12.0, bold=True))
+        self._name.setText(race.name or self.tr("Unnamed race"))
+        self._facts.setFont(look.font(8.0))
+        self._facts.setStyleSheet(f"color: {look.colours.soft}")
+        facts = [words.day_and_year(race.day)]
+        if outlook.profile is not None:
+            facts.append(words.distance(outlook.profile.length_m, 1))
+            facts.append(
+                self.tr("climb {0}, drop {1}").format(
+                    words.height(outlook.profile.ascent_m), words.height(outlook.profile.descent_m)
+                )
+                if outlook.profile.has_elevation
+                else self.tr("no heights: paced as flat")
+            )
+        if race.limit_s is not None:
+            facts.append(self.tr("limit {0}").format(words.duration(race.limit_s)))
+        self._facts.setText("  ·  ".join(facts))
+        self._facts.setToolTip(self._facts.text())
+        self._show_runway(outlook)
+        self._show_finish(outlook)
+        tightest = outlook.tightest
+        self._tightest.setVisible(tightest is not None)
+        if tightest is not None and tightest.to_cutoff_s is not None:
+            place = tightest.name or self.tr("the finish")
+            self._tightest.show_value(
+                self.tr("{0} to {1}").format(words.duration(tightest.to_cutoff_s), place),
+                tightest.to_cutoff_s < 0,
+                self.tr(
+                    "The cutoff that leaves the least time, with the later of target and forecast"
+                ),
+            )
+
+    def show_kept(self, at: datetime | None, place: str, trouble: str = "") -> None:
+        """Show when and where the work was kept last, or why it was not."""
+        if trouble:
+            self._kept.show_value(self.tr("not kept"), True, trouble)
+        elif at is not None:
+            self._kept.show_value(self._words().clock(at.astimezone(), weekday=False), False, place)
+
+    def _show_runway(self, outlook: Outlook) -> None:
+        way = outlook.runway
+        self._runway.setVisible(way is not None)
+        if way is not None:
+            self._runway.show_value(
+                self.tr("{0} weeks to go, {1} needed").format(way.weeks_there, way.weeks_needed),
+                way.state is State.BREAKS,
+                self._words().say(way.reason),
+            )
+
+    def _show_finish(self, outlook: Outlook) -> None:
+        self._finish.setVisible(bool(outlook.sections))
+        if outlook.sections and outlook.target is not None:
+            words, last = self._words(), outlook.sections[-1]
+            low, high = last.window_s
+            self._finish.show_value(
+                self.tr("{0}   {1} – {2}").format(
+                    words.duration(outlook.target.finish_s),
+                    words.duration(low),
+                    words.duration(high),
+                ),
+                outlook.trouble is not None,
+                words.say(outlook.trouble) if outlook.trouble is not None else "",
+            )

@@ -1,0 +1,150 @@
+"""The ledger: the figures of what is selected or being dragged, before and now."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSignalBlocker, Qt, Slot
+from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.desk.typing_pause import TypingPause
+from ultraplanner_gui.edits.course import NoteHardStretch
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.widgets.rows import Rows
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window import ledger_rows
+from ultraplanner_gui.wording.words import Words
+
+
+class Ledger(QScrollArea):
+    """Build-up above, race day below: the last of each kind selected stays in view."""
+
+    def __init__(
+        self,
+        document: Document,
+        selection: Selection,
+        words: Callable[[], Words],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._document, self._selection, self._words = document, selection, words
+        self._session = self._section = self._item = ""
+        self._is_race_first = False
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        inside = QWidget(self)
+        inside.setObjectName("ledger")
+        self._upper = Rows(self.tr("Build-up figures"), inside)
+        self._lower = Rows(self.tr("Race day figures"), inside)
+        self._note_head = QLabel(self.tr("&When it gets hard here"), inside)
+        self._note = QPlainTextEdit(inside)
+        self._note.setTabChangesFocus(True)
+        self._note.setPlaceholderText(self.tr("If …, then …"))
+        self._note_head.setBuddy(self._note)
+        self._note.setAccessibleName(self.tr("When it gets hard here"))
+        self._box = QVBoxLayout(inside)
+        self._box.setContentsMargins(16, 14, 16, 14)
+        self._box.setSpacing(10)
+        for widget in (self._upper, self._lower, self._note_head, self._note):
+            self._box.addWidget(widget)
+        self._box.addStretch(1)
+        self.setWidget(inside)
+        self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
+        self._upper.chosen.connect(self._on_chosen)
+        document.changed.connect(self._on_changed)
+        selection.changed.connect(self._on_selected)
+        theme().changed.connect(self._dress)
+        self._dress()
+        self._on_selected()
+
+    def flush(self) -> None:
+        """Keep what is still being typed."""
+        self._pause.flush()
+
+    @Slot(object, object)
+    def _on_changed(self, before: Outlook, after: Outlook) -> None:
+        self._refresh()
+
+    @Slot()
+    def _on_selected(self) -> None:
+        self.flush()
+        kind, key = self._selection.kind, self._selection.key
+        if kind == "session":
+            self._session = key
+        elif kind == "section":
+            self._section, self._item = key, ""
+        elif kind == "item":
+            self._item, self._section = key, ""
+        elif not kind:
+            self._session = self._section = self._item = ""
+        if kind:
+            self._put_first(kind != "session")
+        self._refresh()
+
+    @Slot(str)
+    def _on_chosen(self, target: str) -> None:
+        kind, _, key = target.partition(":")
+        self._selection.choose(kind, key)
+
+    def _put_first(self, race_first: bool) -> None:
+        if race_first == self._is_race_first:
+            return
+        self._is_race_first = race_first
+        for widget in (self._upper, self._lower, self._note_head, self._note):
+            self._box.removeWidget(widget)
+        race = [self._lower, self._note_head, self._note]
+        order = [*race, self._upper] if race_first else [self._upper, *race]
+        for place, widget in enumerate(order):
+            self._box.insertWidget(place, widget)
+
+    def _refresh(self) -> None:
+        now, before, words = self._document.shown, self._document.before, self._words()
+        upper = (
+            ledger_rows.session_rows(now, before, self._session, words)
+            if self._session
+            else ledger_rows.build_up_rows(now, words)
+        )
+        lower = (
+            ledger_rows.section_rows(now, before, self._section, words)
+            if self._section
+            else (
+                *ledger_rows.item_rows(now, self._item, words),
+                *ledger_rows.race_rows(now, before, words),
+            )
+        )
+        self._upper.show_rows(upper)
+        self._lower.show_rows(lower)
+        self._show_note(now)
+
+    def _show_note(self, now: Outlook) -> None:
+        course = now.project.course
+        section = (
+            next((s for s in course.sections if s.key == self._section), None) if course else None
+        )
+        for widget in (self._note_head, self._note):
+            widget.setVisible(section is not None)
+        if (
+            section is not None
+            and not self._pause.is_pending
+            and self._note.toPlainText() != section.hard_note
+        ):
+            with QSignalBlocker(self._note):
+                self._note.setPlainText(section.hard_note)
+
+    def _note_edit(self, text: str, gesture: int) -> Edit | None:
+        return NoteHardStretch(self._section, text, gesture) if self._section else None
+
+    def _dress(self) -> None:
+        look = theme()
+        self.setFixedWidth(round(look.px(296)))
+        self._note.setFixedHeight(round(look.px(76)))
+        self._note_head.setFont(look.font(8.5, bold=True))
+        c = look.colours
+        self.setStyleSheet(
+            f"QScrollArea {{ background: {c.panel}; border-left: 1px solid {c.line}; }}"
+            f"QWidget#ledger {{ background: {c.panel}; }}"
+        )

@@ -1,0 +1,236 @@
+"""The frame: menus, the open project, and the empty start."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, Qt, QTimer, Slot
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QLabel,
+    QMainWindow,
+    QProgressBar,
+    QPushButton,
+    QStackedWidget,
+    QToolBar,
+    QWidget,
+)
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.jobs import JobBench
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.actions import Actions
+from ultraplanner_gui.window.ask import Ask
+from ultraplanner_gui.window.deeds import Deeds
+from ultraplanner_gui.window.welcome import Welcome
+from ultraplanner_gui.window.workplace import PLACES, Workplace
+
+MESSAGE_MS = 12_000
+
+
+class MainWindow(QMainWindow):
+    """One window, one project or none."""
+
+    def __init__(self, settings: Settings, ask: Ask | None = None) -> None:
+        super().__init__()
+        self.settings = settings
+        self.ask = ask or Ask(self)
+        self.jobs = JobBench(self)
+        self.workplace: Workplace | None = None
+        self.deeds = Deeds(self)
+        self.setObjectName("main")
+        self.setAcceptDrops(True)
+        self.setMinimumSize(960, 600)
+        self.table = Actions(self, self.deeds)
+        self._menus = self.table.fill(self.menuBar())
+        self._undo: list[QAction] = []
+        self._welcome = Welcome(
+            self.deeds.new, self.deeds.open, self.deeds.demo, self.deeds.open_project_file, self
+        )
+        self._stack = QStackedWidget(self)
+        self._stack.addWidget(self._welcome)
+        self.setCentralWidget(self._stack)
+        self._strip = self._tool_strip()
+        self._message = QLabel("", self)
+        self._message.setTextFormat(Qt.TextFormat.PlainText)
+        self.statusBar().addWidget(self._message, 1)
+        self._progress = QProgressBar(self)
+        self._progress.setRange(0, 1000)
+        self._progress.setFixedWidth(180)
+        self._cancel = QPushButton(self.tr("Cancel"), self)
+        self.statusBar().addPermanentWidget(self._progress)
+        self.statusBar().addPermanentWidget(self._cancel)
+        self._quiet = QTimer(self)
+        self._quiet.setSingleShot(True)
+        self._quiet.timeout.connect(self._message.clear)
+        self._cancel.clicked.connect(self.deeds.cancel_job)
+        self.hide_progress()
+        self._refresh_welcome()
+        self._enable()
+        self.setWindowTitle("Ultraplanner")
+        if not (settings.window_geometry and self.restoreGeometry(settings.window_geometry)):
+            self.resize(1440, 900)
+
+    @property
+    def document(self) -> Document | None:
+        """The open project's document."""
+        return self.workplace.document if self.workplace is not None else None
+
+    def show_document(self, document: Document) -> None:
+        """Show *document* instead of what was open."""
+        self.close_document()
+        self._set_up(document)
+
+    def close_document(self) -> None:
+        """Close the open project; everything in it is kept already."""
+        document = self.document
+        if document is not None:
+            self._take_down()
+            document.close()
+            self._refresh_welcome()
+
+    def reopen_views(self) -> None:
+        """Build the views of the open project anew, after a change of units or language."""
+        if self.workplace is not None:
+            document = self.workplace.document
+            document.setParent(None)
+            self._take_down()
+            self._set_up(document)
+
+    def go(self, place: str) -> None:
+        """Show the sheet, the tables or the cards."""
+        if self.workplace is not None:
+            self.workplace.show_place(place)
+        for name in PLACES:
+            self.table.by_name[name].setChecked(name == place)
+        self._enable()
+
+    @Slot(object)
+    def say(self, message: Message | str) -> None:
+        """Show one sentence at the foot of the window."""
+        text = message if isinstance(message, str) else self.settings.words().say(message)
+        self._message.setStyleSheet(f"color: {theme().colours.clay}")
+        self._message.setText(text)
+        self._message.setToolTip(text)
+        self._quiet.start(MESSAGE_MS)
+
+    def show_progress(self, fraction: float) -> None:
+        """Show how far the running job is, with its Cancel."""
+        self._progress.setVisible(True)
+        self._cancel.setVisible(True)
+        self._progress.setValue(round(1000 * fraction))
+
+    def hide_progress(self) -> None:
+        """Take the progress away."""
+        self._progress.setVisible(False)
+        self._cancel.setVisible(False)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        for url in event.mimeData().urls():
+            if url.isLocalFile():
+                event.acceptProposedAction()
+                self.deeds.open_any(Path(url.toLocalFile()))
+                return
+
+    def changeEvent(self, event: QEvent) -> None:
+        if (
+            event.type() is QEvent.Type.ActivationChange
+            and self.isActiveWindow()
+            and self.document is not None
+        ):
+            self.document.refresh_today()
+        super().changeEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self.workplace is not None and event.oldSize().height() != event.size().height():
+            self.workplace.fit_height(event.size().height())
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        self.settings.window_geometry = bytes(self.saveGeometry().data())
+        self.jobs.close()
+        self.close_document()
+        event.accept()
+
+    def _set_up(self, document: Document) -> None:
+        place = Workplace(document, self.settings, self.ask, self)
+        self.workplace = place
+        self._stack.addWidget(place)
+        self._stack.setCurrentWidget(place)
+        place.selection.changed.connect(self._enable)
+        document.changed.connect(self._on_document_changed)
+        document.refused.connect(self.say)
+        stack = document.undo_stack
+        undo, redo = (
+            stack.createUndoAction(self, self.tr("&Undo")),
+            stack.createRedoAction(self, self.tr("&Redo")),
+        )
+        undo.setShortcut("Ctrl+Z")
+        redo.setShortcuts(["Ctrl+Shift+Z", "Ctrl+Y"])
+        self._undo = [undo, redo]
+        edit = self._menus["edit"]
+        edit.insertActions(edit.actions()[0], self._undo)
+        place.fit_height(self.height())
+        self._strip.setVisible(True)
+        self._title()
+        self.go("sheet")
+
+    def _take_down(self) -> None:
+        place = self.workplace
+        if place is None:
+            return
+        place.flush()
+        self.workplace = None
+        for action in self._undo:
+            self._menus["edit"].removeAction(action)
+            action.deleteLater()
+        self._undo = []
+        self._stack.removeWidget(place)
+        place.deleteLater()
+        self._strip.setVisible(False)
+        self._enable()
+        self._title()
+
+    def _tool_strip(self) -> QToolBar:
+        strip = QToolBar(self.tr("Places"), self)
+        strip.setObjectName("strip")
+        strip.setMovable(False)
+        for name in PLACES:
+            strip.addAction(self.table.by_name[name])
+        gap = QWidget(strip)
+        gap.setFixedWidth(24)
+        strip.addWidget(gap)
+        for name in ("build_block", "place_fuel", "race_form", "write_pdf"):
+            strip.addAction(self.table.by_name[name])
+        self.addToolBar(strip)
+        strip.setVisible(False)
+        return strip
+
+    @Slot(object, object)
+    def _on_document_changed(self, before: object, after: object) -> None:
+        self._enable()
+        self._title()
+
+    def _enable(self) -> None:
+        document = self.document
+        has_course = document is not None and document.project.course is not None
+        kind = self.workplace.selection.kind if self.workplace is not None else ""
+        self.table.enable(document is not None, has_course, kind)
+
+    def _title(self) -> None:
+        document = self.document
+        self.setWindowTitle(
+            f"{document.project.race.name} – Ultraplanner"
+            if document is not None
+            else "Ultraplanner"
+        )
+
+    def _refresh_welcome(self) -> None:
+        self._welcome.show_recent([p for p in self.settings.recent_files if p.exists()][:5])
+        self._stack.setCurrentWidget(self._welcome)

@@ -1,0 +1,94 @@
+"""The empty start: drop a course, open a project, open the demo."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from ultraplanner_gui.widgets.theme import theme
+
+
+class Welcome(QWidget):
+    """What stands in the window while no project is open."""
+
+    def __init__(
+        self,
+        new: Callable[[], None],
+        open_project: Callable[[], None],
+        demo: Callable[[], None],
+        open_recent: Callable[[Path], None],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._open_recent = open_recent
+        self._title = QLabel(self.tr("Drop a course here"), self)
+        self._under = QLabel(
+            self.tr(
+                "A GPX file of the race, with or without heights. You get its profile, a build-up "
+                "counted back from race day, section targets, fuel and cards to print."
+            ),
+            self,
+        )
+        self._under.setWordWrap(True)
+        self._under.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        self._new = QPushButton(self.tr("New from a &course…"), self)
+        self._new.setDefault(True)
+        self._new.clicked.connect(new)
+        self._open = QPushButton(self.tr("&Open project…"), self)
+        self._open.clicked.connect(open_project)
+        self._demo = QPushButton(self.tr("Open the &demo"), self)
+        self._demo.clicked.connect(demo)
+        buttons = QHBoxLayout()
+        buttons.setSpacing(10)
+        buttons.addStretch(1)
+        for button in (self._new, self._open, self._demo):
+            buttons.addWidget(button)
+        buttons.addStretch(1)
+        self._recent = QVBoxLayout()
+        self._recent.setSpacing(2)
+        box = QVBoxLayout(self)
+        box.setSpacing(14)
+        box.addStretch(3)
+        box.addWidget(self._title, 0, Qt.AlignmentFlag.AlignHCenter)
+        box.addWidget(self._under, 0, Qt.AlignmentFlag.AlignHCenter)
+        box.addLayout(buttons)
+        box.addSpacing(18)
+        box.addLayout(self._recent)
+        box.addStretch(4)
+        theme().changed.connect(self._dress)
+        self._dress()
+
+    def show_recent(self, files: Sequence[Path]) -> None:
+        """List the projects opened last."""
+        while (item := self._recent.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.deleteLater()
+        for path in files:
+            button = QPushButton(path.stem, self)
+            button.setFlat(True)
+            button.setToolTip(str(path))
+            button.setAccessibleName(self.tr("Open {0}").format(path.stem))
+            button.clicked.connect(partial(self._open_recent, path))
+            self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignHCenter)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        look = theme()
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(look.colours["strong_line"], 1.5, Qt.PenStyle.DashLine))
+        inset = look.px(36)
+        painter.drawRoundedRect(QRectF(self.rect()).adjusted(inset, inset, -inset, -inset), 10, 10)
+        painter.end()
+
+    def _dress(self) -> None:
+        look = theme()
+        self._title.setFont(look.font(20.0, bold=True))
+        self._under.setFont(look.font(9.5))
+        self._under.setStyleSheet(f"color: {look.colours.soft}")
+        self._under.setFixedWidth(round(look.px(560)))
