@@ -46,7 +46,7 @@ def test_old_file_is_brought_up_and_the_original_laid_aside(old):
     before = old.read_bytes()
     with ProjectFile.open(old, migrations=TABLE) as file:
         assert file.project == full_project(10, 60)
-        assert [file.at(point.number) for point in file.history()] == [small_project("first")]
+        assert [file.at(point.id) for point in file.history()] == [small_project("first")]
         assert file.original == old.with_name("hill.before-v998.ultraplan")
         assert file.original.read_bytes() == before
         file.keep(small_project("goes on"), "Write notes")

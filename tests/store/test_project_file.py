@@ -51,7 +51,7 @@ def test_any_project_is_read_back_as_kept(tmp_path, first, second):
         file.keep(second, "Change")
     with ProjectFile.open(path) as file:
         assert file.project == second
-        assert [file.at(point.number) for point in file.history()] == [first] or first == second
+        assert [file.at(point.id) for point in file.history()] == [first] or first == second
 
 
 def test_kept_at_is_now_and_aware(path):
@@ -123,8 +123,8 @@ def test_history_is_bounded_and_its_leavings_removed(path):
         history = file.history()
         assert len(history) == OPENINGS_HELD + 1
         assert history[-1].label == "Before the taper"
-        assert file.at(history[-1].number).notes == "0"
-        assert file.at(history[0].number).notes == f"{OPENINGS_HELD + 1}"
+        assert file.at(history[-1].id).notes == "0"
+        assert file.at(history[0].id).notes == f"{OPENINGS_HELD + 1}"
     # project and manifest differ in each state, five parts are shared by all
     assert rows(path)[0][0] <= 2 * (OPENINGS_HELD + 2) + 7
 
@@ -136,7 +136,7 @@ def test_copy_is_complete_and_the_original_goes_on(path, tmp_path):
         file.keep(small_project("2"), "Write notes")
         with ProjectFile.open(tmp_path / "copy.ultraplan") as copy:
             assert copy.project.notes == "1"
-            assert copy.at(copy.history()[0].number).notes == "0"
+            assert copy.at(copy.history()[0].id).notes == "0"
         assert file.project.notes == "2"
         assert stat.S_IMODE((tmp_path / "copy.ultraplan").stat().st_mode) == stat.S_IMODE(
             path.stat().st_mode
@@ -311,5 +311,5 @@ def test_numbers_of_points_are_never_used_again_while_held(path):
         for number in range(4):
             file.keep(small_project(f"{number}"), "Write notes")
             file.mark(f"mark {number}")
-        numbers = [point.number for point in file.history()]
+        numbers = [point.id for point in file.history()]
     assert all(a > b for a, b in itertools.pairwise(numbers))

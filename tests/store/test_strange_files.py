@@ -274,7 +274,7 @@ def test_damaged_earlier_state_does_not_lock_out_the_project(path):
         assert file.history() == []
         file.keep(small_project(), "Start over")
     with ProjectFile.open(path) as file:
-        assert [file.at(point.number) for point in file.history()] == [whole[0]]
+        assert [file.at(point.id) for point in file.history()] == [whole[0]]
 
 
 def test_application_id_is_ours(path):

@@ -56,3 +56,15 @@ class ChooseCards:
                     QT_TRANSLATE_NOOP("Edit", "A card measures between 30 and 600 mm a side.")
                 )
         return replace(project, cards=self.cards)
+
+
+@dataclass(frozen=True, slots=True)
+class GoBack:
+    """The user went back to an earlier state kept in the file."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Go back to an earlier state")
+    earlier: Project
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        return self.earlier

@@ -111,7 +111,9 @@ class Database:
     def states(self) -> dict[int, bytes]:
         """Return the bodies of all states whose seal is whole, by their number."""
         with _said(self._path):
-            rows = self._connection.execute("SELECT id, body, seal FROM state").fetchmany(MOST_STATES)
+            rows = self._connection.execute("SELECT id, body, seal FROM state").fetchmany(
+                MOST_STATES
+            )
         return {number: body for number, body, seal in rows if seal == _seal(number, body)}
 
     def body(self, digest: str) -> bytes:
@@ -284,7 +286,9 @@ def _said(path: Path, no_access: Sentence | None = None) -> Iterator[None]:
 
 
 def _seal(number: int, body: bytes) -> bytes:
-    return blake2b(body, digest_size=DIGEST_BYTES, salt=number.to_bytes(8, "big", signed=True)).digest()
+    return blake2b(
+        body, digest_size=DIGEST_BYTES, salt=number.to_bytes(8, "big", signed=True)
+    ).digest()
 
 
 _SENTENCES: dict[int, Sentence] = {

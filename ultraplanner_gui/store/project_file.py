@@ -50,10 +50,10 @@ would give up the lock of the first (POSIX advisory locks)."""
 
 
 class Point(NamedTuple):
-    """An earlier state to go back to: its number, when it was kept and after which deed."""
+    """An earlier state to go back to: when it was kept and after which deed."""
 
-    number: int
-    when: datetime
+    id: int
+    kept_at: datetime
     label: str
 
 
@@ -196,9 +196,9 @@ class ProjectFile:
         points = [Point(n, state.kept_at, state.label) for n, state in self._points.items()]
         return sorted(points, reverse=True)
 
-    def at(self, number: int) -> Project:
-        """Return the project at the point *number* of the history."""
-        state = self._points.get(number)
+    def at(self, point: int) -> Project:
+        """Return the project as it was at the *point* of that id."""
+        state = self._points.get(point)
         if state is None:
             raise StoreError(
                 QT_TRANSLATE_NOOP("Store", "That earlier state is no longer in the file.")
@@ -283,6 +283,12 @@ class ProjectFile:
             self._database.drop_parts(before - after)
         self._now, self._held_now = now, held_now
         self._points, self._held = points, held_by
+
+
+def read_project(path: Path | str) -> Project:
+    """Return the project in the file at *path*; StoreError as in `ProjectFile.open`."""
+    with ProjectFile.open(path) as file:
+        return file.project
 
 
 def _laid_out(

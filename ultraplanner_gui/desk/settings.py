@@ -1,0 +1,163 @@
+"""What the user has chosen for the program, not for one project; each setting declared once."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Generic, Literal, TypeGuard, TypeVar, overload
+
+from PySide6.QtCore import QByteArray, QLocale, QSettings
+
+from ultraplanner_gui.desk import places
+from ultraplanner_gui.desk.language import translated
+from ultraplanner_gui.wording.words import Words
+
+T = TypeVar("T")
+
+ThemeWish = Literal["system", "light", "dark"]
+
+RECENT_FILES = 10
+SYSTEM = "system"
+
+
+@dataclass(frozen=True)
+class Setting(Generic[T]):
+    """One setting, an attribute of `Settings`: its key, its default and a sentence on it.
+
+    What stands in the file and is not one of *among*, not between *low* and *high* or not of
+    the default's type counts as the default.
+    """
+
+    key: str
+    default: T
+    sentence: str
+    among: Sequence[T] = ()
+    low: int = 0
+    high: int = 0
+
+    @overload
+    def __get__(self, settings: None, owner: type) -> Setting[T]: ...
+    @overload
+    def __get__(self, settings: Settings, owner: type) -> T: ...
+    def __get__(self, settings: Settings | None, owner: type) -> T | Setting[T]:
+        if settings is None:
+            return self
+        value: object = _READERS[type(self.default)](settings.store, self.key, self.default)
+        return value if self.allows(value) else self.default
+
+    def __set__(self, settings: Settings, value: T) -> None:
+        if not self.allows(value):
+            raise ValueError(f"{self.key} cannot be {value!r}")
+        settings.store.setValue(self.key, _written(value))
+        settings.store.sync()
+
+    def allows(self, value: object) -> TypeGuard[T]:
+        """Whether *value* may be set."""
+        if type(value) is not type(self.default):
+            return False
+        if self.high and isinstance(value, int):
+            return self.low <= value <= self.high
+        return not self.among or value in self.among
+
+
+class Settings:
+    """Every setting, read from and written to one file at once."""
+
+    units = Setting(
+        "units", SYSTEM, "Kilometres and metres, or miles and feet", (SYSTEM, "metric", "imperial")
+    )
+    locale = Setting("locale", SYSTEM, "How numbers and days are written, such as en_GB")
+    theme: Setting[ThemeWish] = Setting(
+        "theme",
+        "system",
+        "Colours: those of the system, light or dark",
+        ("system", "light", "dark"),
+    )
+    text_percent = Setting("text_percent", 100, "Size of all text in percent", low=80, high=200)
+    race_axis = Setting(
+        "race_axis", "distance", "What the race day runs along", ("distance", "clock")
+    )
+    last_folder = Setting("last_folder", "", "The folder a file was last taken from")
+    recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
+    window_geometry = Setting("window/geometry", b"", "Where the window stood")
+    window_state = Setting("window/state", b"", "How its bars lay")
+    storey_split = Setting("window/storeys", b"", "How the storeys shared the window")
+
+    def __init__(self, path: Path | None = None) -> None:
+        file = path or places.settings_file()
+        self.store = QSettings(str(file), QSettings.Format.IniFormat)
+
+    def words(self) -> Words:
+        """Return how numbers read in the units and language chosen."""
+        return Words("imperial" if self.is_imperial() else "metric", self._locale(), translated)
+
+    def is_imperial(self) -> bool:
+        """Whether distances are shown in miles."""
+        if self.units == SYSTEM:
+            return QLocale().measurementSystem() is QLocale.MeasurementSystem.ImperialUSSystem
+        return self.units == "imperial"
+
+    def first_weekday(self) -> int:
+        """Return the first day of the week to propose for a new project, Monday 0."""
+        return QLocale(self._locale()).firstDayOfWeek().value - 1
+
+    @property
+    def recent_files(self) -> tuple[Path, ...]:
+        """The projects opened last, the newest first."""
+        return tuple(Path(name) for name in self.recent_names)
+
+    def remember_file(self, path: Path) -> None:
+        """Put *path* first among the recent files."""
+        older = [name for name in self.recent_names if name != str(path)]
+        self.recent_names = (str(path), *older)[:RECENT_FILES]
+        self.last_folder = str(path.parent)
+
+    def _locale(self) -> str:
+        name = QLocale().name() if self.locale == SYSTEM else self.locale
+        return "en_GB" if name == "C" else name
+
+
+def _text(store: QSettings, key: str, default: str) -> str:
+    return str(store.value(key, default, type=str))
+
+
+def _number(store: QSettings, key: str, default: int) -> int:
+    value = store.value(key, default, type=int)
+    return value if isinstance(value, int) else default
+
+
+def _flag(store: QSettings, key: str, default: bool) -> bool:
+    # without type= the next run would read the text "false", which is true (pitfall 19)
+    return bool(store.value(key, default, type=bool))
+
+
+def _raw(store: QSettings, key: str, default: bytes) -> bytes:
+    value = store.value(key, QByteArray(default), type=QByteArray)
+    return bytes(value.data()) if isinstance(value, QByteArray) else default
+
+
+def _names(store: QSettings, key: str, default: tuple[str, ...]) -> tuple[str, ...]:
+    # a list of one would come back as its only text
+    try:
+        names = json.loads(_text(store, key, "[]"))
+    except ValueError:
+        return default
+    is_row = isinstance(names, list) and all(isinstance(name, str) for name in names)
+    return tuple(names) if is_row else default
+
+
+def _written(value: object) -> object:
+    if isinstance(value, bytes):
+        return QByteArray(value)
+    return json.dumps(value) if isinstance(value, tuple) else value
+
+
+_READERS: dict[type, Callable[..., object]] = {
+    str: _text,
+    int: _number,
+    bool: _flag,
+    bytes: _raw,
+    tuple: _names,
+}
