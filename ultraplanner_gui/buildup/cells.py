@@ -1,0 +1,113 @@
+"""Where things lie in the day grid: columns of weeks, rows of days, tiles in cells."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from PySide6.QtCore import QPointF, QRectF
+
+from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.widgets.axis import WeekAxis
+
+ROWS = 7
+GAP_PX = 1.5
+SIDE_BY_SIDE_PX = 104.0
+
+
+@dataclass(frozen=True, slots=True)
+class Tile:
+    """One session and where it is drawn."""
+
+    session: Session
+    rect: QRectF
+
+
+class Cells:
+    """The grid laid out in *body*: every edge on a whole pixel, so that lines stay sharp."""
+
+    def __init__(self, axis: WeekAxis, body: QRectF, sessions: tuple[Session, ...]) -> None:
+        self._axis = axis
+        self.body = body
+        self._by_day: dict[date, list[Session]] = defaultdict(list)
+        for session in sessions:
+            self._by_day[session.day].append(session)
+        self.tiles: tuple[Tile, ...] = tuple(
+            tile for day in sorted(self._by_day) for tile in self.tiles_on(day)
+        )
+
+    @property
+    def first_day(self) -> date | None:
+        """The first day shown."""
+        return self._axis.weeks[0].start if self._axis.weeks else None
+
+    @property
+    def last_day(self) -> date | None:
+        """The last day shown."""
+        return self._axis.weeks[-1].start + timedelta(days=6) if self._axis.weeks else None
+
+    def column(self, index: int) -> tuple[float, float]:
+        """Return left and right edge of a column."""
+        left, width = self._axis.column(index, self.body.width())
+        return round(self.body.left() + left), round(self.body.left() + left + width)
+
+    def row(self, index: int) -> tuple[float, float]:
+        """Return upper and lower edge of a row."""
+        each = self.body.height() / ROWS
+        return round(self.body.top() + index * each), round(self.body.top() + (index + 1) * each)
+
+    def place(self, day: date) -> tuple[int, int] | None:
+        """Return column and row of *day*; None outside."""
+        column = self._axis.index_of(day)
+        return None if column is None else (column, (day - self._axis.weeks[column].start).days)
+
+    def cell(self, day: date) -> QRectF | None:
+        """Return the cell of *day* without the gaps; None outside."""
+        place = self.place(day)
+        if place is None:
+            return None
+        (left, right), (top, bottom) = self.column(place[0]), self.row(place[1])
+        return QRectF(left, top, right - left, bottom - top).adjusted(
+            GAP_PX, GAP_PX, -GAP_PX, -GAP_PX
+        )
+
+    def on(self, day: date) -> list[Session]:
+        """Return the sessions of *day*, in order."""
+        return self._by_day.get(day, [])
+
+    def tiles_on(self, day: date) -> list[Tile]:
+        """Return the tiles of *day*: side by side where there is room, else stacked."""
+        cell, sessions = self.cell(day), self.on(day)
+        if cell is None:
+            return []
+        return [Tile(s, _share(cell, k, len(sessions))) for k, s in enumerate(sessions)]
+
+    def tile(self, key: str) -> Tile | None:
+        """Return the tile of the session *key*."""
+        return next((t for t in self.tiles if t.session.key == key), None)
+
+    def tile_at(self, at: QPointF) -> Tile | None:
+        """Return the tile under *at*."""
+        day = self.day_at(at)
+        if day is None:
+            return None
+        return next((t for t in self.tiles_on(day) if t.rect.contains(at)), None)
+
+    def day_at(self, at: QPointF) -> date | None:
+        """Return the day under *at*; None outside the grid."""
+        column = self._axis.index_at(at.x() - self.body.left(), self.body.width())
+        y = at.y() - self.body.top()
+        if column is None or not 0.0 <= y < self.body.height():
+            return None
+        return self._axis.day(column, int(y / (self.body.height() / ROWS)))
+
+
+def _share(cell: QRectF, index: int, count: int) -> QRectF:
+    if count == 1:
+        return cell
+    if cell.width() >= SIDE_BY_SIDE_PX:
+        each = (cell.width() - GAP_PX * (count - 1)) / count
+        return QRectF(cell.left() + index * (each + GAP_PX), cell.top(), each, cell.height())
+    each = (cell.height() - (count - 1)) / count
+    return QRectF(cell.left(), cell.top() + index * (each + 1.0), cell.width(), each)

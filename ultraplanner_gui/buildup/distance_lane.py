@@ -1,0 +1,151 @@
+"""Distance a week, with the ceiling the last loading week sets."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPen
+from PySide6.QtWidgets import QWidget
+
+from ultraplanner_gui.buildup.weeklane import (
+    TICK_EVERY_PX,
+    Column,
+    WeekLane,
+    bar_rect,
+    differs,
+    paint_bar,
+    paint_before,
+    paint_label,
+)
+from ultraplanner_gui.engine.weeks import Role, WeekFigures
+from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.widgets.axis import WeekAxis
+from ultraplanner_gui.widgets.lane import LABEL_PT, Scale, nice_ticks
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+HEIGHT_PX = 60.0
+# A week may pass its ceiling by rounding without anybody having to care.
+CEILING_SLACK = 1.002
+
+
+class DistanceLane(WeekLane):
+    """Bars of distance; a clay tick is the ceiling, a hatched top lies above it."""
+
+    def __init__(
+        self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(axis, words, "", HEIGHT_PX, parent)
+        self.rename(self.tr("Distance"))
+
+    def retitle(self) -> None:
+        self.set_unit(self.tr("{0} a week").format(self._words().distance_unit))
+
+    def sentence(self, week: WeekFigures) -> str:
+        words, before = self._words(), self.before_of(week)
+        text = words.distance(week.distance_m)
+        if before is not None and differs(week.distance_m, before.distance_m):
+            text = self.tr("{0}, before {1}").format(text, words.distance(before.distance_m))
+        if differs(week.distance_m, week.planned_m):
+            text = self.tr("{0}, planned {1}").format(text, words.distance(week.planned_m))
+        if week.last_loading_m:
+            share = words.percent(100.0 * week.distance_m / week.last_loading_m)
+            text = self.tr("{0}; {1} of the last loading week").format(text, share)
+        if is_over(week):
+            ceiling = words.distance(week.ceiling_m)
+            text = self.tr("{0}; above the ceiling of {1}").format(text, ceiling)
+        return text
+
+    def paint_body(self, painter: QPainter, body: QRectF) -> None:
+        if not self.has_sessions:
+            return
+        columns = list(self.columns(body))
+        scale = self._scale(columns, body)
+        self._paint_scale(painter, body, scale)
+        for column in columns:
+            self._paint_week(painter, column, scale)
+
+    def _scale(self, columns: list[Column], body: QRectF) -> Scale:
+        high = 1.0
+        for column in columns:
+            week, before = column.now, column.before
+            high = max(high, week.distance_m, week.planned_m, before.distance_m if before else 0.0)
+            if week.role is Role.LOADING and week.ceiling_m is not None:
+                high = max(high, min(week.ceiling_m, 1.5 * week.distance_m))
+        top = body.top() + theme().metrics(LABEL_PT, bold=True).ascent() + 4.0
+        return Scale(0.0, high, top, body.bottom())
+
+    def _paint_scale(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        words = self._words()
+        unit = words.unit_m
+        at_most = max(2, int((scale.bottom - scale.top) / theme().px(TICK_EVERY_PX)))
+        ticks = nice_ticks(0.0, scale.high / unit, at_most)
+        self.paint_ticks(painter, body, scale, [(t * unit, words.number(t)) for t in ticks])
+
+    def _paint_week(self, painter: QPainter, column: Column, scale: Scale) -> None:
+        week, before = column.now, column.before
+        c = theme().colours
+        bar = bar_rect(column.rect, scale, 0.0, week.distance_m)
+        paint_bar(painter, bar, "teal", week.role, self.is_done(week))
+        if differs(week.distance_m, week.planned_m):
+            planned = bar_rect(column.rect, scale, 0.0, week.planned_m)
+            painter.setPen(QPen(c["teal"], 1.0))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(planned.adjusted(0.5, 0.5, -0.5, -0.5))
+        over = is_over(week)
+        if over and week.ceiling_m is not None:
+            _hatch(painter, bar, scale.y(week.ceiling_m))
+        changed = before is not None and differs(week.distance_m, before.distance_m)
+        if changed and before is not None:
+            paint_before(painter, bar_rect(column.rect, scale, 0.0, before.distance_m))
+        foot = min(bar.top(), scale.y(week.planned_m))
+        if week.ceiling_m is not None and week.role is Role.LOADING:
+            foot = _paint_ceiling(painter, bar, foot, scale.y(week.ceiling_m), scale)
+        self._paint_number(painter, column, foot, over)
+
+    def _paint_number(self, painter: QPainter, column: Column, foot: float, over: bool) -> None:
+        week, look = column.now, theme()
+        text = self._words().distance_bare(week.distance_m, 0)
+        if week.role is Role.RACE and self._has_race():
+            both = self.tr("{0} + race").format(text)
+            width = look.metrics(LABEL_PT, bold=True).horizontalAdvance(both)
+            text = both if width <= column.rect.width() + 8.0 else f"{text} +"
+        colour: QColor = look.colours["clay" if over else "ink"]
+        x = min(
+            column.rect.center().x(),
+            self.width() - look.metrics(LABEL_PT, bold=True).horizontalAdvance(text) / 2 - 1.0,
+        )
+        paint_label(painter, QPointF(x, foot - 2.0), text, colour, bold=True)
+
+    def _has_race(self) -> bool:
+        assert self._outlook is not None
+        return any(s.kind is Kind.RACE for s in self._outlook.project.block.sessions)
+
+
+def is_over(week: WeekFigures) -> bool:
+    """Whether the week passes its ceiling."""
+    return week.ceiling_m is not None and week.distance_m > CEILING_SLACK * week.ceiling_m
+
+
+def _hatch(painter: QPainter, bar: QRectF, ceiling_y: float) -> None:
+    """Hatch what lies above the ceiling, at least a visible strip."""
+    c = theme().colours
+    bottom = max(ceiling_y, bar.top() + 5.0)
+    rect = QRectF(bar.left(), bar.top(), bar.width(), bottom - bar.top())
+    painter.fillRect(rect, c["tile"])
+    painter.setPen(QPen(c["clay"], 1.2))
+    painter.setBrush(QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
+    painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
+
+
+def _paint_ceiling(painter: QPainter, bar: QRectF, foot: float, y: float, scale: Scale) -> float:
+    """Draw the ceiling tick and return where a number may stand clear of *foot* and tick."""
+    if y < scale.top - 1.0:
+        return foot
+    y = round(y)
+    painter.setPen(QPen(theme().colours["clay"], 2.0))
+    painter.drawLine(QPointF(bar.left() - 4.0, y), QPointF(bar.right() + 4.0, y))
+    room = theme().metrics(LABEL_PT, bold=True).ascent() + 5.0
+    between = foot - room <= y <= foot + 3.0
+    return min(foot, y - 1.0) if between else foot

@@ -1,0 +1,176 @@
+"""What kinds of session, grounds and weeks are called on tiles, in fields and in sentences."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QCoreApplication
+
+from ultraplanner_gui.engine.weeks import Role, WeekFigures
+from ultraplanner_gui.plan.block import Ground, Gut, Kind, Session
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.wording.words import Words
+
+FULL: dict[Kind, str] = {
+    Kind.RECOVERY: QT_TRANSLATE_NOOP("Kinds", "recovery run"),
+    Kind.EASY: QT_TRANSLATE_NOOP("Kinds", "easy run"),
+    Kind.LONG: QT_TRANSLATE_NOOP("Kinds", "long run"),
+    Kind.SECOND_LONG: QT_TRANSLATE_NOOP("Kinds", "back-to-back"),
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "rehearsal run"),
+    Kind.HILLS: QT_TRANSLATE_NOOP("Kinds", "hill run"),
+    Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "downhill run"),
+    Kind.TEMPO: QT_TRANSLATE_NOOP("Kinds", "tempo run"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "interval session"),
+    Kind.TUNE_UP: QT_TRANSLATE_NOOP("Kinds", "tune-up race"),
+    Kind.STRENGTH: QT_TRANSLATE_NOOP("Kinds", "strength"),
+    Kind.CROSS: QT_TRANSLATE_NOOP("Kinds", "cross-training"),
+    Kind.RACE: QT_TRANSLATE_NOOP("Kinds", "race"),
+}
+
+SHORT: dict[Kind, str] = {
+    Kind.RECOVERY: QT_TRANSLATE_NOOP("Kinds", "Recovery"),
+    Kind.EASY: QT_TRANSLATE_NOOP("Kinds", "Easy"),
+    Kind.LONG: QT_TRANSLATE_NOOP("Kinds", "Long"),
+    Kind.SECOND_LONG: QT_TRANSLATE_NOOP("Kinds", "Long 2"),
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "Rehearsal"),
+    Kind.HILLS: QT_TRANSLATE_NOOP("Kinds", "Hills"),
+    Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "Downhill"),
+    Kind.TEMPO: QT_TRANSLATE_NOOP("Kinds", "Tempo"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "Intervals"),
+    Kind.TUNE_UP: QT_TRANSLATE_NOOP("Kinds", "Tune-up"),
+    Kind.STRENGTH: QT_TRANSLATE_NOOP("Kinds", "Strength"),
+    Kind.CROSS: QT_TRANSLATE_NOOP("Kinds", "Cross"),
+    Kind.RACE: QT_TRANSLATE_NOOP("Kinds", "RACE"),
+}
+
+LETTERS: dict[Kind, str] = {
+    Kind.RECOVERY: QT_TRANSLATE_NOOP("Kinds", "Rec"),
+    Kind.EASY: QT_TRANSLATE_NOOP("Kinds", "Ea"),
+    Kind.LONG: QT_TRANSLATE_NOOP("Kinds", "Lo"),
+    Kind.SECOND_LONG: QT_TRANSLATE_NOOP("Kinds", "L2"),
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "Reh"),
+    Kind.HILLS: QT_TRANSLATE_NOOP("Kinds", "Hi"),
+    Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "Dn"),
+    Kind.TEMPO: QT_TRANSLATE_NOOP("Kinds", "Te"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "In"),
+    Kind.TUNE_UP: QT_TRANSLATE_NOOP("Kinds", "Tu"),
+    Kind.STRENGTH: QT_TRANSLATE_NOOP("Kinds", "St"),
+    Kind.CROSS: QT_TRANSLATE_NOOP("Kinds", "X"),
+    Kind.RACE: QT_TRANSLATE_NOOP("Kinds", "R"),
+}
+
+GROUNDS: dict[Ground, str] = {
+    Ground.LEVEL: QT_TRANSLATE_NOOP("Kinds", "level"),
+    Ground.ROLLING: QT_TRANSLATE_NOOP("Kinds", "rolling"),
+    Ground.RISING: QT_TRANSLATE_NOOP("Kinds", "rising"),
+    Ground.FALLING: QT_TRANSLATE_NOOP("Kinds", "falling"),
+    Ground.SAW: QT_TRANSLATE_NOOP("Kinds", "up and down"),
+    Ground.STAIRS: QT_TRANSLATE_NOOP("Kinds", "stairs"),
+}
+
+GUTS: dict[Gut, str] = {
+    Gut.FINE: QT_TRANSLATE_NOOP("Kinds", "fine"),
+    Gut.UNEASY: QT_TRANSLATE_NOOP("Kinds", "uneasy"),
+    Gut.BAD: QT_TRANSLATE_NOOP("Kinds", "bad"),
+}
+
+ROLES: dict[Role, str] = {
+    Role.LOADING: "",
+    Role.CUTBACK: QT_TRANSLATE_NOOP("Kinds", "cutback"),
+    Role.TAPER: QT_TRANSLATE_NOOP("Kinds", "taper"),
+    Role.RACE: QT_TRANSLATE_NOOP("Kinds", "race"),
+}
+
+MISSED = QT_TRANSLATE_NOOP("Kinds", "missed")
+OF_PLANNED = QT_TRANSLATE_NOOP("Kinds", "of {0}")
+REACH = QT_TRANSLATE_NOOP("Kinds", "{0} to {1}")
+PASSED = QT_TRANSLATE_NOOP("Kinds", "not marked yet")
+
+
+def say(text: str) -> str:
+    """Return one of the texts above in the user's language."""
+    return QCoreApplication.translate("Kinds", text) if text else ""
+
+
+def capital(text: str) -> str:
+    """Return *text* with its first letter as a capital."""
+    return text[:1].upper() + text[1:]
+
+
+def figure(session: Session, words: Words) -> str:
+    """Return the one figure of a tile: distance without unit for a run, else time."""
+    if session.done is not None:
+        return amount(session.done.distance_m, session.done.duration_s, session.kind, words)
+    return planned_figure(session, words)
+
+
+def planned_figure(session: Session, words: Words) -> str:
+    """Return the figure planned."""
+    return amount(session.distance_m, session.duration_s, session.kind, words)
+
+
+def amount(distance_m: float, duration_s: float, kind: Kind, words: Words) -> str:
+    """Return *distance_m* bare, with a decimal below 10 only, or the time where there is none."""
+    if kind.is_run and distance_m > 0.0:
+        exact, whole = words.distance_bare(distance_m, 1), words.distance_bare(distance_m, 0)
+        return whole if exact.endswith("0") or len(whole) > 1 else exact
+    return words.duration(duration_s) if duration_s > 0.0 else ""
+
+
+def sentence(session: Session, words: Words, is_past: bool = False) -> str:
+    """Return all a tile says, in words."""
+    parts = [say(FULL[session.kind])]
+    if session.kind.is_run and session.distance_m > 0.0:
+        parts.append(words.distance(session.distance_m))
+    if session.duration_s > 0.0:
+        parts.append(words.duration(session.duration_s))
+    if session.climb_m > 0.0 or session.drop_m > 0.0:
+        up, down = words.height(session.climb_m), words.height(session.drop_m)
+        parts.append(say(QT_TRANSLATE_NOOP("Kinds", "climb {0}, drop {1}")).format(up, down))
+    if session.kind.is_run:
+        parts.append(
+            say(QT_TRANSLATE_NOOP("Kinds", "ground {0}")).format(say(GROUNDS[session.ground]))
+        )
+    parts.append(say(QT_TRANSLATE_NOOP("Kinds", "effort {0}")).format(words.effort(session.effort)))
+    if session.carb_g_per_h > 0.0:
+        parts.append(
+            say(QT_TRANSLATE_NOOP("Kinds", "{0} practice carbs")).format(
+                words.grams_per_hour(session.carb_g_per_h)
+            )
+        )
+    parts += [say(QT_TRANSLATE_NOOP("Kinds", "in the dark"))] * session.dark + [
+        say(QT_TRANSLATE_NOOP("Kinds", "fasted"))
+    ] * session.fasted
+    if session.done is not None:
+        parts.append(_done_part(session, words))
+    elif session.missed:
+        parts.append(say(MISSED))
+    elif is_past:
+        parts.append(say(PASSED))
+    return say(QT_TRANSLATE_NOOP("Kinds", "{0}: {1}")).format(
+        words.day(session.day), ", ".join(parts)
+    )
+
+
+def week_name(week: WeekFigures, words: Words) -> str:
+    """Return "10 to go, a cutback week (5 Apr)"."""
+    day = words.short_day(week.start)
+    if week.role is Role.RACE:
+        return say(QT_TRANSLATE_NOOP("Kinds", "Race week ({0})")).format(day)
+    if week.role is Role.CUTBACK:
+        return say(QT_TRANSLATE_NOOP("Kinds", "{0} to go, a cutback week ({1})")).format(
+            week.to_go, day
+        )
+    if week.role is Role.TAPER:
+        return say(QT_TRANSLATE_NOOP("Kinds", "{0} to go, taper ({1})")).format(week.to_go, day)
+    return say(QT_TRANSLATE_NOOP("Kinds", "{0} to go ({1})")).format(week.to_go, day)
+
+
+def _done_part(session: Session, words: Words) -> str:
+    done = session.done
+    assert done is not None
+    if session.kind.is_run and done.distance_m > 0.0:
+        how = f"{words.distance(done.distance_m)}, {words.duration(done.duration_s)}"
+    else:
+        how = words.duration(done.duration_s)
+    return say(QT_TRANSLATE_NOOP("Kinds", "done {0}, effort {1}")).format(
+        how, words.effort(done.effort)
+    )

@@ -1,0 +1,326 @@
+"""A session as a tile: drawn once into a picture, then only copied.
+
+What does not fit is left out in this order: marks, the kind's full word, the kind, the figure;
+the ground line stays.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPixmap
+
+from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.plan.block import Ground, Kind, Session
+from ultraplanner_gui.widgets.ground import draw_ground
+from ultraplanner_gui.widgets.lane import Align, draw_text
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+KIND_PT = 7.0
+FIGURE_PT = 8.5
+MARK_PT = 6.5
+ROUND_PX = 3.0
+PAD_PX = 4.0
+FOOT_PX = 7.0
+MOST_PICTURES = 2000
+ALMOST_AS_PLANNED = 0.05
+
+
+class Stage(NamedTuple):
+    """Where a session stands: behind today, in the hand, or drawn as its landing place."""
+
+    is_past: bool = False
+    is_carried: bool = False
+    is_landing: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class _Key:
+    session: Session
+    stage: Stage
+    width: int
+    height: int
+    ratio: float
+
+
+class TilePictures:
+    """Pictures of tiles, kept until the look, the words or the size change."""
+
+    def __init__(self) -> None:
+        self._pictures: dict[_Key, QPixmap] = {}
+        self._words: Words | None = None
+
+    def clear(self) -> None:
+        """Forget every picture."""
+        self._pictures.clear()
+
+    def draw(
+        self,
+        painter: QPainter,
+        rect: QRectF,
+        session: Session,
+        stage: Stage,
+        words: Words,
+        ratio: float,
+    ) -> None:
+        """Draw *session* in *rect*; *ratio* is that of the screen's pixels."""
+        if words != self._words or len(self._pictures) > MOST_PICTURES:
+            self._pictures.clear()
+            self._words = words
+        key = _Key(session, stage, round(rect.width()), round(rect.height()), ratio)
+        picture = self._pictures.get(key)
+        if picture is None:
+            picture = _picture(key, words)
+            self._pictures[key] = picture
+        painter.drawPixmap(QPointF(round(rect.left()), round(rect.top())), picture)
+
+
+def _picture(key: _Key, words: Words) -> QPixmap:
+    picture = QPixmap(max(1, round(key.width * key.ratio)), max(1, round(key.height * key.ratio)))
+    picture.setDevicePixelRatio(key.ratio)
+    picture.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    _paint(painter, QRectF(0, 0, key.width, key.height), key.session, key.stage, words)
+    painter.end()
+    return picture
+
+
+def ground_colour(session: Session) -> QColor:
+    """Return the hue of the ground line: clay for races, ochre up, sky down, else teal."""
+    c = theme().colours
+    if session.kind in (Kind.RACE, Kind.TUNE_UP):
+        return c["clay"]
+    if not session.kind.is_run:
+        return c["soft"]
+    if session.ground in (Ground.RISING, Ground.STAIRS):
+        return c["ochre"]
+    return c["sky"] if session.ground is Ground.FALLING else c["teal"]
+
+
+def _paint(painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words) -> None:
+    box = rect.adjusted(0.75, 0.75, -0.75, -0.75)
+    _paint_box(painter, box, session, stage)
+    if stage.is_landing:
+        return
+    look = theme()
+    foot = min(look.px(FOOT_PX), box.height() * 0.25)
+    inset = look.px(PAD_PX) if box.width() > look.px(30) else 2.0
+    line = QRectF(box.left() + inset, box.bottom() - 2.0 - foot, box.width() - 2 * inset, foot)
+    colour = ground_colour(session)
+    if session.missed:
+        colour.setAlphaF(0.45)
+    draw_ground(
+        painter,
+        line,
+        session.ground,
+        session.actual.effort if session.done else session.effort,
+        colour,
+    )
+    room = QRectF(box.left() + inset, box.top(), box.width() - 2 * inset, line.top() - box.top())
+    two_lines = (
+        look.metrics(KIND_PT).ascent() + look.metrics(FIGURE_PT, bold=True).capHeight() + 1.0
+    )
+    if room.height() >= two_lines and box.width() >= look.px(30):
+        _paint_two_lines(painter, room, session, stage, words)
+    else:
+        if session.ground is Ground.LEVEL:
+            room.setBottom(box.bottom() - 2.0)
+        _paint_one_line(painter, room, session, words)
+
+
+def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
+    look = theme()
+    c, radius = look.colours, min(look.px(ROUND_PX), box.height() / 4)
+    pen = QPen(c["strong_line"], 1.0)
+    fill = QBrush(c["tile"])
+    if session.kind is Kind.RACE:
+        pen = QPen(c["clay"], 1.6)
+        fill = QBrush(c["pale_clay"] if session.done is not None else c["tile"])
+    if stage.is_landing:
+        pen = QPen(c["teal"], 1.4, Qt.PenStyle.DashLine)
+        fill = QBrush(Qt.BrushStyle.NoBrush)
+    elif stage.is_carried:
+        pen = QPen(c["clay"], 2.0)
+    elif session.missed:
+        pen = QPen(c["line"], 1.0)
+        fill = QBrush(c["strong_line"], Qt.BrushStyle.BDiagPattern)
+    painter.setPen(pen)
+    painter.setBrush(fill)
+    if session.done is not None and session.kind is not Kind.RACE:
+        _paint_done_box(painter, box, radius, session)
+        return
+    if session.missed and not stage.is_landing:
+        painter.setBrush(c["paper"])
+        painter.drawRoundedRect(box, radius, radius)
+        painter.setBrush(fill)
+    painter.drawRoundedRect(box, radius, radius)
+
+
+def _paint_done_box(painter: QPainter, box: QRectF, radius: float, session: Session) -> None:
+    """Fill as much of the tile as was done of what was planned."""
+    c = theme().colours
+    share = _share_done(session)
+    path = QPainterPath()
+    path.addRoundedRect(box, radius, radius)
+    short = share < 1.0 - ALMOST_AS_PLANNED
+    painter.setPen(QPen(c["teal"], 1.0) if short else Qt.PenStyle.NoPen)
+    painter.setBrush(c["tile"] if short else c["pale_teal"])
+    painter.drawPath(path)
+    if short:
+        painter.save()
+        painter.setClipRect(QRectF(box.left(), box.top(), box.width() * share, box.height()))
+        painter.setBrush(c["pale_teal"])
+        painter.drawPath(path)
+        painter.restore()
+
+
+def _share_done(session: Session) -> float:
+    done = session.done
+    assert done is not None
+    if session.kind.is_run and session.distance_m > 0.0:
+        return done.distance_m / session.distance_m
+    return done.duration_s / session.duration_s if session.duration_s > 0.0 else 1.0
+
+
+def differs_from_plan(session: Session) -> bool:
+    """Whether what was done is clearly more or less than what was planned."""
+    return session.done is not None and abs(_share_done(session) - 1.0) > ALMOST_AS_PLANNED
+
+
+def _paint_two_lines(
+    painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
+) -> None:
+    look = theme()
+    c = look.colours
+    kind_m, figure_m = look.metrics(KIND_PT), look.metrics(FIGURE_PT, bold=True)
+    capitals = figure_m.capHeight() + 1.0
+    free = max(0.0, room.height() - kind_m.ascent() - capitals)
+    kind_rect = QRectF(room.left(), room.top() + 1.0 + free * 0.3, room.width(), kind_m.ascent())
+    used = _paint_symbols(painter, kind_rect, session, stage)
+    word = _kind_word(session, kind_rect.width() - used)
+    is_race = session.kind is Kind.RACE
+    ink = c["clay"] if is_race else c["soft"] if session.missed else c["ink"]
+    draw_text(painter, kind_rect, word, ink, look.font(KIND_PT, bold=is_race))
+    figure_rect = QRectF(room.left(), kind_rect.bottom() + free * 0.3, room.width(), capitals)
+    _paint_figure(painter, figure_rect, session, words, ink)
+
+
+def _paint_figure(
+    painter: QPainter, rect: QRectF, session: Session, words: Words, ink: QColor
+) -> None:
+    look = theme()
+    font, metrics = look.font(FIGURE_PT, bold=True), look.metrics(FIGURE_PT, bold=True)
+    text = kinds.figure(session, words)
+    if metrics.horizontalAdvance(text) > rect.width():
+        font, metrics = look.font(KIND_PT), look.metrics(KIND_PT)
+    width = metrics.horizontalAdvance(text)
+    if width > rect.width() + 1.0:
+        return
+    draw_text(painter, rect, text, ink, font)
+    if session.missed:
+        y = rect.center().y() + 0.5
+        painter.setPen(QPen(ink, 1.2))
+        painter.drawLine(QPointF(rect.left() - 1, y), QPointF(rect.left() + width + 1, y))
+    _paint_note(painter, rect.adjusted(width + look.px(4.0), 0, 0, 0), session, words)
+
+
+def _paint_note(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:
+    """Write the most telling note that fits at the right of *room*."""
+    look = theme()
+    for note, colour, bold in _notes(session, words):
+        if look.metrics(MARK_PT, bold=bold).horizontalAdvance(note) <= room.width():
+            font = look.font(MARK_PT, bold=bold)
+            draw_text(painter, room, note, colour, font, Align.AlignRight | Align.AlignVCenter)
+            return
+
+
+def _notes(session: Session, words: Words) -> list[tuple[str, QColor, bool]]:
+    """Return what may stand at the right of the figure, most telling first."""
+    c = theme().colours
+    notes: list[tuple[str, QColor, bool]] = []
+    if session.missed:
+        notes.append((kinds.say(kinds.MISSED), c["soft"], False))
+    if differs_from_plan(session):
+        of = kinds.say(kinds.OF_PLANNED).format(kinds.planned_figure(session, words))
+        notes.append((of, c["soft"], False))
+    if session.carb_g_per_h > 0.0 and not session.missed:
+        notes.append((words.grams_per_hour(session.carb_g_per_h), c["plum"], True))
+        notes.append((words.number(session.carb_g_per_h), c["plum"], True))
+    return notes
+
+
+def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, stage: Stage) -> float:
+    """Draw question mark, moon and empty plate right of the kind, as far as it leaves room."""
+    look = theme()
+    size = look.px(7.0)
+    x, y = rect.right() - size, rect.center().y() - size / 2
+    word = look.metrics(KIND_PT).horizontalAdvance(kinds.say(kinds.LETTERS[session.kind]))
+    used = 0.0
+    if stage.is_past and session.is_open and session.kind is not Kind.RACE:
+        used = look.metrics(KIND_PT, bold=True).horizontalAdvance("?") + 3.0
+        ink, font = look.colours["clay"], look.font(KIND_PT, bold=True)
+        draw_text(painter, rect, "?", ink, font, Align.AlignRight | Align.AlignVCenter)
+    for is_shown, draw in ((session.dark, draw_moon), (session.fasted, draw_empty_plate)):
+        if is_shown and word + used + size + 3.0 <= rect.width():
+            draw(painter, QRectF(x - used, y, size, size))
+            used += size + 3.0
+    return used
+
+
+def draw_moon(painter: QPainter, rect: QRectF) -> None:
+    """Draw the mark of a session in the dark."""
+    disc, bite = QPainterPath(), QPainterPath()
+    disc.addEllipse(rect)
+    bite.addEllipse(rect.translated(rect.width() * 0.38, -rect.height() * 0.14))
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(theme().colours["indigo"])
+    painter.drawPath(disc.subtracted(bite))
+
+
+def draw_empty_plate(painter: QPainter, rect: QRectF) -> None:
+    """Draw the mark of a fasted session."""
+    painter.setPen(QPen(theme().colours["soft"], 1.2))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    ring = rect.adjusted(0.8, 0.8, -0.8, -0.8)
+    painter.drawEllipse(ring)
+    painter.drawLine(ring.bottomLeft(), ring.topRight())
+
+
+def _kind_word(session: Session, room: float) -> str:
+    metrics = theme().metrics(KIND_PT, bold=session.kind is Kind.RACE)
+    for text in (kinds.say(kinds.SHORT[session.kind]), kinds.say(kinds.LETTERS[session.kind])):
+        if metrics.horizontalAdvance(text) <= room + 1.0:
+            return text
+    return ""
+
+
+def _paint_one_line(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:
+    """Draw kind and figure on one line, or the figure alone, or nothing."""
+    look = theme()
+    if room.height() < look.metrics(MARK_PT).ascent() - 1.0:
+        return
+    c = look.colours
+    ink = c["clay"] if session.kind is Kind.RACE else c["soft"] if session.missed else c["ink"]
+    figure, metrics = kinds.figure(session, words), look.metrics(KIND_PT, bold=True)
+    width = metrics.horizontalAdvance(figure)
+    if width > room.width() + 2.5:
+        return
+    word = _kind_word(session, room.width() - width - look.px(4.0))
+    align = Align.AlignVCenter | (Align.AlignLeft if word else Align.AlignHCenter)
+    draw_text(painter, room, word, ink, look.font(KIND_PT))
+    at = (
+        room.adjusted(look.metrics(KIND_PT).horizontalAdvance(word + " "), 0, 0, 0)
+        if word
+        else room
+    )
+    draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True), align)
+    if session.missed:
+        y, end = room.center().y(), at.left() + width if word else at.center().x() + width / 2
+        painter.setPen(QPen(ink, 1.0))
+        painter.drawLine(QPointF(room.left() if word else end - width, y), QPointF(end, y))
+    if word:
+        _paint_note(painter, at.adjusted(width + look.px(4.0), 0, 0, 0), session, words)
