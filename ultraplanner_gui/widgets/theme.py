@@ -240,6 +240,26 @@ class Theme(QObject):
             selection-background-color: {c.teal}; selection-color: {c.on_colour}; }}
         QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{
             border-color: {c.teal}; }}
+        QAbstractSpinBox QLineEdit {{ border: 0; padding: 0 3px; background: transparent; }}
+        QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled {{
+            color: {c.soft}; background: {c.lane}; border-color: {c.line}; }}
+        QComboBox::drop-down, QDateEdit::drop-down {{ border: 0; width: {4 * pad}px; }}
+        QComboBox::down-arrow, QDateEdit::down-arrow {{ width: 0; height: 0;
+            border-left: {pad}px solid {c.panel}; border-right: {pad}px solid {c.panel};
+            border-top: {pad + 1}px solid {c.soft}; }}
+        QSpinBox::up-button, QDoubleSpinBox::up-button {{ subcontrol-origin: border;
+            subcontrol-position: top right; border: 0; width: {4 * pad}px; }}
+        QSpinBox::down-button, QDoubleSpinBox::down-button {{ subcontrol-origin: border;
+            subcontrol-position: bottom right; border: 0; width: {4 * pad}px; }}
+        QSpinBox::up-arrow, QDoubleSpinBox::up-arrow {{ width: 0; height: 0;
+            border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
+            border-bottom: {pad}px solid {c.soft}; }}
+        QSpinBox::down-arrow, QDoubleSpinBox::down-arrow {{ width: 0; height: 0;
+            border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
+            border-top: {pad}px solid {c.soft}; }}
+        QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked {{
+            border: 1px solid {c.strong_line}; border-radius: 2px; background: {c.panel};
+            width: {3 * pad}px; height: {3 * pad}px; }}
         QComboBox QAbstractItemView {{
             background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
         QMenuBar {{ background: {c.panel}; color: {c.ink}; }}
