@@ -2,33 +2,33 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from datetime import date
+from dataclasses import dataclass, replace
 
-from ultraplanner_gui.engine.runway import Runway
-from ultraplanner_gui.plan.block import Block
-from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.engine.block_days import Pattern, pattern
+from ultraplanner_gui.engine.block_dress import dressed
+from ultraplanner_gui.engine.block_fill import Filled, fill
+from ultraplanner_gui.engine.block_ground import DOWNHILL_RACE_M, GroundRules
+from ultraplanner_gui.engine.block_place import STEP_M
+from ultraplanner_gui.engine.block_request import BlockRequest, check_request
+from ultraplanner_gui.engine.block_weeks import Calendar, calendar
+from ultraplanner_gui.engine.runway import (
+    LEAST_RUN_M,
+    LEAST_WEEK_M,
+    REACHED,
+    RaceAsks,
+    Runway,
+    race_asks,
+    runway,
+)
+from ultraplanner_gui.plan.block import Block, Kind
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.science.training import (
+    TAPER_CUT_RANGE,
+    longest_before,
+    within_ten_percent,
+)
 
-
-@dataclass(frozen=True, slots=True)
-class BlockRequest:
-    """What a block is built from. `first_day` is the first day that may hold a session;
-    `race_s` the predicted finish; `dark_s` the dark part of it; `cutback_every` 3 or 4;
-    `tune_ups` are dates and distances of races on the way."""
-
-    first_day: date
-    race_day: date
-    race_m: float
-    climb_m: float
-    drop_m: float
-    race_s: float
-    runner: Runner
-    first_weekday: int = 0
-    dark_s: float = 0.0
-    cutback_every: int = 4
-    carb_target_g_per_h: float = 60.0
-    tune_ups: tuple[tuple[date, float], ...] = ()
+__all__ = ["BlockPlan", "BlockRequest", "build_block"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,5 +41,134 @@ class BlockPlan:
 
 
 def build_block(request: BlockRequest) -> BlockPlan:
-    """Return a block for *request* by the rules; the same request gives the same block."""
-    raise NotImplementedError
+    """Return a block for *request* by the rules; the same request gives the same block.
+
+    Raises PlanError if there is no day to run on or no race ahead.
+    """
+    check_request(request)
+    runner = request.runner
+    asks = race_asks(
+        request.race_m,
+        request.race_s,
+        runner.level,
+        climb_m=request.climb_m,
+        easy_mps=runner.easy_mps,
+    )
+    way = runway(
+        asks,
+        runner,
+        request.first_day,
+        request.race_day,
+        request.first_weekday,
+        request.race_s,
+        cutback_every=request.cutback_every,
+    )
+    weeks = calendar(request)
+    rules = GroundRules.of(request, weeks)
+    plan = pattern(request, weeks, rules, asks)
+    filled = fill(plan, weeks, rules, asks, asks.peak_week_m)
+    if filled.is_short_of_time and filled.peak_m < asks.peak_week_m:
+        # Grow evenly to what the days hold instead of fast to where they stop it.
+        filled = replace(
+            fill(plan, weeks, rules, asks, float(filled.peak_m)), is_short_of_time=True
+        )
+    block = Block(dressed(filled.runs, rules), weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
+    return BlockPlan(block, way, _notes(request, weeks, plan, asks, filled))
+
+
+def _notes(
+    request: BlockRequest, weeks: Calendar, plan: Pattern, asks: RaceAsks, filled: Filled
+) -> tuple[Message, ...]:
+    notes: list[Message] = []
+    if request.runner.weekly_m < LEAST_WEEK_M or request.runner.longest_m < LEAST_RUN_M:
+        notes.append(
+            message(LITTLE_BEHIND, Quantity(LEAST_WEEK_M, "m"), Quantity(LEAST_RUN_M, "m"))
+        )
+    if not weeks.loading:
+        notes.append(message(TOO_NEAR))
+    else:
+        notes.extend(_reach_notes(plan, asks, filled))
+    if request.drop_m > DOWNHILL_RACE_M and weeks.loading and not plan.downhill:
+        notes.append(message(NO_DOWNHILL))
+    if filled.taper_cut is not None and not (
+        TAPER_CUT_RANGE[0] <= filled.taper_cut <= TAPER_CUT_RANGE[1]
+    ):
+        notes.append(message(TAPER_OFF, Quantity(100.0 * filled.taper_cut, "percent")))
+    notes.extend(_tune_up_notes(request, plan, filled))
+    return tuple(notes)
+
+
+def _reach_notes(plan: Pattern, asks: RaceAsks, filled: Filled) -> list[Message]:
+    notes: list[Message] = []
+    if filled.peak_m < REACHED * asks.peak_week_m - STEP_M:
+        text = DAYS_HOLD if filled.is_short_of_time else RAMP_HOLDS
+        notes.append(message(text, Quantity(filled.peak_m, "m"), Quantity(asks.peak_week_m, "m")))
+    if filled.longest_m < REACHED * asks.longest_m - STEP_M:
+        notes.append(
+            message(LONG_STOPS, Quantity(filled.longest_m, "m"), Quantity(asks.longest_m, "m"))
+        )
+    if plan.rehearsal is None:
+        notes.append(message(NO_REHEARSAL))
+    return notes
+
+
+def _tune_up_notes(request: BlockRequest, plan: Pattern, filled: Filled) -> list[Message]:
+    notes: list[Message] = []
+    if len(plan.tune_ups) < len(request.tune_ups):
+        notes.append(message(TUNE_UP_OUTSIDE))
+    before = request.first_day.toordinal() - 1
+    longest = max(LEAST_RUN_M, request.runner.longest_m)
+    runs = [(before, longest), *((r.day.toordinal(), float(r.distance_m)) for r in filled.runs)]
+    for run in filled.runs:
+        if run.kind is not Kind.TUNE_UP:
+            continue
+        behind = longest_before(runs, run.day.toordinal())
+        if not within_ten_percent(run.distance_m, behind):
+            notes.append(message(TUNE_UP_FAR, Quantity(run.distance_m, "m"), Quantity(behind, "m")))
+        week_m = sum(r.distance_m for r in filled.runs if r.to_go == run.to_go)
+        if run.distance_m > 0.8 * week_m:
+            notes.append(
+                message(TUNE_UP_WEEK, Quantity(week_m, "m"), Quantity(run.distance_m, "m"))
+            )
+    return notes
+
+
+LITTLE_BEHIND = QT_TRANSLATE_NOOP(
+    "Block",
+    "Too little running is entered to grow from; the build-up starts at {0} a week and a run "
+    "of {1}.",
+)
+TOO_NEAR = QT_TRANSLATE_NOOP(
+    "Block", "The race is too near to build anything; these weeks only ease into it."
+)
+DAYS_HOLD = QT_TRANSLATE_NOOP(
+    "Block", "Volume stops at {0} a week of the {1} asked: the days given hold no more."
+)
+RAMP_HOLDS = QT_TRANSLATE_NOOP(
+    "Block", "Volume reaches {0} a week of the {1} asked: the ramp allows no more by the race."
+)
+LONG_STOPS = QT_TRANSLATE_NOOP(
+    "Block",
+    "The longest run stops at {0} of the {1} asked: the single-run rule, the size of the weeks or "
+    "the free time allows no more.",
+)
+NO_REHEARSAL = QT_TRANSLATE_NOOP(
+    "Block", "There is no rehearsal run: no long run fits three to five weeks before the race."
+)
+NO_DOWNHILL = QT_TRANSLATE_NOOP(
+    "Block",
+    "There is no downhill run: no day lies far enough from the long run. Seek descents on that "
+    "one.",
+)
+TAPER_OFF = QT_TRANSLATE_NOOP(
+    "Block", "The taper cuts the daily mean by {0}, outside 41 to 60 %: the days allow no other."
+)
+TUNE_UP_OUTSIDE = QT_TRANSLATE_NOOP(
+    "Block", "A tune-up race outside the days of the build-up was left out."
+)
+TUNE_UP_FAR = QT_TRANSLATE_NOOP(
+    "Block", "A tune-up race of {0} is over 10 % longer than the longest run before it ({1})."
+)
+TUNE_UP_WEEK = QT_TRANSLATE_NOOP(
+    "Block", "A week of {0} is nearly all tune-up race ({1}); the ramp gives way to it."
+)

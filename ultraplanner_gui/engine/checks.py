@@ -3,32 +3,48 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
+from ultraplanner_gui.engine.check import Check
+from ultraplanner_gui.engine.checks_runs import (
+    downhill_checks,
+    hard_day_checks,
+    single_run_checks,
+    tune_up_checks,
+)
+from ultraplanner_gui.engine.checks_weeks import (
+    asked_checks,
+    carb_checks,
+    taper_check,
+    week_checks,
+)
 from ultraplanner_gui.engine.runway import RaceAsks
-from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import WeekFigures
-from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
 
-
-@dataclass(frozen=True, slots=True)
-class Check:
-    """One rule at one place: how it stands, in one sentence, and where the rule is from.
-
-    `sessions` are the keys of the sessions concerned, `weeks` the numbers to go.
-    """
-
-    rule: str
-    state: State
-    text: Message
-    source: Message
-    sessions: tuple[str, ...] = ()
-    weeks: tuple[int, ...] = ()
+__all__ = ["Check", "block_checks"]
 
 
 def block_checks(
     project: Project, weeks: Sequence[WeekFigures], asks: RaceAsks | None
 ) -> tuple[Check, ...]:
-    """Return every check of the build-up, by time; those that hold as well."""
-    raise NotImplementedError
+    """Return every check of the build-up, by time; those that hold as well.
+
+    Checks that concern no week in particular come last. *asks* is None without a course.
+    """
+    sessions = project.block.sessions
+    if not sessions or not weeks:
+        return ()
+    by_key = {s.key: s for s in sessions}
+    taper = taper_check(project, weeks)
+    checks = [
+        *week_checks(project, weeks, by_key),
+        *single_run_checks(project, sessions),
+        *hard_day_checks(project, sessions),
+        *downhill_checks(project, sessions),
+        *tune_up_checks(project, sessions),
+        *carb_checks(project, weeks),
+        *([] if taper is None else [taper]),
+        *asked_checks(weeks, asks, project.block),
+    ]
+    checks.sort(key=lambda check: -check.weeks[0] if check.weeks else 1)
+    return tuple(checks)

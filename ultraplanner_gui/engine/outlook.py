@@ -17,7 +17,7 @@ from ultraplanner_gui.engine.sections import (
     shaped_target,
     tightest,
 )
-from ultraplanner_gui.engine.weeks import WeekFigures, week_figures
+from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
 
@@ -83,7 +83,13 @@ def derive(project: Project, previous: Outlook | None = None, today: date | None
         fuel = previous.fuel
     else:
         fuel = fuel_figures(project.fuel, race.sections, finish_s, project.runner)
-    asks = race_asks(race.profile.length_m, project.race.goal_s, project.runner.level)
+    asks = race_asks(
+        race.profile.length_m,
+        project.race.goal_s,
+        project.runner.level,
+        climb_m=race.profile.ascent_m,
+        easy_mps=project.runner.easy_mps,
+    )
     weeks, checks, way = _build_up(project, previous, asks, day)
     return Outlook(
         project=project,
@@ -172,13 +178,19 @@ def _build_up(
         return previous.weeks, previous.checks, previous.runway
     weeks = week_figures(project)
     checks = block_checks(project, weeks, asks)
-    way = (
-        runway(
-            asks, project.runner, day, project.race.day, project.first_weekday, project.race.goal_s
+    way = None
+    if asks is not None:
+        weekly_m, longest_m = standing(project, weeks, day)
+        way = runway(
+            asks,
+            project.runner,
+            day,
+            project.race.day,
+            project.first_weekday,
+            project.race.goal_s,
+            weekly_m=weekly_m,
+            longest_m=longest_m,
         )
-        if asks is not None
-        else None
-    )
     return weeks, checks, way
 
 

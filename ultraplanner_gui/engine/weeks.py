@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.science.training import CUTBACK_RANGE, WINDOW_DAYS, ten_percent_more
+
+AFTER_MISSED = (1.0, 1.0, 0.8, 0.65, 0.5)
 
 
 class Role(StrEnum):
@@ -24,9 +29,10 @@ class WeekFigures:
 
     Figures count what was done where a session is done, nothing where it was missed and the
     plan where it lies ahead; `planned_m` is the plan alone, `done_m` what was done alone.
-    `last_loading_m` is the distance of the last loading week before this one (None: none),
-    `ceiling_m` 1.10 times that. `carb_g` is practice carbohydrate, `carb_g_per_h` the highest
-    practised rate; `load` is effort times minutes.
+    `last_loading_m` is the distance of the last loading week before this one, for the first
+    the runner's usual week (None: neither), `ceiling_m` 1.10 times that. `carb_g` is practice
+    carbohydrate, `carb_g_per_h` the highest practised rate; `load` is effort times minutes.
+    Strength and cross-training count in `on_feet_s` and `load` only.
     """
 
     start: date
@@ -47,6 +53,161 @@ class WeekFigures:
     sessions: tuple[str, ...]
 
 
+class _Sums:
+    """Running sums of one week."""
+
+    __slots__ = (
+        "carb_g",
+        "climb_m",
+        "distance_m",
+        "done_m",
+        "drop_m",
+        "keys",
+        "load",
+        "longest_m",
+        "missed",
+        "planned_m",
+        "rate",
+        "time_s",
+    )
+
+    def __init__(self) -> None:
+        self.distance_m = self.planned_m = self.done_m = self.climb_m = self.drop_m = 0.0
+        self.time_s = self.longest_m = self.carb_g = self.rate = self.load = 0.0
+        self.keys: list[str] = []
+        self.missed = False
+
+    def add(self, session: Session) -> None:
+        kind = session.kind
+        self.keys.append(session.key)
+        if kind is Kind.RACE:
+            return
+        runs = kind is not Kind.STRENGTH and kind is not Kind.CROSS
+        if runs:
+            self.planned_m += session.distance_m
+        done = session.done
+        if done is not None:
+            distance_m, time_s, carb_g = done.distance_m, done.duration_s, done.carb_g
+            rate = carb_g * 3600.0 / time_s if time_s > 0 else 0.0
+            self.load += done.effort * time_s
+            climb_m, drop_m = done.climb_m, done.drop_m
+            if runs:
+                self.done_m += distance_m
+        elif session.missed:
+            self.missed = True
+            return
+        else:
+            distance_m, time_s, rate = (
+                session.distance_m,
+                session.duration_s,
+                session.carb_g_per_h,
+            )
+            carb_g = rate * time_s / 3600.0
+            self.load += session.effort * time_s
+            climb_m, drop_m = session.climb_m, session.drop_m
+        self.time_s += time_s
+        self.carb_g += carb_g
+        self.rate = max(self.rate, rate)
+        if runs:
+            self.distance_m += distance_m
+            self.climb_m += climb_m
+            self.drop_m += drop_m
+            self.longest_m = max(self.longest_m, distance_m)
+
+
 def week_figures(project: Project) -> tuple[WeekFigures, ...]:
-    """Return every week from the block's first to the race week, without gaps."""
-    raise NotImplementedError
+    """Return every week from the block's first to the race week, without gaps; none if empty.
+
+    A loading week with missed sessions that came to less than 80 % of the last loading week
+    sets no yardstick; two such weeks in a row lower it to 80 %, three to 65 %, four to 50 %
+    (common practice, no source). Weeks before the block's first week set none either.
+    """
+    block = project.block
+    if not block.sessions:
+        return ()
+    race_week = week_start(project.race.day, project.first_weekday).toordinal()
+    sums: dict[int, _Sums] = {}
+    for session in block.sessions:
+        to_go = (race_week - session.day.toordinal() + 6) // 7
+        if to_go >= 0:
+            week = sums.get(to_go)
+            if week is None:
+                week = sums[to_go] = _Sums()
+            week.add(session)
+    first = max(block.first_week, max(sums, default=0))
+    cutbacks = frozenset(block.cutbacks)
+    loading_m = project.runner.weekly_m or None
+    low = 0
+    figures: list[WeekFigures] = []
+    for to_go in range(first, -1, -1):
+        week = sums.get(to_go) or _Sums()
+        role = _role(to_go, cutbacks, block.taper_weeks)
+        yardstick = None if loading_m is None else loading_m * AFTER_MISSED[min(low, 4)]
+        figures.append(_figures(week, race_week, to_go, role, yardstick))
+        if role is not Role.LOADING or to_go > block.first_week:
+            continue
+        if _is_missed(week, yardstick):
+            low += 1
+        elif week.distance_m > 0:
+            loading_m, low = week.distance_m, 0
+    return tuple(figures)
+
+
+def _role(to_go: int, cutbacks: frozenset[int], taper_weeks: int) -> Role:
+    if to_go == 0:
+        return Role.RACE
+    if to_go < taper_weeks:
+        return Role.TAPER
+    return Role.CUTBACK if to_go in cutbacks else Role.LOADING
+
+
+def _is_missed(week: _Sums, yardstick: float | None) -> bool:
+    return week.missed and yardstick is not None and week.distance_m < CUTBACK_RANGE[1] * yardstick
+
+
+def _figures(
+    week: _Sums, race_week: int, to_go: int, role: Role, yardstick: float | None
+) -> WeekFigures:
+    return WeekFigures(
+        date.fromordinal(race_week - 7 * to_go),
+        to_go,
+        role,
+        week.distance_m,
+        week.planned_m,
+        week.done_m,
+        week.climb_m,
+        week.drop_m,
+        week.time_s,
+        week.longest_m,
+        week.carb_g,
+        week.rate,
+        week.load / 60.0,
+        yardstick,
+        None if yardstick is None else ten_percent_more(yardstick),
+        tuple(week.keys),
+    )
+
+
+def standing(project: Project, weeks: Sequence[WeekFigures], today: date) -> tuple[float, float]:
+    """Return the weekly distance and the longest run of the last 30 days as they stand *today*.
+
+    Before anything was done these are the runner's own figures. A week counts once it is over.
+    """
+    runner = project.runner
+    weekly_m, longest_m = runner.weekly_m, runner.longest_m
+    over = [w for w in weeks if (today - w.start).days >= 7]
+    if over and any(w.done_m > 0 for w in over):
+        following = weeks[len(over)] if len(over) < len(weeks) else over[-1]
+        weekly_m = following.last_loading_m or weekly_m
+    runs = [
+        (s.done.distance_m, (today - s.day).days)
+        for s in project.block.sessions
+        if s.done is not None and s.kind.is_run
+    ]
+    recent = [metres for metres, days in runs if 0 <= days <= WINDOW_DAYS]
+    started = project.block.sessions[0].day if runs else today
+    if recent and (today - started).days >= WINDOW_DAYS:
+        longest_m = max(recent)
+    elif recent:
+        longest_m = max(longest_m, *recent)
+    return weekly_m, longest_m

@@ -1,0 +1,247 @@
+"""How far each session goes: week by week under the ramp, the single-run rule and the free time."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from ultraplanner_gui.engine.block_days import (
+    LAST_DOWNHILL_DAYS,
+    LONG_KINDS,
+    USUAL_RUN_M,
+    Pattern,
+    Slot,
+)
+from ultraplanner_gui.engine.block_ground import GroundRules
+from ultraplanner_gui.engine.block_place import Room, Wish, place, stepped
+from ultraplanner_gui.engine.block_weeks import Calendar, Frame, growth_curve, taper_targets
+from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, RaceAsks
+from ultraplanner_gui.engine.weeks import Role
+from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.science.training import (
+    CUTBACK_SHARE,
+    longest_before,
+    mean_cut,
+    ten_percent_more,
+)
+
+PEAK_WEEKS = 2
+CUTBACK_LONG_SHARE = 0.70
+AFTER_REHEARSAL_SHARE = 0.75
+LAST_LONG_DAYS = 15
+LAST_LONG_SHARE = 0.55
+EASED_SHARE = 0.35
+MOST_LONG_SHARE = 0.50
+MOST_LONG_SHARE_FEW_DAYS = 0.55
+FEW_DAYS = 3
+LATE_EASY_GROWTH = 1.25
+MOST_TAPER_SHARE = 0.80
+LEAST_CAP_M = 6_000.0
+AFTER_LONG_S = 75 * 60.0
+FILLED_SHARE = 0.97
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """A session with its distance in whole metres."""
+
+    day: date
+    kind: Kind
+    distance_m: int
+    to_go: int
+
+
+@dataclass(frozen=True, slots=True)
+class Filled:
+    """All runs but the race, the greatest loading week and run, and what stood in the way.
+
+    `taper_cut` is the mean cut over the taper's days; None if there is none to measure.
+    """
+
+    runs: tuple[Run, ...]
+    peak_m: int
+    longest_m: int
+    is_short_of_time: bool
+    taper_cut: float | None
+
+
+def fill(
+    plan: Pattern, weeks: Calendar, rules: GroundRules, asks: RaceAsks, peak_m: float
+) -> Filled:
+    """Return the runs of every week, growing toward *peak_m* a week and the longest run asked."""
+    return _Filling(plan, weeks, rules, asks, peak_m).all()
+
+
+@dataclass(slots=True)
+class _Filling:
+    """The runs placed so far and what the next weeks are measured against."""
+
+    plan: Pattern
+    weeks: Calendar
+    rules: GroundRules
+    asks: RaceAsks
+    goal_m: float
+    runs: list[Run] = field(default_factory=list)
+    behind: list[tuple[int, float]] = field(default_factory=list)
+    loading_m: float = 0.0
+    loading_long_m: float = 0.0
+    easy_m: float = 0.0
+    longest_m: int = 0
+    peak_m: int = 0
+    is_short_of_time: bool = False
+
+    def all(self) -> Filled:
+        """Fill every week in order of time."""
+        request = self.plan.request
+        self.loading_m = max(LEAST_WEEK_M, request.runner.weekly_m)
+        self.loading_long_m = max(LEAST_RUN_M, request.runner.longest_m)
+        self.behind.append((request.first_day.toordinal() - 1, self.loading_long_m))
+        targets = self._volume_targets()
+        for frame in self.weeks.frames:
+            if not frame.whole:
+                self._opening(frame)
+            elif frame.role is Role.CUTBACK:
+                self._cutback(frame)
+            elif frame.role is Role.LOADING:
+                self._loading(frame, targets[frame.to_go])
+        cut = self._taper()
+        return Filled(tuple(self.runs), self.peak_m, self.longest_m, self.is_short_of_time, cut)
+
+    def _volume_targets(self) -> dict[int, float]:
+        loads = self.weeks.loading
+        late = [f.to_go for f in loads if f.to_go <= 2]
+        curve = growth_curve(self.loading_m, self.goal_m, len(loads) - len(late), PEAK_WEEKS)
+        rising = dict(zip((f.to_go for f in loads), curve, strict=False))
+        return rising | dict.fromkeys(late, max(self.goal_m, self.loading_m))
+
+    def _opening(self, frame: Frame) -> None:
+        """Fill the part-week before the first whole one with the usual, in proportion."""
+        slots = self.plan.slots(frame, self.loading_m)
+        usual = min(len(self.plan.days.run), max(3, -int(-self.loading_m // USUAL_RUN_M)))
+        share = min(1.0, len(slots) / usual, len(frame.days) / 7.0 + 0.15)
+        week_m = stepped(self.loading_m * share)
+        self._place(frame, slots, Wish(week_m, min(self.loading_long_m, self._share_m(week_m))))
+
+    def _cutback(self, frame: Frame) -> None:
+        slots = self.plan.slots(frame, self.loading_m)
+        wish = Wish(
+            stepped(CUTBACK_SHARE * self.loading_m), CUTBACK_LONG_SHARE * self.loading_long_m
+        )
+        self._place(frame, slots, wish)
+
+    def _loading(self, frame: Frame, target_m: float) -> None:
+        week_m = stepped(min(target_m, ten_percent_more(self.loading_m)))
+        race = self.plan.tune_up(frame)
+        wish = Wish(
+            week_m,
+            self._long_m(frame, week_m),
+            self.asks.two_days_m or 0.0,
+            self._most_long_m(week_m),
+            self._most_share,
+            0 if race is None else round(race[1]),
+        )
+        placed = self._place(frame, self.plan.slots(frame, week_m), wish)
+        total = sum(run.distance_m for run in placed)
+        if total < FILLED_SHARE * week_m and race is None and frame.to_go > 2:
+            self.is_short_of_time = True
+        self.loading_m = total or self.loading_m
+        self.peak_m = max(self.peak_m, total)
+        longs = [r.distance_m for r in placed if r.kind in LONG_KINDS]
+        self.loading_long_m = max(longs, default=self.loading_long_m)
+        self.easy_m = max((r.distance_m for r in placed if r.kind is Kind.EASY), default=0.0)
+
+    def _long_m(self, frame: Frame, week_m: int) -> float:
+        """Return the long run: within its share of the week unless the longest needs more."""
+        long = self.plan.long
+        wish_m = long.wished_m.get(frame.to_go, AFTER_REHEARSAL_SHARE * self.longest_m)
+        if frame.to_go == self.plan.rehearsal:
+            return wish_m
+        need_m = min(long.needed_m.get(frame.to_go, 0.0), self._most_share * week_m)
+        return min(wish_m, max(self._share_m(week_m), need_m))
+
+    @property
+    def _most_share(self) -> float:
+        return MOST_LONG_SHARE_FEW_DAYS if len(self.plan.days.run) <= FEW_DAYS else MOST_LONG_SHARE
+
+    def _most_long_m(self, week_m: int) -> float:
+        if len(self.plan.days.run) > FEW_DAYS:
+            return 0.0
+        return min(MOST_LONG_SHARE * week_m, self.asks.longest_m)
+
+    def _share_m(self, week_m: float) -> float:
+        """Return the long run's usual part of a week: more of it where days are few."""
+        days = len(self.plan.days.run)
+        return week_m * (0.40 if days >= 5 else 0.45 if days == 4 else MOST_LONG_SHARE)
+
+    def _taper(self) -> float | None:
+        """Fill the taper and return its mean cut; what the last days cannot hold goes earlier."""
+        frames = [f for f in self.weeks.frames if f.whole and f.role in (Role.TAPER, Role.RACE)]
+        days = [len(f.days) for f in frames]
+        shares = list(taper_targets(days, self.plan.request.race_s))
+        wanted = sum(shares) * self.loading_m
+        kept = len(self.runs), len(self.behind)
+        total = self._taper_weeks(frames, shares)
+        for _ in range(2):
+            lacking = wanted - total
+            if lacking < 0.04 * wanted or len(frames) < 2:
+                break
+            for n in range(len(shares) - 1):
+                more = lacking / self.loading_m / (len(shares) - 1)
+                shares[n] = max(shares[n], min(MOST_TAPER_SHARE, shares[n] + more))
+            del self.runs[kept[0] :], self.behind[kept[1] :]
+            total = self._taper_weeks(frames, shares)
+        if not sum(days) or not self.weeks.loading:
+            return None
+        return mean_cut(total, sum(days), self.loading_m)
+
+    def _taper_weeks(self, frames: Sequence[Frame], shares: Sequence[float]) -> int:
+        total = 0
+        for frame, share in zip(frames, shares, strict=True):
+            week_m = stepped(share * self.loading_m)
+            long_m = min(LAST_LONG_SHARE * self.longest_m, self._share_m(week_m))
+            slots = self.plan.slots(frame, self.loading_m)
+            total += sum(r.distance_m for r in self._place(frame, slots, Wish(week_m, long_m)))
+        return total
+
+    def _place(self, frame: Frame, slots: Sequence[Slot], wish: Wish) -> list[Run]:
+        room = {
+            slot.day: Room(
+                self._cap(slot.day, slot.kind, frame),
+                self._cap(
+                    slot.day, Kind.EASY, frame, AFTER_LONG_S if slot.kind is Kind.RECOVERY else None
+                ),
+            )
+            for slot in slots
+        }
+        placed = [
+            Run(slot.day, slot.kind, metres, frame.to_go)
+            for slot, metres in place(wish, slots, room)
+        ]
+        self.runs.extend(placed)
+        self.behind.extend((r.day.toordinal(), float(r.distance_m)) for r in placed)
+        if frame.role in (Role.LOADING, Role.CUTBACK):
+            self.longest_m = max(self.longest_m, *(r.distance_m for r in placed), 0)
+        return placed
+
+    def _cap(self, day: date, kind: Kind, frame: Frame, most_s: float | None = None) -> int:
+        """Return the longest a session of *kind* may be on *day*, within *most_s*."""
+        request = self.plan.request
+        left = (request.race_day - day).days
+        free_s = request.runner.available_s[day.weekday()]
+        if most_s is not None:
+            free_s = min(free_s, most_s)
+        cap = min(
+            self.rules.limit_m(kind, frame.to_go, free_s),
+            ten_percent_more(longest_before(self.behind, day.toordinal())),
+        )
+        if kind is Kind.EASY:
+            usual = 0.8 * self.loading_long_m
+            if frame.to_go <= 2 and self.easy_m:
+                usual = LATE_EASY_GROWTH * self.easy_m
+            cap = min(cap, max(usual, LEAST_CAP_M))
+        if self.longest_m and left < LAST_LONG_DAYS:
+            cap = min(cap, LAST_LONG_SHARE * self.longest_m)
+        if self.longest_m and left < LAST_DOWNHILL_DAYS[0]:
+            cap = min(cap, max(EASED_SHARE * self.longest_m, LEAST_CAP_M))
+        return stepped(cap)

@@ -1,0 +1,236 @@
+"""Rules single sessions are held against: single runs, hard days, downhill runs, tune-up races."""
+
+from __future__ import annotations
+
+from collections import deque
+from collections.abc import Iterator, Sequence
+from datetime import timedelta
+from itertools import pairwise
+
+from ultraplanner_gui.engine.check import (
+    CUSTOM,
+    DOWNHILL_SOURCE,
+    SINGLE_SOURCE,
+    Check,
+    limit_state,
+)
+from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.plan.block import HARD_KINDS, Kind, Session, weeks_to_go
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.science.training import (
+    WINDOW_DAYS,
+    easy_days_after,
+    within_ten_percent,
+)
+
+SINGLE = QT_TRANSLATE_NOOP("Checks", "single run")
+HARD = QT_TRANSLATE_NOOP("Checks", "hard days")
+DOWNHILL = QT_TRANSLATE_NOOP("Checks", "downhill")
+TUNE_UP = QT_TRANSLATE_NOOP("Checks", "tune-up race")
+
+SHOWN = frozenset((Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG, Kind.TUNE_UP))
+NOT_RUN = (Kind.RACE, Kind.STRENGTH, Kind.CROSS)
+DOWNHILL_RACE_M = 1000.0
+DOWNHILL_GAP_DAYS = 21
+DOWNHILL_LAST_DAYS = (10, 21)
+LONGEST_STRENUOUS_H = 6.0
+NEVER_HARD_DAYS = 4
+
+
+def actual_m(session: Session) -> float:
+    """Return the metres that count as run or planned; the race itself is none."""
+    if session.missed or session.kind in NOT_RUN:
+        return 0.0
+    return session.distance_m if session.done is None else session.done.distance_m
+
+
+def single_run_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
+    """Yield every long run against the longest of the 30 days before, and any run above it.
+
+    Before the first 30 days are over the runner's own longest run counts as run the day before.
+    """
+    if not sessions:
+        return
+    # Longest first, each later than the one before it: the head is the longest of the window.
+    window: deque[tuple[int, float]] = deque()
+    if project.runner.longest_m > 0:
+        window.append((sessions[0].day.toordinal() - 1, project.runner.longest_m))
+    today: list[tuple[int, float]] = []
+    for session in sessions:
+        metres = actual_m(session)
+        if metres <= 0:
+            continue
+        day = session.day.toordinal()
+        if today and today[0][0] != day:
+            _push(window, today)
+            today = []
+        while window and day - window[0][0] > WINDOW_DAYS:
+            window.popleft()
+        if window:
+            yield from _single(project, session, metres, window[0][1])
+        today.append((day, metres))
+
+
+def _push(window: deque[tuple[int, float]], runs: list[tuple[int, float]]) -> None:
+    for day, metres in runs:
+        while window and window[-1][1] <= metres:
+            window.pop()
+        window.append((day, metres))
+
+
+def _single(project: Project, session: Session, metres: float, longest_m: float) -> Iterator[Check]:
+    holds = within_ten_percent(metres, longest_m)
+    if holds and session.kind not in SHOWN:
+        return
+    text = message(
+        SINGLE_HOLDS if holds else SINGLE_OVER,
+        Quantity(metres, "m"),
+        Quantity(longest_m, "m"),
+        Quantity(100.0 * (metres / longest_m - 1.0), "percent"),
+    )
+    yield _check(project, SINGLE, State.HOLDS if holds else State.BREAKS, text, session)
+
+
+def _check(
+    project: Project,
+    rule: str,
+    state: State,
+    text: Message,
+    *sessions: Session,
+    source: Message | None = None,
+) -> Check:
+    race_day, weekday = project.race.day, project.first_weekday
+    weeks = {weeks_to_go(s.day, race_day, weekday): None for s in sessions}
+    if source is None:
+        source = SINGLE_SOURCE if rule == SINGLE else CUSTOM
+    return Check(rule, state, text, source, tuple(s.key for s in sessions), tuple(weeks))
+
+
+def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
+    """Yield every two hard sessions on one day or on days side by side; one check if none meet.
+
+    A back-to-back after a long run is meant; a hard day after it is not.
+    """
+    heavy = [s for s in sessions if not s.missed and _is_heavy(s)]
+    met = False
+    for n, later in enumerate(heavy):
+        for earlier in reversed(heavy[:n][-4:]):
+            days = (later.day - earlier.day).days
+            if days > 1:
+                break
+            meant = later.kind is Kind.SECOND_LONG and earlier.kind.is_long and days == 1
+            if not meant:
+                met = True
+                text = message(HARD_SAME if days == 0 else HARD_MEET)
+                yield _check(project, HARD, State.BREAKS, text, earlier, later)
+    if heavy and not met:
+        yield Check(HARD, State.HOLDS, message(HARD_APART), CUSTOM)
+
+
+def _is_heavy(session: Session) -> bool:
+    return session.kind in HARD_KINDS or session.kind is Kind.SECOND_LONG
+
+
+def downhill_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
+    """Yield the spacing of downhill runs and the last one, for a race that drops over 1000 m.
+
+    A tune-up race that drops as much as a downhill run counts as one.
+    """
+    race = next((s for s in sessions if s.kind is Kind.RACE), None)
+    if race is None or race.drop_m <= DOWNHILL_RACE_M:
+        return
+    runs = [s for s in sessions if not s.missed and _is_downhill(s)]
+    if not runs:
+        text = message(DOWNHILL_NONE, Quantity(race.drop_m, "height_m"))
+        yield _check(project, DOWNHILL, State.BREAKS, text, race, source=DOWNHILL_SOURCE)
+        return
+    for earlier, later in pairwise(runs):
+        gap = (later.day - earlier.day).days
+        state = limit_state(gap, DOWNHILL_GAP_DAYS, DOWNHILL_GAP_DAYS + 7)
+        text = message(DOWNHILL_GAP, gap)
+        yield _check(project, DOWNHILL, state, text, earlier, later, source=DOWNHILL_SOURCE)
+    left = (race.day - runs[-1].day).days
+    low, high = DOWNHILL_LAST_DAYS
+    state = State.HOLDS if low <= left <= high else State.STRAINS
+    if left < low - 3:
+        state = State.BREAKS
+    yield _check(
+        project, DOWNHILL, state, message(DOWNHILL_LAST, left), runs[-1], source=DOWNHILL_SOURCE
+    )
+
+
+def _is_downhill(session: Session) -> bool:
+    return session.kind is Kind.DOWNHILL or (
+        session.kind is Kind.TUNE_UP and session.drop_m >= 500.0
+    )
+
+
+def tune_up_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
+    """Yield, for every tune-up race, its distance in time from the race, its length and the days
+    after it.
+    """
+    for n, session in enumerate(sessions):
+        if session.kind is Kind.TUNE_UP and not session.missed:
+            yield _spacing(project, session)
+            yield _length(project, session)
+            yield _after(project, session, sessions[n + 1 :])
+
+
+def _spacing(project: Project, session: Session) -> Check:
+    weeks = (project.race.day - session.day).days / 7.0
+    least = 3 if session.duration_s <= LONGEST_STRENUOUS_H * 3600 else 4
+    state = State.HOLDS if weeks >= least else State.STRAINS
+    if weeks < least - 1:
+        state = State.BREAKS
+    text = message(TUNE_UP_SPACE, (project.race.day - session.day).days, 7 * least)
+    return _check(project, TUNE_UP, state, text, session)
+
+
+def _length(project: Project, session: Session) -> Check:
+    share = 100.0 * session.duration_s / project.race.goal_s
+    text = message(TUNE_UP_LENGTH, Quantity(session.duration_s, "s"), Quantity(share, "percent"))
+    return _check(project, TUNE_UP, limit_state(share, 50.0, 60.0), text, session)
+
+
+def _after(project: Project, session: Session, later: Sequence[Session]) -> Check:
+    easy = easy_days_after(session.duration_s)
+    until = session.day + timedelta(days=easy)
+    hard = next((s for s in later if _is_heavy(s) and not s.missed and s.day <= until), None)
+    if hard is None:
+        return _check(project, TUNE_UP, State.HOLDS, message(TUNE_UP_EASY, easy), session)
+    days = (hard.day - session.day).days
+    state = State.BREAKS if days <= NEVER_HARD_DAYS else State.STRAINS
+    return _check(project, TUNE_UP, state, message(TUNE_UP_HARD, days, easy), session, hard)
+
+
+SINGLE_HOLDS = QT_TRANSLATE_NOOP(
+    "Checks", "{0} is within 10 % of the longest run of the 30 days before, {1}."
+)
+SINGLE_OVER = QT_TRANSLATE_NOOP(
+    "Checks", "{0} is {2} longer than any run of the 30 days before ({1}); the limit is 10 %."
+)
+HARD_SAME = QT_TRANSLATE_NOOP("Checks", "Two hard sessions fall on one day.")
+HARD_MEET = QT_TRANSLATE_NOOP("Checks", "Two hard days meet; put an easy day between them.")
+HARD_APART = QT_TRANSLATE_NOOP("Checks", "No two hard days meet.")
+DOWNHILL_NONE = QT_TRANSLATE_NOOP(
+    "Checks", "The race drops {0} and there is no downhill run to harden the quads."
+)
+DOWNHILL_GAP = QT_TRANSLATE_NOOP(
+    "Checks", "{0} days lie between two downhill runs; up to 21 keep the legs used to them."
+)
+DOWNHILL_LAST = QT_TRANSLATE_NOOP(
+    "Checks", "The last downhill run is {0} days before the race; 10 to 21 are meant."
+)
+TUNE_UP_SPACE = QT_TRANSLATE_NOOP(
+    "Checks", "The tune-up race is {0} days before the race; at least {1} are meant."
+)
+TUNE_UP_LENGTH = QT_TRANSLATE_NOOP(
+    "Checks", "The tune-up race of {0} is {1} of the goal time; up to half is meant."
+)
+TUNE_UP_EASY = QT_TRANSLATE_NOOP(
+    "Checks", "Nothing hard comes in the {0} days after the tune-up race."
+)
+TUNE_UP_HARD = QT_TRANSLATE_NOOP(
+    "Checks", "A hard day comes {0} days after the tune-up race; {1} easy days are meant."
+)
