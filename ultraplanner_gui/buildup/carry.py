@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import TYPE_CHECKING
 
+from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.plan.block import Session
-
-if TYPE_CHECKING:
-    from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.plan.project import Project
 
 
 class Carry:
@@ -37,14 +35,19 @@ class Carry:
 
     def over(self, day: date) -> bool:
         """Show the build-up as it would be with the session on *day*."""
-        if day == self.day:
+        last, self.day = self.day, day
+        if day == last:
             return True
-        if day != self.session.day and not self._document.try_edit(self._move(day)):
-            return False
-        self.day = day
         if self.is_home:
             self._document.drop_trial()
+        elif not self._document.try_edit(self._move(day)):
+            self.day = last
+            return False
         return True
+
+    def is_at(self, project: Project) -> bool:
+        """Whether *project* has the session where the hand holds it."""
+        return any(s.key == self.key and s.day == self.day for s in project.block.sessions)
 
     def put_down(self) -> bool:
         """Keep it where it is, as one step; back home is no step."""

@@ -49,8 +49,9 @@ class Cells:
 
     def column(self, index: int) -> tuple[float, float]:
         """Return left and right edge of a column."""
-        left, width = self._axis.column(index, self.body.width())
-        return round(self.body.left() + left), round(self.body.left() + left + width)
+        left, _ = self._axis.column(index, self.body.width())
+        right, _ = self._axis.column(index + 1, self.body.width())
+        return round(self.body.left() + left), round(self.body.left() + right)
 
     def row(self, index: int) -> tuple[float, float]:
         """Return upper and lower edge of a row."""

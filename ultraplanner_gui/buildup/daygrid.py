@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date, timedelta
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -22,16 +21,14 @@ from ultraplanner_gui.buildup.carry import Carry
 from ultraplanner_gui.buildup.cells import Cells
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.tile import Stage, TilePictures
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
-
-if TYPE_CHECKING:
-    from ultraplanner_gui.desk.document import Document
-    from ultraplanner_gui.desk.selection import Selection
 
 HEIGHT_PX = 252.0
 LEAST_PX = 126.0
@@ -90,7 +87,8 @@ class DayGrid(Lane):
         """Show the sessions of *now*."""
         self._outlook = now
         self._lay_out()
-        if self._carry is not None and not self._is_in_hand(now):
+        # Undone, removed or replaced while in the hand: nothing is carried any more.
+        if self._carry is not None and not self._carry.is_at(now.project):
             self._let_go()
         if self.day is None and self._cells.first_day is not None:
             self.day = self._clamped(now.today)
@@ -391,12 +389,6 @@ class DayGrid(Lane):
         self._carry, self._by_mouse, self._press = None, False, None
         self._point_at(self._pointer)
         self.update()
-
-    def _is_in_hand(self, now: Outlook) -> bool:
-        """Whether the session carried lies where the hand has it; else the document moved on."""
-        assert self._carry is not None
-        key = self._carry.key
-        return any(s.key == key for s in now.project.block.sessions)
 
     # Selection and words
 

@@ -4,17 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.block import AddSession, MarkDone, MarkMissed, RemoveSession
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.project import Project
-
-if TYPE_CHECKING:
-    from ultraplanner_gui.desk.document import Document
-    from ultraplanner_gui.desk.selection import Selection
 
 EASY_RUN_S = 2700.0
 STEP_M = 500.0

@@ -3,21 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.session_fields import DoneBox, PlannedBox
+from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import ChangeSession, MarkDone, MarkMissed
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
-
-if TYPE_CHECKING:
-    from ultraplanner_gui.desk.document import Document
 
 # Our own limits, drawn tighter than the trials of fasted training, which used 1 to 1.5 h at
 # about 70 % of VO2max (Van Proeyen et al. 2011, J Appl Physiol 110:236-245).

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, QSize, Signal
 from PySide6.QtGui import QResizeEvent
@@ -19,15 +18,13 @@ from ultraplanner_gui.buildup.room import Wish, share_out
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
-
-if TYPE_CHECKING:
-    from ultraplanner_gui.desk.document import Document
-    from ultraplanner_gui.desk.selection import Selection
 
 GAP_PX = 5.0
 # Head, grid, distance, climb and drop, longest, practice: in a strip the distance stays.
@@ -134,15 +131,19 @@ class BuildUp(QWidget):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        look, gap = theme(), round(theme().px(GAP_PX))
-        wishes = [Wish(look.px(w[0]), look.px(w[1]), look.px(w[2]), w.rank) for w in WISHES]
-        heights = share_out(self.height() - gap * len(self.lanes), wishes)
-        top = 0
-        for part, height in zip((self.head, self.grid, *self.lanes), heights, strict=True):
+        look, gap, top = theme(), round(theme().px(GAP_PX)), 0
+        parts = (self.head, self.grid, *self.lanes)
+        below = [0 if part is self.head else gap for part in parts]
+        wishes = [
+            Wish(look.px(w[0]) + free, look.px(w[1]) + free, look.px(w[2]) + free, w.rank)
+            for w, free in zip(WISHES, below, strict=True)
+        ]
+        heights = share_out(self.height(), wishes)
+        for part, height, free in zip(parts, heights, below, strict=True):
             part.setVisible(height > 0)
             if height > 0:
-                part.setGeometry(0, top, self.width(), height)
-                top += height + (0 if part is self.head else gap)
+                part.setGeometry(0, top, self.width(), height - free)
+                top += height
 
     # Editor and menu
 

@@ -89,8 +89,9 @@ class WeekLane(Lane):
             now = self._now.get(shown.start)
             if now is None:
                 continue
-            left, width = self._axis.column(index, body.width())
-            left, right = round(body.left() + left), round(body.left() + left + width)
+            left, _ = self._axis.column(index, body.width())
+            right, _ = self._axis.column(index + 1, body.width())
+            left, right = round(body.left() + left), round(body.left() + right)
             rect = QRectF(left, body.top(), right - left, body.height())
             yield Column(index, rect, now, self._before.get(shown.start))
 
