@@ -14,6 +14,8 @@ from ultraplanner_gui.desk import resources
 FONT_FAMILY = "B612"
 FONT_FILES = ("fonts/B612-Regular.otf", "fonts/B612-Bold.otf")
 
+RADIUS_PX = 4
+
 ThemeWish = Literal["system", "light", "dark"]
 
 
@@ -210,15 +212,19 @@ class Theme(QObject):
         return palette
 
     def _style_sheet(self) -> str:
-        c, r = self.colours, 4
-        pad = round(self.px(4))
+        return "".join(
+            (self._button_rules(), self._field_rules(), self._menu_rules(), self._view_rules())
+        )
+
+    def _button_rules(self) -> str:
+        c, pad = self.colours, round(self.px(4))
         return f"""
         QToolTip {{
             background: {c.panel}; color: {c.ink};
             border: 1px solid {c.strong_line}; padding: 4px; }}
         QPushButton, QToolButton {{
             background: {c.panel}; color: {c.ink};
-            border: 1px solid {c.strong_line}; border-radius: {r}px;
+            border: 1px solid {c.strong_line}; border-radius: {RADIUS_PX}px;
             padding: {pad}px {2 * pad}px; }}
         QToolButton {{ border-color: transparent; background: transparent; }}
         QPushButton:flat {{ border-color: transparent; background: transparent; }}
@@ -233,9 +239,14 @@ class Theme(QObject):
             color: {c.strong_line}; border-color: {c.line}; }}
         QPushButton:checked, QToolButton:checked {{
             background: {c.pale_teal}; color: {c.ink}; }}
+        """
+
+    def _field_rules(self) -> str:
+        c, pad = self.colours, round(self.px(4))
+        return f"""
         QLineEdit, QPlainTextEdit, QAbstractSpinBox, QComboBox {{
             background: {c.panel}; color: {c.ink};
-            border: 1px solid {c.strong_line}; border-radius: {r}px;
+            border: 1px solid {c.strong_line}; border-radius: {RADIUS_PX}px;
             padding: {pad - 1}px {pad}px;
             selection-background-color: {c.teal}; selection-color: {c.on_colour}; }}
         QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{
@@ -262,6 +273,11 @@ class Theme(QObject):
             width: {3 * pad}px; height: {3 * pad}px; }}
         QComboBox QAbstractItemView {{
             background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
+        """
+
+    def _menu_rules(self) -> str:
+        c, pad = self.colours, round(self.px(4))
+        return f"""
         QMenuBar {{ background: {c.panel}; color: {c.ink}; }}
         QMenuBar::item:selected, QMenu::item:selected {{
             background: {c.pale_teal}; color: {c.ink}; }}
@@ -271,6 +287,11 @@ class Theme(QObject):
         QMenu::item {{ padding: {pad}px {4 * pad}px; }}
         QMenu::item:disabled {{ color: {c.strong_line}; }}
         QMenu::separator {{ height: 1px; background: {c.line}; margin: 4px; }}
+        """
+
+    def _view_rules(self) -> str:
+        c, pad = self.colours, round(self.px(4))
+        return f"""
         QTableView {{
             background: {c.panel}; color: {c.ink}; gridline-color: {c.line};
             border: 1px solid {c.line}; alternate-background-color: {c.lane};
@@ -298,7 +319,7 @@ class Theme(QObject):
         QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
         QProgressBar {{
             background: {c.lane}; color: {c.ink};
-            border: 1px solid {c.line}; border-radius: {r}px; text-align: center; }}
+            border: 1px solid {c.line}; border-radius: {RADIUS_PX}px; text-align: center; }}
         QProgressBar::chunk {{ background: {c.pale_teal}; }}
         """
 
