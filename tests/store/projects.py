@@ -28,93 +28,70 @@ from ultraplanner_gui.plan.runner import Level, Runner
 
 def full_project(sessions=300, points=16_000):
     """A project with something in every field."""
-    steps = np.arange(points, dtype=float)
-    height = 400.0 + 300.0 * np.sin(steps / 900.0)
-    height[5:9] = np.nan
-    line = Line(45.0 + steps * 1e-5, 7.0 + steps * 2e-5, height, gaps=(3, points // 2))
-    stations = (
-        AidStation(
-            "hut", "Hut – «Höhe»", 12_000.0, 9_000.0, 300.0, (Offer.WATER, Offer.CREW), "socks"
-        ),
-        AidStation("mill", "Mill", 31_000.5, stop_s=60.0),
-    )
-    course = Course(
-        line,
-        50_000.25,
-        stations,
-        (
-            replace(sections_between(stations)[0], target_s=7_200.0, hard_note="Eat. Walk."),
-            Section("free", end_m=20_000.0),
-            *sections_between(stations)[1:],
-        ),
-        (SurfaceSpan(0.0, 4_000.0, Surface.ROAD), SurfaceSpan(4_000.0, 9_000.0, Surface.ROCK)),
-        "Round the hill",
-        (Message("{0} of {1} points had no height.", (Quantity(4.0, "count"), "16,000")),),
-    )
-    start = date(2027, 1, 4)
-    row = tuple(
-        Session(
-            f"s{i}",
-            start + timedelta(days=i // 2),
-            list(Kind)[i % 11],
-            9_000.0 + i,
-            3_600.5,
-            120.0,
-            80.0,
-            Ground.SAW,
-            1 + i % 10,
-            45.0,
-            i % 7 == 0,
-            i % 5 == 0,
-            "by the river",
-            Done(8_900.0, 3_500.0, 118.0, 79.0, 4, 44.0, Gut.UNEASY, "windy") if i < 40 else None,
-            i == 41,
-        )
-        for i in range(sessions)
-    )
-    foods = tuple(
-        Food(
-            f"f{i}",
-            f"Gel {i}",
-            "1 packet",
-            40.0,
-            25.0,
-            50.0,
-            0.0,
-            30.0,
-            100.0,
-            Sugars.MIXED,
-            Shape.GEL,
-            "label",
-            "from the packet",
-        )
-        for i in range(12)
-    )
+    start = datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London"))
+    foods = tuple(full_food(f"f{i}") for i in range(12))
     items = tuple(FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5) for i in range(30))
+    free_s = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0)
     return Project(
-        Race(
-            "Hill round",
-            datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London")),
-            46_800.0,
-            54_000.0,
-        ),
-        course,
-        Runner(
-            "R.",
-            61.5,
-            52_000.0,
-            24_000.0,
-            2.75,
-            (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0),
-            6,
-            Level.AMBITIOUS,
-        ),
-        Block(row, 24, (20, 16, 12), 3),
+        Race("Hill round", start, 46_800.0, 54_000.0),
+        full_course(points),
+        Runner("R.", 61.5, 52_000.0, 24_000.0, 2.75, free_s, 6, Level.AMBITIOUS),
+        Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),
         FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items),
         (Card(CardKind.FUEL, 70.0, 180.0),),
         "Line one\nline two, with \ud800 a stray half and \N{RUNNER}",
         6,
     )
+
+
+def full_course(points):
+    steps = np.arange(points, dtype=float)
+    height = 400.0 + 300.0 * np.sin(steps / 900.0)
+    height[5:9] = np.nan
+    line = Line(45.0 + steps * 1e-5, 7.0 + steps * 2e-5, height, gaps=(3, points // 2))
+    offers = (Offer.WATER, Offer.CREW)
+    stations = (
+        AidStation("hut", "Hut – «Höhe»", 12_000.0, 9_000.0, 300.0, offers, "socks"),
+        AidStation("mill", "Mill", 31_000.5, stop_s=60.0),
+    )
+    first, *others = sections_between(stations)
+    sections = (
+        replace(first, target_s=7_200.0, hard_note="Eat. Walk."),
+        Section("free", end_m=20_000.0),
+        *others,
+    )
+    surfaces = (
+        SurfaceSpan(0.0, 4_000.0, Surface.ROAD),
+        SurfaceSpan(4_000.0, 9_000.0, Surface.ROCK),
+    )
+    repairs = (Message("{0} of {1} points had no height.", (Quantity(4.0, "count"), "16,000")),)
+    return Course(line, 50_000.25, stations, sections, surfaces, "Round the hill", repairs)
+
+
+def full_session(i):
+    done = Done(8_900.0, 3_500.0, 118.0, 79.0, 4, 44.0, Gut.UNEASY, "windy")
+    return Session(
+        f"s{i}",
+        date(2027, 1, 4) + timedelta(days=i // 2),
+        list(Kind)[i % 11],
+        9_000.0 + i,
+        3_600.5,
+        120.0,
+        80.0,
+        Ground.SAW,
+        1 + i % 10,
+        45.0,
+        fasted=i % 7 == 0,
+        dark=i % 5 == 0,
+        note="by the river",
+        done=done if i < 40 else None,
+        missed=i == 41,
+    )
+
+
+def full_food(key):
+    figures = (40.0, 25.0, 50.0, 0.0, 30.0, 100.0)
+    return Food(key, "Gel", "1 packet", *figures, Sugars.MIXED, Shape.GEL, "label", "packet")
 
 
 def small_project(notes=""):

@@ -23,9 +23,9 @@ def settings_file() -> Path:
     return _made(_home("settings") or _config()) / "settings.ini"
 
 
-def state() -> Path:
-    """Return the folder for what the program notes for itself."""
-    return _made(_home("state") or platformdirs.user_state_path(_APP, appauthor=False))
+def data() -> Path:
+    """Return the folder for files the program makes for itself, such as the demo."""
+    return _made(_home("data") or platformdirs.user_data_path(_APP, appauthor=False))
 
 
 def logs() -> Path:
@@ -40,7 +40,7 @@ def documents() -> Path:
 
 def free_project_path(name: str) -> Path:
     """Return a path in `documents` for a new project called *name* that is not taken yet."""
-    stem = _FORBIDDEN.sub(" ", name)[:_LONGEST_NAME].strip(" .")
+    stem = " ".join(_FORBIDDEN.sub(" ", name).split())[:_LONGEST_NAME].strip(" .")
     if not stem or _DEVICES.match(stem):
         stem = f"Race {stem}".strip()
     folder, number, path = documents(), 2, documents() / f"{stem}{SUFFIX}"

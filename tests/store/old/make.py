@@ -1,0 +1,56 @@
+"""Makes the sample file of the present version: `python -m tests.store.old.make`."""
+
+import typing
+from dataclasses import fields, is_dataclass
+from enum import Enum
+from pathlib import Path
+
+from tests.store.projects import full_project, small_project
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.store.database import VERSION
+from ultraplanner_gui.store.project_file import ProjectFile
+
+FOLDER = Path(__file__).parent
+
+
+def sample(version):
+    return FOLDER / f"v{version}.ultraplan"
+
+
+def outline(version):
+    return FOLDER / f"v{version}.fields"
+
+
+def earlier():
+    return small_project("as it was")
+
+
+def present():
+    return full_project(sessions=12, points=40)
+
+
+def describe(kind=Project, known=None):
+    """Every class and field that is kept, a line each."""
+    known = {} if known is None else known
+    for part in typing.get_args(kind):
+        describe(part, known)
+    if isinstance(kind, type) and kind not in known:
+        if issubclass(kind, Enum):
+            known[kind] = [f"{kind.__name__}: {', '.join(member.value for member in kind)}"]
+        elif is_dataclass(kind):
+            hints = typing.get_type_hints(kind)
+            known[kind] = [f"{kind.__name__}.{f.name}: {f.type}" for f in fields(kind)]
+            for f in fields(kind):
+                describe(hints[f.name], known)
+    return sorted(line for lines in known.values() for line in lines)
+
+
+def make(version=VERSION):
+    """Write a project with one earlier state; to be kept for good once the version is out."""
+    with ProjectFile.create(sample(version), earlier(), overwrite=True) as file:
+        file.keep(present(), "Build the block")
+    outline(version).write_text("\n".join(describe()) + "\n", "utf-8")
+
+
+if __name__ == "__main__":
+    make()
