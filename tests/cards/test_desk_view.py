@@ -1,0 +1,208 @@
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import QMarginsF, Qt
+from PySide6.QtGui import QPageLayout, QPageSize
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QPushButton
+
+from tests.cards import invented
+from tests.cards.pdf_geometry import drawn
+from ultraplanner_gui.cards.card_choice import OWN, SIZES
+from ultraplanner_gui.cards.desk_view import CardsDesk
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.edits.project import ChooseCards
+from ultraplanner_gui.edits.race import ChangeRace
+from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card, CardKind
+from ultraplanner_gui.wording.words import Words
+
+A4_CARD = Card(CardKind.PACE, 210.0, 297.0)
+
+
+class Asked:
+    """Answers the desk's questions and keeps what it was told."""
+
+    def __init__(self, path):
+        self.path, self.proposed, self.told = path, None, []
+
+    def where_to_write_pdf(self, proposed, taken):
+        self.proposed = proposed
+        taken(self.path)
+
+    def tell(self, title, sentence):
+        self.told.append(sentence)
+
+
+@pytest.fixture
+def outlook():
+    return invented.outlook()
+
+
+@pytest.fixture
+def document(qapp, outlook):
+    def derive(project, previous, today):
+        return replace(outlook, project=project)
+
+    document = Document(project=outlook.project, today=lambda: date(2027, 4, 1), derive=derive)
+    yield document
+    document.close()
+
+
+@pytest.fixture
+def ask(tmp_path):
+    return Asked(tmp_path / "out.pdf")
+
+
+@pytest.fixture
+def desk(qtbot, document, ask):
+    desk = CardsDesk(document, Words, ask)
+    qtbot.addWidget(desk)
+    desk.resize(1100, 700)
+    desk.show()
+    return desk
+
+
+def _renamed(document):
+    return ChangeRace(replace(document.project.race, name="Weirside Fifty"))
+
+
+def _buttons(desk):
+    return {button.text(): button for button in desk.findChildren(QPushButton)}
+
+
+def test_the_desk_shows_a_page_of_each_card(desk):
+    assert [page.name for page in desk.preview.pages] == ["Fellside Hundred", "Fuel"]
+    assert desk.choice.cards == DEFAULT_CARDS
+
+
+def test_true_size_is_true(desk):
+    desk.preview.choose_true_size(True)
+    px_per_mm = desk.preview.true_px_per_mm
+    for size in desk.preview.page_sizes_px:
+        assert size == pytest.approx((105 * px_per_mm, 148 * px_per_mm))
+
+
+def test_fit_shows_all_pages_without_scrolling(desk, document):
+    document.perform(ChooseCards((*DEFAULT_CARDS, A4_CARD)))
+    desk.resize(1400, 900)
+    assert desk.preview.horizontalScrollBar().maximum() == 0
+    assert desk.preview.verticalScrollBar().maximum() == 0
+
+
+def test_choosing_a_size_is_one_undo_step(desk, document):
+    sizes = desk.choice.rows[0].findChild(QComboBox)
+    index = next(k for k, size in enumerate(SIZES) if size.name == "A4")
+    sizes.setCurrentIndex(index)
+    sizes.activated.emit(index)
+    assert document.project.cards == (A4_CARD, DEFAULT_CARDS[1])
+    assert document.undo_stack.count() == 1
+    document.undo_stack.undo()
+    assert document.project.cards == DEFAULT_CARDS
+    assert desk.choice.cards == DEFAULT_CARDS
+
+
+def test_an_own_size_is_typed_in_millimetres(desk, document, qtbot):
+    row = desk.choice.rows[1]
+    sizes = row.findChild(QComboBox)
+    sizes.setCurrentIndex(OWN)
+    sizes.activated.emit(OWN)
+    width, _ = row.findChildren(QDoubleSpinBox)
+    assert width.isVisible()
+    width.selectAll()
+    qtbot.keyClicks(width, "80")
+    qtbot.keyClick(width, Qt.Key.Key_Return)
+    assert document.project.cards[1] == Card(CardKind.FUEL, 80.0, 148.0)
+    assert document.undo_stack.count() == 1
+    assert desk.preview.pages[-1].width_mm == 80.0
+
+
+def test_cards_are_added_and_left_out(desk, document):
+    _buttons(desk)["Add a fuel card"].click()
+    assert [card.kind for card in document.project.cards] == ["pace card", "fuel card", "fuel card"]
+    desk.choice.rows[0].findChild(QPushButton).click()
+    assert [card.kind for card in document.project.cards] == ["fuel card", "fuel card"]
+
+
+def test_without_cards_there_is_nothing_to_write(desk, document):
+    document.perform(ChooseCards(()))
+    assert desk.sentence == "Add a card to print."
+    assert not _buttons(desk)["Write PDF…"].isEnabled()
+    assert not _buttons(desk)["Print…"].isEnabled()
+
+
+def test_a_card_too_small_says_so_and_the_other_stays(desk, document):
+    document.perform(ChooseCards((Card(CardKind.FUEL, 30.0, 30.0), DEFAULT_CARDS[0])))
+    assert "too small to be legible" in desk.sentence
+    assert [page.name for page in desk.preview.pages] == ["Fellside Hundred"]
+
+
+def test_the_desk_follows_the_document_even_in_a_trial(desk, document):
+    document.try_edit(_renamed(document))
+    assert desk.preview.pages[0].name == "Weirside Fifty"
+    document.drop_trial()
+    assert desk.preview.pages[0].name == "Fellside Hundred"
+
+
+def test_a_hidden_desk_is_up_to_date_when_it_comes_back(desk, document):
+    desk.hide()
+    document.perform(_renamed(document))
+    desk.show()
+    assert desk.preview.pages[0].name == "Weirside Fifty"
+
+
+def test_write_pdf_writes_every_page(desk, ask):
+    _buttons(desk)["Write PDF…"].click()
+    assert ask.proposed == Path.home() / "Fellside Hundred cards.pdf"
+    assert len(PdfReader(ask.path).pages) == 2
+    assert desk.sentence == "Written: out.pdf"
+    assert ask.told == []
+
+
+def test_a_pdf_that_cannot_be_written_is_said(desk, ask, tmp_path):
+    ask.path = tmp_path / "missing" / "out.pdf"
+    desk.write_pdf()
+    assert len(ask.told) == 1
+    assert "out.pdf" in ask.told[0]
+
+
+def _file_printer(path, size=QPageSize.PageSizeId.A4):
+    printer = QPrinter()
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(path))
+    printer.setPageSize(QPageSize(size))
+    printer.setPageMargins(QMarginsF(0, 0, 0, 0), QPageLayout.Unit.Millimeter)
+    return printer
+
+
+def test_printed_cards_lie_on_one_sheet_at_true_size(desk, tmp_path):
+    desk.print_on(_file_printer(tmp_path / "sheet.pdf"))
+    (sheet,) = drawn((tmp_path / "sheet.pdf").read_bytes())
+    widths = [round(rect[2], 1) for rect in sheet.rects]
+    # Bands run over both sides of the 95.55 mm between the margins by 1.89 mm.
+    assert widths.count(99.3) == 8
+    lefts = {round(rect[0], 1) for rect in sheet.rects if round(rect[2], 1) == 99.3}
+    assert max(lefts) - min(lefts) == pytest.approx(105.0, abs=0.1)
+
+
+def test_a_card_larger_than_the_paper_is_not_printed(desk, document, ask, tmp_path):
+    document.perform(ChooseCards((A4_CARD,)))
+    desk.print_on(_file_printer(tmp_path / "sheet.pdf", QPageSize.PageSizeId.A5))
+    assert "larger than the paper" in ask.told[0]
+    assert not (tmp_path / "sheet.pdf").exists()
+
+
+def test_print_asks_for_a_printer_without_blocking(desk):
+    _buttons(desk)["Print…"].click()
+    dialog = desk.findChild(QPrintDialog)
+    assert dialog is not None
+    dialog.reject()
+
+
+def test_everything_with_focus_has_a_name(desk):
+    for kind in (QPushButton, QComboBox, QDoubleSpinBox):
+        assert all(w.accessibleName() or getattr(w, "text", str)() for w in desk.findChildren(kind))
+    assert desk.preview.accessibleName() == "Preview of the cards"
+    assert desk.preview.accessibleDescription() == "Fellside Hundred\nFuel"

@@ -1,0 +1,365 @@
+"""The pace card's tables: one line to a place, two lines, or a list for a narrow strip."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from ultraplanner_gui.cards.content import Clock, PaceCard, PaceRow
+from ultraplanner_gui.cards.flow import Block, Frame, Sheet
+from ultraplanner_gui.cards.page import SOFT, Op, Text
+from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm, stacked
+from ultraplanner_gui.cards.sketch import sketch_block
+from ultraplanner_gui.wording.words import NONE
+
+MOST_NAME_LINES = 2
+LEAST_NAME_SHARE = 0.16
+STRAIN_LIST = 3
+
+
+@dataclass(frozen=True, slots=True)
+class _Column:
+    """Right-aligned cells of one or more lines; only the first line may be the big one."""
+
+    head: str
+    cells: tuple[tuple[str, ...], ...]
+    is_figure: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class _Table:
+    """Columns with their right edges."""
+
+    columns: tuple[_Column, ...]
+    heads: tuple[list[str], ...]
+    right_mm: tuple[float, ...]
+    name_mm: float
+
+
+def pace_wide(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | None:
+    """Return the card with one line to each place, None if that is too wide."""
+    columns = tuple(_wide_columns(card))
+    natural = setting.widest_mm((r.name for r in card.rows), setting.name_pt, bold=True)
+    table = _table(columns, setting, frame.inner_mm, 0.0, natural)
+    if table is None:
+        return None
+    rows, most_lines = [], 1
+    for index, row in enumerate(card.rows):
+        names = setting.wrap(row.name, table.name_mm, setting.name_pt, bold=True)
+        most_lines = max(most_lines, len(names))
+        rows.append(_row(table, index, names, setting, []))
+    heads = _heads(table, card.heads.name, setting, [])
+    strain = _strain(card, setting, table.name_mm, most_lines)
+    return _sheet(card, setting, frame, rows, heads, strain)
+
+
+def pace_two_lines(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | None:
+    """Return the card with the ground of each section under its name, None if too wide."""
+    ground = _Ground.of(card, setting)
+    columns = tuple(_two_line_columns(card))
+    natural = max(_with_stop_mm(row, setting) for row in card.rows)
+    table = _table(columns, setting, frame.inner_mm, ground.width_mm, natural)
+    if table is None:
+        return None
+    rows, most_lines = [], 1
+    for index, row in enumerate(card.rows):
+        names, beside, under = _name_and_stop(row, setting, table.name_mm)
+        most_lines = max(most_lines, len(names))
+        lines = [*under, ground.ops(row, setting)]
+        block = _row(table, index, names, setting, lines)
+        rows.append(Block(block.height_mm, (*block.ops, *beside)))
+    heads = _heads(table, card.heads.name, setting, ground.head_ops(card, setting))
+    strain = _strain(card, setting, table.name_mm, most_lines)
+    return _sheet(card, setting, frame, rows, heads, strain)
+
+
+def pace_stacked(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | None:
+    """Return the card as a list, for a strip too narrow for a table."""
+    rows = [_listed(card, row, setting, frame.inner_mm) for row in card.rows]
+    return _sheet(card, setting, frame, rows, Block(0.0), STRAIN_LIST)
+
+
+def _sheet(
+    card: PaceCard,
+    setting: Setting,
+    frame: Frame,
+    rows: Sequence[Block],
+    heads: Block,
+    strain: int,
+) -> Sheet:
+    return Sheet(
+        setting=setting,
+        title=card.title,
+        subtitle=card.subtitle,
+        rows=rows,
+        notes=card.notes,
+        turning=card.turning,
+        opening=sketch_block(card.sketch, setting, frame.inner_mm, frame.height_mm),
+        heads=heads,
+        strain=strain,
+    )
+
+
+def _strain(card: PaceCard, setting: Setting, name_mm: float, most_lines: int) -> int:
+    words = (word for row in card.rows for word in row.name.split())
+    is_broken = setting.widest_mm(words, setting.name_pt, bold=True) > name_mm
+    return (1 if most_lines > MOST_NAME_LINES else 0) + (1 if is_broken else 0)
+
+
+# Columns
+
+
+def _one_line(clock: Clock) -> tuple[str, ...]:
+    return (f"{clock.day} {clock.time}" if clock.day else clock.time,)
+
+
+def _two_lines(clock: Clock) -> tuple[str, ...]:
+    return (clock.time, clock.day) if clock.day else (clock.time,)
+
+
+def _wide_columns(card: PaceCard) -> Iterator[_Column]:
+    heads, rows = card.heads, card.rows
+    yield _Column(heads.distance, tuple((r.distance,) for r in rows))
+    if heads.climb_drop:
+        yield _Column(heads.climb_drop, tuple((r.climb_drop,) for r in rows))
+    yield _Column(heads.pace, tuple((r.pace,) for r in rows))
+    yield _Column(heads.on_plan, tuple((r.on_plan,) for r in rows), is_figure=True)
+    if heads.stop:
+        yield _Column(heads.stop, tuple((r.stop,) for r in rows))
+    if heads.in_hand:
+        yield _Column(heads.in_hand, tuple((r.in_hand,) for r in rows))
+    yield _Column(heads.late, tuple(_one_line(r.late) for r in rows))
+    if heads.last:
+        yield _Column(heads.last, tuple(_one_line(r.last) for r in rows))
+        yield _Column(heads.cutoff, tuple(_one_line(r.cutoff) for r in rows))
+
+
+def _two_line_columns(card: PaceCard) -> Iterator[_Column]:
+    heads, rows = card.heads, card.rows
+    if heads.in_hand:
+        plan = tuple((r.on_plan, r.in_hand) for r in rows)
+        yield _Column(f"{heads.on_plan}\n{heads.in_hand}", plan, is_figure=True)
+    else:
+        yield _Column(heads.on_plan, tuple((r.on_plan,) for r in rows), is_figure=True)
+    yield _Column(heads.late, tuple(_two_lines(r.late) for r in rows))
+    if heads.last:
+        yield _Column(heads.last, tuple(_two_lines(r.last) for r in rows))
+        yield _Column(heads.cutoff, tuple(_two_lines(r.cutoff) for r in rows))
+
+
+def _cells_mm(column: _Column, setting: Setting) -> float:
+    size = setting.figure_pt if column.is_figure else setting.body_pt
+    first = setting.widest_mm((c[0] for c in column.cells), size, column.is_figure)
+    below = (line for cell in column.cells for line in cell[1:])
+    return max(first, setting.widest_mm(below, setting.small_pt))
+
+
+def _head_lines(column: _Column, setting: Setting, cells_mm: float) -> list[str]:
+    size = setting.label_pt
+    longest = setting.widest_mm(column.head.replace("\n", " ").split(" "), size)
+    width = max(cells_mm, longest)
+    return [line for part in column.head.split("\n") for line in setting.wrap(part, width, size)]
+
+
+def _table(
+    columns: tuple[_Column, ...],
+    setting: Setting,
+    inner_mm: float,
+    least_name_mm: float,
+    natural_name_mm: float,
+) -> _Table | None:
+    """Return the columns with what the page leaves for names, None if that is too little."""
+    heads = tuple(_head_lines(c, setting, _cells_mm(c, setting)) for c in columns)
+    widths = [
+        max(_cells_mm(column, setting), setting.widest_mm(head, setting.label_pt))
+        for column, head in zip(columns, heads, strict=True)
+    ]
+    gap = setting.gap_mm
+    room = inner_mm - sum(widths) - gap * len(columns)
+    if room < max(least_name_mm, min(natural_name_mm, LEAST_NAME_SHARE * inner_mm)):
+        return None
+    name = max(least_name_mm, min(natural_name_mm, room))
+    slack = (room - name) / (len(columns) + 1)
+    name += slack
+    right, edges = name, []
+    for width in widths:
+        right += gap + slack + width
+        edges.append(right)
+    return _Table(columns, heads, tuple(edges), name)
+
+
+# Rows and heads
+
+
+def _row(
+    table: _Table,
+    index: int,
+    names: Sequence[str],
+    setting: Setting,
+    under: Sequence[Sequence[Op]],
+) -> Block:
+    """Return one place: names and figures on one baseline, the lines *under* below the name."""
+    first, baseline = line_mm(setting.figure_pt), em_mm(setting.figure_pt)
+    pitch, below = line_mm(setting.name_pt), line_mm(setting.small_pt)
+    ops: list[Op] = [
+        Text(0.0, baseline + k * pitch, name, setting.name_pt, bold=True)
+        for k, name in enumerate(names)
+    ]
+    height = first + (len(names) - 1) * pitch
+    for line in under:
+        ops += [op.moved(0.0, height) for op in line]
+        height += below
+    for column, right in zip(table.columns, table.right_mm, strict=True):
+        cell = column.cells[index]
+        if not cell[0]:
+            continue
+        size = setting.figure_pt if column.is_figure else setting.body_pt
+        ops.append(Text(right, baseline, cell[0], size, bold=column.is_figure, align="right"))
+        ops += stacked(cell[1:], right, first, setting.small_pt, align="right")
+        height = max(height, first + (len(cell) - 1) * below)
+    return Block(height, tuple(ops))
+
+
+def _heads(table: _Table, name: str, setting: Setting, under: Sequence[Op]) -> Block:
+    """Return the heads, all on the lowest line that they share."""
+    size = setting.label_pt
+    pitch = line_mm(size)
+    most = max([len(head) for head in table.heads] + [2 if under else 1])
+    name_line = most - (2 if under else 1)
+    ops: list[Op] = [Text(0.0, name_line * pitch + em_mm(size), name, size, grey=SOFT)]
+    ops += [op.moved(0.0, (most - 1) * pitch) for op in under]
+    for head, right in zip(table.heads, table.right_mm, strict=True):
+        top = (most - len(head)) * pitch
+        ops += stacked(head, right, top, size, align="right", grey=SOFT)
+    return Block(most * pitch + 0.15 * em_mm(size), tuple(ops))
+
+
+def _with_stop_mm(row: PaceRow, setting: Setting) -> float:
+    name = setting.width_mm(row.name, setting.name_pt, True)
+    stop = setting.width_mm(row.stop_label, setting.small_pt)
+    return name + _stop_gap_mm(setting) + stop if stop else name
+
+
+def _stop_gap_mm(setting: Setting) -> float:
+    return 0.8 * setting.gap_mm
+
+
+def _name_and_stop(
+    row: PaceRow, setting: Setting, width_mm: float
+) -> tuple[list[str], list[Op], list[list[Op]]]:
+    """Return the lines of the name, the stop beside its last line, or else on a line of its own."""
+    names = setting.wrap(row.name, width_mm, setting.name_pt, bold=True)
+    if not row.stop_label:
+        return names, [], []
+    size = setting.small_pt
+    end = setting.width_mm(names[-1], setting.name_pt, True) + _stop_gap_mm(setting)
+    if end + setting.width_mm(row.stop_label, size) <= width_mm + 1e-6:
+        baseline = em_mm(setting.figure_pt) + (len(names) - 1) * line_mm(setting.name_pt)
+        return names, [Text(end, baseline, row.stop_label, size)], []
+    lines = setting.wrap(row.stop_label, width_mm, size)
+    return names, [], [[Text(0.0, em_mm(size), line, size)] for line in lines]
+
+
+@dataclass(frozen=True, slots=True)
+class _Ground:
+    """The figures under a name: distance, climb and drop, pace; right edges within the column."""
+
+    right_mm: tuple[float, float, float]
+
+    @classmethod
+    def of(cls, card: PaceCard, setting: Setting) -> _Ground:
+        """Return the ground of *card*, wide enough for its figures and for their heads."""
+        heads, gap, label = card.heads, setting.gap_mm, setting.label_pt
+        size = setting.small_pt
+        first = max(
+            setting.widest_mm((r.distance for r in card.rows), size),
+            setting.width_mm(heads.distance, label),
+        )
+        climb = setting.widest_mm((r.climb_drop for r in card.rows), size)
+        # The head of the distance stands at the left, so that the next head may reach over.
+        head = setting.width_mm(heads.distance, label) + setting.width_mm(heads.climb_drop, label)
+        second = max(first + gap + climb, head + gap) if heads.climb_drop else first
+        pace = max(
+            setting.widest_mm((r.pace for r in card.rows), size),
+            setting.width_mm(heads.pace, label),
+        )
+        return cls((first, second, second + gap + pace))
+
+    @property
+    def width_mm(self) -> float:
+        """Width of all three."""
+        return self.right_mm[-1]
+
+    def ops(self, row: PaceRow, setting: Setting) -> list[Op]:
+        """Return the figures of *row*."""
+        size = setting.small_pt
+        texts = zip((row.distance, row.climb_drop, row.pace), self.right_mm, strict=True)
+        return [Text(x, em_mm(size), text, size, align="right") for text, x in texts if text]
+
+    def head_ops(self, card: PaceCard, setting: Setting) -> list[Op]:
+        """Return the heads."""
+        size, heads = setting.label_pt, card.heads
+        ops: list[Op] = [Text(0.0, em_mm(size), heads.distance, size, grey=SOFT)]
+        for text, x in ((heads.climb_drop, self.right_mm[1]), (heads.pace, self.right_mm[2])):
+            if text:
+                ops.append(Text(x, em_mm(size), text, size, align="right", grey=SOFT))
+        return ops
+
+
+# The list
+
+
+def _listed(card: PaceCard, row: PaceRow, setting: Setting, width_mm: float) -> Block:
+    head = _listed_head(row, setting, width_mm)
+    ops, y = list(head.ops), head.height_mm
+    x, size, line = 0.0, setting.small_pt, line_mm(setting.small_pt)
+    space = 0.35 * em_mm(size)
+    for label, text in _items(card, row):
+        ahead = setting.width_mm(label, size) + space
+        wide = ahead + setting.width_mm(text, size)
+        if x > 0.0 and x + wide > width_mm:
+            x, y = 0.0, y + line
+        if wide <= width_mm:
+            ops.append(Text(x, y + em_mm(size), label, size, grey=SOFT))
+            ops.append(Text(x + ahead, y + em_mm(size), text, size))
+            x += wide + 1.2 * setting.gap_mm
+            continue
+        labels, texts = setting.wrap(label, width_mm, size), setting.wrap(text, width_mm, size)
+        ops += stacked(labels, 0.0, y, size, grey=SOFT)
+        ops += stacked(texts, 0.0, y + len(labels) * line, size)
+        y += (len(labels) + len(texts)) * line
+    return Block(y + (line if x > 0.0 else 0.0), tuple(ops))
+
+
+def _listed_head(row: PaceRow, setting: Setting, width_mm: float) -> Block:
+    """Return the name and the planned arrival, on one line where both fit."""
+    name_pt, plan_pt = setting.name_pt, setting.figure_pt
+    plan_mm = setting.width_mm(row.on_plan, plan_pt, True)
+    if setting.width_mm(row.name, name_pt, True) + setting.gap_mm + plan_mm <= width_mm:
+        baseline = em_mm(plan_pt)
+        plan = Text(width_mm, baseline, row.on_plan, plan_pt, bold=True, align="right")
+        name = Text(0.0, baseline, row.name, name_pt, bold=True)
+        return Block(line_mm(plan_pt), (name, plan))
+    names = setting.wrap(row.name, width_mm, name_pt, bold=True)
+    plans = setting.wrap(row.on_plan, width_mm, plan_pt, bold=True)
+    below = len(names) * line_mm(name_pt)
+    ops = (
+        *stacked(names, 0.0, 0.0, name_pt, bold=True),
+        *stacked(plans, 0.0, below, plan_pt, bold=True),
+    )
+    return Block(below + len(plans) * line_mm(plan_pt), ops)
+
+
+def _items(card: PaceCard, row: PaceRow) -> Iterator[tuple[str, str]]:
+    heads = card.heads
+    pairs = (
+        (heads.in_hand, row.in_hand),
+        (heads.last, *_one_line(row.last)),
+        (heads.cutoff, *_one_line(row.cutoff)),
+        (heads.late, *_one_line(row.late)),
+        (heads.distance, row.distance),
+        (heads.climb_drop, row.climb_drop),
+        (heads.pace, row.pace),
+        (heads.stop, row.stop),
+    )
+    yield from ((label, text) for label, text in pairs if label and text not in ("", NONE))

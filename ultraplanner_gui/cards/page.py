@@ -1,0 +1,109 @@
+"""A laid-out page: what is drawn where, in millimetres from its top left corner."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Literal
+
+MM_PER_PT = 25.4 / 72.0
+X_HEIGHT_EM = 0.55
+CAP_HEIGHT_EM = 0.75
+"""Heights of the B612 letters, from the OS/2 table of the shipped font."""
+
+LEAST_X_HEIGHT_MM = 1.5
+"""Common practice for small print that is read in motion, no source."""
+
+LEAST_PT = LEAST_X_HEIGHT_MM / X_HEIGHT_EM / MM_PER_PT
+
+BLACK = 0.0
+SOFT = 0.3
+HILL = 0.8
+DUSK = 0.62
+NIGHT = 0.12
+RULE = 0.55
+BAND = 0.93
+
+Align = Literal["left", "right", "centre"]
+Point = tuple[float, float]
+Measure = Callable[[str, float, bool], float]
+"""Width in millimetres of a text at a size in points, bold or not."""
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """A line of text; `x_mm` is its left or right edge or its middle. Black is grey 0, white 1."""
+
+    x_mm: float
+    baseline_mm: float
+    text: str
+    size_pt: float
+    bold: bool = False
+    align: Align = "left"
+    grey: float = BLACK
+
+    def moved(self, x_mm: float, y_mm: float) -> Text:
+        """Return a copy further right and down."""
+        return replace(self, x_mm=self.x_mm + x_mm, baseline_mm=self.baseline_mm + y_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A straight line; `dashes_mm` are lengths of ink and gap in turn, none if it is unbroken."""
+
+    start: Point
+    end: Point
+    width_mm: float = 0.2
+    grey: float = BLACK
+    dashes_mm: tuple[float, ...] = ()
+
+    def moved(self, x_mm: float, y_mm: float) -> Line:
+        """Return a copy further right and down."""
+        start, end = _moved(self.start, x_mm, y_mm), _moved(self.end, x_mm, y_mm)
+        return replace(self, start=start, end=end)
+
+
+@dataclass(frozen=True, slots=True)
+class Rect:
+    """A filled rectangle, or the outline of one if `outline_mm` is given."""
+
+    x_mm: float
+    y_mm: float
+    width_mm: float
+    height_mm: float
+    grey: float = BLACK
+    outline_mm: float = 0.0
+
+    def moved(self, x_mm: float, y_mm: float) -> Rect:
+        """Return a copy further right and down."""
+        return replace(self, x_mm=self.x_mm + x_mm, y_mm=self.y_mm + y_mm)
+
+
+@dataclass(frozen=True, slots=True)
+class Polygon:
+    """A filled shape, or an open run of lines if `outline_mm` is given."""
+
+    points: tuple[Point, ...]
+    grey: float = BLACK
+    outline_mm: float = 0.0
+
+    def moved(self, x_mm: float, y_mm: float) -> Polygon:
+        """Return a copy further right and down."""
+        return replace(self, points=tuple(_moved(p, x_mm, y_mm) for p in self.points))
+
+
+Op = Text | Line | Rect | Polygon
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One finished page and the name it goes by in the preview."""
+
+    width_mm: float
+    height_mm: float
+    ops: tuple[Op, ...]
+    name: str = ""
+
+
+def _moved(point: Point, x_mm: float, y_mm: float) -> Point:
+    return point[0] + x_mm, point[1] + y_mm

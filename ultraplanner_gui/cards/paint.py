@@ -1,0 +1,111 @@
+"""Painting pages, in millimetres, on whatever a QPainter paints on."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+
+from ultraplanner_gui.cards.page import Line, Op, Page, Polygon, Rect, Text
+from ultraplanner_gui.widgets.theme import FONT_FAMILY
+
+UNITS_PER_MM = 100.0
+"""Text is set in hundredths of a millimetre and scaled down: so fine that no rounding shows."""
+
+POINTS_PER_INCH, MM_PER_INCH = 72.0, 25.4
+MEASURED_PT = 1000.0
+
+
+def measure(text: str, size_pt: float, bold: bool) -> float:
+    """Return the width of *text* in millimetres as it is painted, whatever the device."""
+    return _width_mm(text, bold) * size_pt
+
+
+@lru_cache(maxsize=20_000)
+def _width_mm(text: str, bold: bool) -> float:
+    # In the font's own proportions, because metrics at 96 dpi rescaled mislead (pitfall 29).
+    metrics = QFontMetricsF(_font(MEASURED_PT, bold))
+    dpi = metrics.fontDpi()
+    return metrics.horizontalAdvance(text) * MM_PER_INCH / dpi / MEASURED_PT
+
+
+def paint_page(painter: QPainter, page: Page, mm: float) -> None:
+    """Paint *page* with its top left corner at the painter's origin, *mm* device units to a mm."""
+    painter.save()
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
+    painter.scale(mm / UNITS_PER_MM, mm / UNITS_PER_MM)
+    for op in page.ops:
+        _paint(painter, op)
+    painter.restore()
+
+
+def _paint(painter: QPainter, op: Op) -> None:
+    if isinstance(op, Text):
+        _paint_text(painter, op)
+    elif isinstance(op, Line):
+        pen = _pen(op.width_mm, op.grey)
+        if op.dashes_mm:
+            pen.setDashPattern([dash / op.width_mm for dash in op.dashes_mm])
+        painter.setPen(pen)
+        painter.drawLine(QLineF(_point(op.start), _point(op.end)))
+    elif isinstance(op, Rect):
+        _ink(painter, op.grey, op.outline_mm)
+        scaled = (UNITS_PER_MM * v for v in (op.x_mm, op.y_mm, op.width_mm, op.height_mm))
+        painter.drawRect(QRectF(*scaled))
+    else:
+        _paint_polygon(painter, op)
+
+
+def _paint_polygon(painter: QPainter, op: Polygon) -> None:
+    _ink(painter, op.grey, op.outline_mm)
+    points = QPolygonF([_point(p) for p in op.points])
+    if op.outline_mm:
+        painter.drawPolyline(points)
+    else:
+        painter.drawPolygon(points)
+
+
+def _paint_text(painter: QPainter, op: Text) -> None:
+    device = painter.device()
+    units_per_pt = UNITS_PER_MM * MM_PER_INCH / device.logicalDpiY()
+    font = _font(op.size_pt * units_per_pt, op.bold)
+    x = op.x_mm * UNITS_PER_MM
+    if op.align != "left":
+        width = QFontMetricsF(font, device).horizontalAdvance(op.text)
+        x -= width if op.align == "right" else 0.5 * width
+    painter.setFont(font)
+    painter.setPen(_grey(op.grey))
+    painter.drawText(QPointF(x, op.baseline_mm * UNITS_PER_MM), op.text)
+
+
+def _ink(painter: QPainter, grey: float, outline_mm: float) -> None:
+    if outline_mm:
+        painter.setPen(_pen(outline_mm, grey))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+    else:
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(_grey(grey))
+
+
+def _pen(width_mm: float, grey: float) -> QPen:
+    pen = QPen(_grey(grey), width_mm * UNITS_PER_MM)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    return pen
+
+
+def _font(size_pt: float, bold: bool) -> QFont:
+    font = QFont(FONT_FAMILY)
+    font.setPointSizeF(size_pt)
+    font.setBold(bold)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return font
+
+
+def _grey(share: float) -> QColor:
+    return QColor.fromRgbF(share, share, share)
+
+
+def _point(point: tuple[float, float]) -> QPointF:
+    return QPointF(UNITS_PER_MM * point[0], UNITS_PER_MM * point[1])

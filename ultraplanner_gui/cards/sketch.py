@@ -1,0 +1,86 @@
+"""The small profile at the head of a pace card."""
+
+from __future__ import annotations
+
+from ultraplanner_gui.cards.content import Sketch
+from ultraplanner_gui.cards.flow import Block
+from ultraplanner_gui.cards.page import (
+    BLACK,
+    CAP_HEIGHT_EM,
+    DUSK,
+    HILL,
+    NIGHT,
+    RULE,
+    SOFT,
+    Line,
+    Op,
+    Polygon,
+    Rect,
+    Text,
+)
+from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm
+
+SHARE_OF_PAGE = 0.12
+LEAST_MM, MOST_MM = 7.0, 36.0
+BAND_MM, BAND_GAP_MM = 1.7, 0.5
+WIDEST_GUTTER_SHARE = 0.22
+
+
+def sketch_block(sketch: Sketch, setting: Setting, width_mm: float, page_mm: float) -> Block:
+    """Return the profile with its scale at the left, station lines and the dark band under it."""
+    size = setting.label_pt
+    labels = [sketch.highest, sketch.lowest, sketch.dark if sketch.shades else ""]
+    gutter = setting.widest_mm(labels, size) + setting.gap_mm
+    if gutter > WIDEST_GUTTER_SHARE * width_mm or not any(labels):
+        gutter = 0.0
+    hill = _hill_mm(sketch, setting, page_mm, has_scale=gutter > 0.0)
+    above = 0.0
+    ops: list[Op] = []
+    if gutter:
+        ops += _scale(sketch, setting, gutter - setting.gap_mm, hill)
+    elif sketch.line:
+        lines = setting.wrap(f"{sketch.lowest} – {sketch.highest}", width_mm, size)
+        ops += [
+            Text(0.0, em_mm(size) + k * line_mm(size), line, size, grey=SOFT)
+            for k, line in enumerate(lines)
+        ]
+        above = len(lines) * line_mm(size)
+    ops += [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
+    below = BAND_GAP_MM + BAND_MM if sketch.shades else 0.0
+    return Block(above + hill + below + 0.7 * em_mm(setting.body_pt), tuple(ops))
+
+
+def _hill_mm(sketch: Sketch, setting: Setting, page_mm: float, has_scale: bool) -> float:
+    if not sketch.line:
+        return 0.5 * LEAST_MM
+    least = 2.2 * line_mm(setting.label_pt) if has_scale else LEAST_MM
+    return max(least, min(MOST_MM, SHARE_OF_PAGE * page_mm))
+
+
+def _scale(sketch: Sketch, setting: Setting, right_mm: float, hill_mm: float) -> list[Op]:
+    size = setting.label_pt
+    dark = hill_mm + BAND_GAP_MM + BAND_MM
+    lowest = min(hill_mm, dark - 1.1 * em_mm(size)) if sketch.shades else hill_mm
+    places = (
+        (sketch.highest, CAP_HEIGHT_EM * em_mm(size)),
+        (sketch.lowest, lowest),
+        (sketch.dark if sketch.shades else "", dark),
+    )
+    return [Text(right_mm, y, t, size, align="right", grey=SOFT) for t, y in places if t]
+
+
+def _drawing(sketch: Sketch, width_mm: float, hill_mm: float) -> list[Op]:
+    ops: list[Op] = []
+    if sketch.line:
+        line = tuple((x * width_mm, hill_mm * (1.0 - y)) for x, y in sketch.line)
+        ops.append(Polygon(((0.0, hill_mm), *line, (width_mm, hill_mm)), HILL))
+        ops.append(Polygon(line, BLACK, outline_mm=0.25))
+    ops.append(Line((0.0, hill_mm), (width_mm, hill_mm), 0.2, RULE))
+    for share in sketch.stations:
+        x = share * width_mm
+        ops.append(Line((x, 0.0), (x, hill_mm), 0.2, BLACK, (0.7, 0.5)))
+    for shade in sketch.shades:
+        grey = NIGHT if shade.kind == "dark" else DUSK
+        start, wide = shade.start * width_mm, (shade.end - shade.start) * width_mm
+        ops.append(Rect(start, hill_mm + BAND_GAP_MM, wide, BAND_MM, grey))
+    return ops
