@@ -265,6 +265,14 @@ def test_project_without_a_file_is_edited_and_copied(qtbot, tmp_path):
         assert file.project == document.project
 
 
+def test_read_only_file_says_so_and_changes_stay_in_the_window(document, heard, monkeypatch):
+    monkeypatch.setattr(document._file, "is_read_only", True)
+    assert document.is_read_only
+    document.perform(WriteNotes("x"))
+    assert (document.project.notes, document.is_kept) == ("x", False)
+    assert names(heard) == ["keep_failed", "changed"]
+
+
 def test_document_needs_a_project(qtbot):
     with pytest.raises(ValueError):
         Document()

@@ -14,7 +14,7 @@ from tests.store.projects import full_project, projects, small_project
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.plan.course import Line
 from ultraplanner_gui.plan.message import StoreError
-from ultraplanner_gui.store import project_file
+from ultraplanner_gui.store import parts, project_file
 from ultraplanner_gui.store.project_file import OPENINGS_HELD, ProjectFile
 
 
@@ -78,6 +78,23 @@ def test_moved_session_writes_one_week_and_drops_the_old(path):
     with ProjectFile.create(path.with_name("fresh.ultraplan"), again) as file:
         pass
     assert digests - rows(path.with_name("fresh.ultraplan"))[0][0] <= 3
+
+
+def test_part_that_did_not_change_is_not_made_again(path, monkeypatch):
+    project = full_project(sessions=30, points=60)
+    ProjectFile.create(path, project).close()
+    made = []
+    encode = parts.encode
+    monkeypatch.setattr(parts, "encode", lambda *args: made.append(args[2]) or encode(*args))
+    monkeypatch.setattr(parts, "pack_line", None)
+    with ProjectFile.open(path) as file:
+        project = file.project
+        moved = replace(project.block.sessions[20], distance_m=1.0)
+        file.keep(replace(project, block=project.block.with_session(moved)), "Change session")
+        assert made == ["sessions"]
+        course = replace(file.project.course, name="Other")
+        file.keep(replace(file.project, course=course), "Change course")
+        assert made == ["sessions", "course"]
 
 
 def test_course_line_is_held_once_for_all_states(path):

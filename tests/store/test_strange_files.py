@@ -1,6 +1,7 @@
 import json
 import random
 import sqlite3
+import tracemalloc
 import zipfile
 import zlib
 from contextlib import closing
@@ -237,13 +238,24 @@ def line_with(points=None, swell=0, **columns):
         ("line", line_with(longitude_deg=float("nan"))),
         ("line", line_with(elevation_m=float("inf"))),
         ("line", line_with(points=1_000_000)),
-        ("line", line_with(swell=50_000_000)),
+        ("line", line_with(swell=1)),
     ],
 )
 def test_forged_part_is_refused_by_name(path, name, change):
     forged(path, name, change)
     with pytest.raises(StoreError, match=r"^The part .* is not as it should be"):
         ProjectFile.open(path)
+
+
+def test_body_that_swells_is_not_unpacked(path):
+    forged(path, "line", line_with(swell=200_000_000))
+    tracemalloc.start()
+    try:
+        with pytest.raises(StoreError):
+            ProjectFile.open(path)
+        assert tracemalloc.get_traced_memory()[1] < 20_000_000
+    finally:
+        tracemalloc.stop()
 
 
 def test_forged_numbers_in_other_dress_are_read(path):

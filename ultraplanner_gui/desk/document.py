@@ -119,6 +119,11 @@ class Document(QObject):
         """Whether the project as it stands is safe in its file."""
         return self._is_kept
 
+    @property
+    def is_read_only(self) -> bool:
+        """Whether nothing can be kept in the file, which the user should hear at opening."""
+        return self._file is not None and self._file.is_read_only
+
     def new_gesture(self) -> int:
         """Return a number for one drag or one spell of key presses: its edits are one step."""
         self._last_gesture += 1
