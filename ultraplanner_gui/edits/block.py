@@ -7,14 +7,18 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import ClassVar
 
+from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 
-LONGEST_SESSION_M = 400_000.0
-LONGEST_SESSION_S = 100 * 3600.0
-STEEPEST_M = 30_000.0
+# The race is a session too, so these hold whatever `edits.race` allows a race.
+LONGEST_SESSION_M = 1_000_000.0
+LONGEST_SESSION_S = LONGEST_RACE_S
+STEEPEST_M = 50_000.0
+MOST_CARB_G = 20_000.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,17 +33,14 @@ class MoveSession:
     def apply(self, project: Project) -> Project:
         session = project.block.session(self.session)
         if session.kind is Kind.RACE:
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Edit", "The race stays on its day; change the race date instead."
-                )
-            )
+            raise _race_stays()
         if session.done is not None:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "This session is done; it stays on the day it was run.")
             )
         if session.day == self.day:
             return project
+        _check_day(self.day)
         return replace(project, block=project.block.with_session(replace(session, day=self.day)))
 
 
@@ -53,6 +54,11 @@ class ChangeSession:
 
     def apply(self, project: Project) -> Project:
         check_session(self.session)
+        before = project.block.session(self.session.key)
+        if (before.kind is Kind.RACE) != (self.session.kind is Kind.RACE):
+            raise _one_race()
+        if before.kind is Kind.RACE and before.day != self.session.day:
+            raise _race_stays()
         return replace(project, block=project.block.with_session(self.session))
 
 
@@ -66,6 +72,8 @@ class AddSession:
 
     def apply(self, project: Project) -> Project:
         check_session(self.session)
+        if self.session.kind is Kind.RACE:
+            raise _one_race()
         key = fresh_key(self.session.key or "session", {s.key for s in project.block.sessions})
         return replace(project, block=project.block.with_new(replace(self.session, key=key)))
 
@@ -123,26 +131,29 @@ class ReplaceBlock:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
+        for session in self.block.sessions:
+            check_session(session)
         return replace(project, block=self.block)
 
 
 def check_session(session: Session) -> None:
     """Raise PlanError if a figure of *session* is out of its range."""
-    figures = [session] if session.done is None else [session, session.done]
+    _check_day(session.day)
+    figures: list[Session | Done] = [session] if session.done is None else [session, session.done]
     for part in figures:
         if not (math.isfinite(part.distance_m) and 0.0 <= part.distance_m <= LONGEST_SESSION_M):
             raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "A session's distance lies between 0 and 400 km.")
+                QT_TRANSLATE_NOOP("Edit", "A session's distance lies between 0 and 1,000 km.")
             )
         if not (math.isfinite(part.duration_s) and 0.0 <= part.duration_s <= LONGEST_SESSION_S):
             raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "A session's time lies between 0 and 100 hours.")
+                QT_TRANSLATE_NOOP("Edit", "A session's time lies between 0 and 240 hours.")
             )
         if not all(
             math.isfinite(h) and 0.0 <= h <= STEEPEST_M for h in (part.climb_m, part.drop_m)
         ):
             raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "A session's climb and drop lie between 0 and 30,000 m.")
+                QT_TRANSLATE_NOOP("Edit", "A session's climb and drop lie between 0 and 50,000 m.")
             )
         if not 0 <= part.effort <= 10:
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "Effort lies between 0 and 10."))
@@ -150,3 +161,28 @@ def check_session(session: Session) -> None:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "Practice carbohydrate lies between 0 and 120 g/h.")
         )
+    if session.done is not None and not 0.0 <= session.done.carb_g <= MOST_CARB_G:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "Carbohydrate eaten lies between 0 and 20,000 g.")
+        )
+
+
+def _check_day(day: date) -> None:
+    if not FIRST_YEAR <= day.year <= LAST_YEAR:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "A session lies between the years {0} and {1}."),
+            FIRST_YEAR,
+            LAST_YEAR,
+        )
+
+
+def _race_stays() -> PlanError:
+    return PlanError(
+        QT_TRANSLATE_NOOP("Edit", "The race stays on its day; change the race date instead.")
+    )
+
+
+def _one_race() -> PlanError:
+    return PlanError(
+        QT_TRANSLATE_NOOP("Edit", "A project has one race; others in it are tune-up races.")
+    )

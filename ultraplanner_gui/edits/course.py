@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import ClassVar
 
-from ultraplanner_gui.plan.course import AidStation, Course, Offer, fresh_key
+from ultraplanner_gui.plan.course import AidStation, Course, Offer, Section, fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 
 LONGEST_STOP_S = 24 * 3600.0
 LONGEST_RACE_S = 240 * 3600.0
+LONGEST_COURSE_M = 2_000_000.0
 
 
 def _course(project: Project) -> Course:
@@ -32,6 +34,10 @@ class MoveSectionEnd:
     def apply(self, project: Project) -> Project:
         course = _course(project)
         section = course.section(self.section)
+        if not 0.0 < self.end_m < course.length_m:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A section ends between the start and the finish.")
+            )
         if section.station is not None:
             course = course.with_station(replace(course.station(section.station), at_m=self.end_m))
         elif section.end_m is None:
@@ -53,13 +59,9 @@ class SetSectionTarget:
     def apply(self, project: Project) -> Project:
         course = _course(project)
         section = course.section(self.section)
-        if self.target_s is not None and not 1.0 <= self.target_s <= LONGEST_RACE_S:
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "A section takes between 1 second and 240 hours.")
-            )
-        return replace(
-            project, course=course.with_section(replace(section, target_s=self.target_s))
-        )
+        section = replace(section, target_s=self.target_s)
+        _check_target(section)
+        return replace(project, course=course.with_section(section))
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,9 +104,7 @@ class ChangeStation:
 
     def apply(self, project: Project) -> Project:
         station = self.station
-        _check_times(station)
-        if not station.name.strip():
-            raise PlanError(QT_TRANSLATE_NOOP("Edit", "An aid station needs a name."))
+        _check_station(station)
         return replace(project, course=_course(project).with_station(station))
 
 
@@ -124,7 +124,7 @@ class AddStation:
         course = _course(project)
         key = fresh_key("station", {s.key for s in course.stations})
         station = AidStation(key, self.name, self.at_m, self.cutoff_s, self.stop_s, self.offers)
-        _check_times(station)
+        _check_station(station)
         return replace(project, course=course.with_new_station(station))
 
 
@@ -149,10 +149,43 @@ class ReplaceCourse:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        return replace(project, course=self.course)
+        course = self.course
+        if not _is_in_order(course):
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit", "The places of this course are not in order; open its file again."
+                )
+            )
+        for station in course.stations:
+            _check_station(station)
+        for section in course.sections:
+            _check_target(section)
+        return replace(project, course=course)
 
 
-def _check_times(station: AidStation) -> None:
+def _is_in_order(course: Course) -> bool:
+    ends_m = (0.0, *course.section_ends())
+    places_m = (0.0, *(s.at_m for s in course.stations), course.length_m)
+    spans = ((0.0, s.start_m, s.end_m, course.length_m) for s in course.surfaces)
+    return (
+        0.0 < course.length_m <= LONGEST_COURSE_M
+        and all(s.station is None or s.end_m is None for s in course.sections)
+        and ends_m[-1] == course.length_m
+        and all(a < b for a, b in pairwise(ends_m))
+        and all(a <= b for span in (places_m, *spans) for a, b in pairwise(span))
+    )
+
+
+def _check_target(section: Section) -> None:
+    if section.target_s is not None and not 1.0 <= section.target_s <= LONGEST_RACE_S:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "A section takes between 1 second and 240 hours.")
+        )
+
+
+def _check_station(station: AidStation) -> None:
+    if not station.name.strip():
+        raise PlanError(QT_TRANSLATE_NOOP("Edit", "An aid station needs a name."))
     if not (math.isfinite(station.stop_s) and 0.0 <= station.stop_s <= LONGEST_STOP_S):
         raise PlanError(QT_TRANSLATE_NOOP("Edit", "A stop takes between 0 and 24 hours."))
     if station.cutoff_s is not None and not 0.0 < station.cutoff_s <= LONGEST_RACE_S:

@@ -89,6 +89,10 @@ class PlaceItems:
     def apply(self, project: Project) -> Project:
         for item in self.items:
             _check_item(project.fuel, item)
+        if len({item.key for item in self.items}) < len(self.items):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "One item cannot stand at two times; place them anew.")
+            )
         return replace(project, fuel=project.fuel.with_items(self.items))
 
 

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.project import SetFirstWeekday
 from ultraplanner_gui.plan.block import Block, Kind
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, PlanError, Quantity, Unit
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR, Race
 from ultraplanner_gui.plan.runner import Runner
+
+SHORTEST_RACE_S = 600.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,14 +26,7 @@ class ChangeRace:
 
     def apply(self, project: Project) -> Project:
         race = self.race
-        if not 600.0 <= race.goal_s <= LONGEST_RACE_S:
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "The finish time lies between 10 minutes and 240 hours.")
-            )
-        if race.limit_s is not None and not 600.0 <= race.limit_s <= LONGEST_RACE_S:
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "The time limit lies between 10 minutes and 240 hours.")
-            )
+        check_race(race)
         if race == project.race:
             return project
         return replace(project, race=race, block=_with_race_moved(project, race))
@@ -55,6 +49,8 @@ class ChangeSetup:
         return replace(changed, runner=runner)
 
 
+#: Lowest and highest value of each figure of a runner; those of the pacing model as wide as it
+#: can be computed.
 RUNNER_RANGES: dict[str, tuple[float, float]] = {
     "body_kg": (30.0, 200.0),
     "weekly_m": (0.0, 400_000.0),
@@ -62,20 +58,48 @@ RUNNER_RANGES: dict[str, tuple[float, float]] = {
     "easy_mps": (1.0, 6.0),
     "carb_g_per_h": (0.0, 120.0),
     "fade": (0.0, 0.5),
+    "fade_onset_h": (0.1, 24.0),
+    "uphill_share": (0.0, 2.0),
+    "night_loss": (0.0, 0.5),
 }
+_SENTENCES = {
+    "body_kg": QT_TRANSLATE_NOOP("Edit", "Body weight lies between {0} and {1} kg."),
+    "weekly_m": QT_TRANSLATE_NOOP("Edit", "A usual week lies between {0} and {1}."),
+    "longest_m": QT_TRANSLATE_NOOP("Edit", "The longest recent run lies between {0} and {1}."),
+    "easy_mps": QT_TRANSLATE_NOOP("Edit", "Easy pace lies between {1} and {0}."),
+    "carb_g_per_h": QT_TRANSLATE_NOOP("Edit", "What the gut takes lies between {0} and {1}."),
+    "fade": QT_TRANSLATE_NOOP("Edit", "The fade lies between {0} and {1}."),
+    "fade_onset_h": QT_TRANSLATE_NOOP("Edit", "The fade sets in between {0} and {1} hours."),
+    "uphill_share": QT_TRANSLATE_NOOP("Edit", "The uphill share lies between {0} and {1}."),
+    "night_loss": QT_TRANSLATE_NOOP("Edit", "The loss by night lies between {0} and {1}."),
+}
+
+
+def check_race(race: Race) -> None:
+    """Raise PlanError if a figure of *race* is out of its range."""
+    if not FIRST_YEAR <= race.start.year <= LAST_YEAR:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "The race lies between the years {0} and {1}."),
+            FIRST_YEAR,
+            LAST_YEAR,
+        )
+    if not SHORTEST_RACE_S <= race.goal_s <= LONGEST_RACE_S:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "The finish time lies between 10 minutes and 240 hours.")
+        )
+    if race.limit_s is not None and not SHORTEST_RACE_S <= race.limit_s <= LONGEST_RACE_S:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "The time limit lies between 10 minutes and 240 hours.")
+        )
 
 
 def check_runner(runner: Runner) -> None:
     """Raise PlanError if a figure of *runner* is out of its range."""
     for field, (low, high) in RUNNER_RANGES.items():
-        value = getattr(runner, field)
-        if not (math.isfinite(value) and low <= value <= high):
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "The runner's {0} lies between {1} and {2}."),
-                field,
-                f"{low:g}",
-                f"{high:g}",
-            )
+        if not low <= getattr(runner, field) <= high:
+            raise PlanError(_SENTENCES[field], _said(field, low), _said(field, high))
+    if runner.long_day not in range(7):
+        raise PlanError(QT_TRANSLATE_NOOP("Edit", "The long run lies on one of seven days."))
     if len(runner.available_s) != 7 or not all(0.0 <= s <= 86_400.0 for s in runner.available_s):
         raise PlanError(
             QT_TRANSLATE_NOOP(
@@ -91,3 +115,10 @@ def _with_race_moved(project: Project, race: Race) -> Block:
         if session.kind is Kind.RACE and session.done is None:
             block = block.with_session(replace(session, day=race.day, duration_s=race.goal_s))
     return block
+
+
+def _said(field: str, value: float) -> Argument:
+    if field == "easy_mps":
+        return Quantity(1.0 / value, "pace_s_per_m")
+    units: dict[str, Unit] = {"weekly_m": "m", "longest_m": "m", "carb_g_per_h": "g_per_h"}
+    return Quantity(value, units[field]) if field in units else f"{value:g}"

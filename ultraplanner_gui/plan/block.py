@@ -78,7 +78,7 @@ class Gut(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """What was really done: distance, time, climb and drop, effort on ten steps, carbohydrate eaten."""
+    """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams."""
 
     distance_m: float
     duration_s: float
@@ -93,7 +93,8 @@ class Done:
 @dataclass(frozen=True, slots=True)
 class Session:
     """One session on one day. `effort` is on ten steps; `carb_g_per_h` the carbohydrate to
-    practise with (0: none). `done` is set once it was run; `missed` when it was not."""
+    practise with (0: none). `done` is set once it was run; `missed` when it was not.
+    """
 
     key: str
     day: date

@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 from enum import StrEnum
+from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
 
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity
 
 FloatArray = npt.NDArray[np.float64]
 
@@ -193,7 +194,7 @@ class Course:
         return self._checked(replace(self, stations=stations))
 
     def with_section(self, changed: Section) -> Course:
-        """Return a copy with the section of the same key replaced; PlanError if one would vanish."""
+        """Return a copy with the section of the same key replaced; PlanError if one vanished."""
         self.section(changed.key)
         return self._checked(
             replace(
@@ -235,21 +236,34 @@ class Course:
         )
 
     def _checked(self, course: Course) -> Course:
-        start = 0.0
-        for section, end in zip(course.sections, course.section_ends(), strict=True):
-            if end - start < SHORTEST_SECTION_M:
+        """Return *course*; PlanError if a section is too short that was not so already."""
+        was = dict(zip((s.key for s in self.sections), _lengths(self), strict=True))
+        for section, length_m in zip(course.sections, _lengths(course), strict=True):
+            if length_m >= SHORTEST_SECTION_M or length_m == was.get(section.key):
+                continue
+            name = course.end_name(section)
+            if name:
                 raise PlanError(
                     QT_TRANSLATE_NOOP(
                         "Plan", "The section to {0} would have no length; leave at least 100 m."
                     ),
-                    course.end_name(section),
+                    name,
                 )
-            start = end
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Plan", "The section that ends at {0} would have no length; leave 100 m."
+                ),
+                Quantity(course.end_of(section), "m"),
+            )
         return course
 
     def end_name(self, section: Section) -> str:
         """Return the name of the place where *section* ends; empty for the finish."""
         return self.station(section.station).name if section.station is not None else ""
+
+
+def _lengths(course: Course) -> list[float]:
+    return [end - start for start, end in pairwise((0.0, *course.section_ends()))]
 
 
 def fresh_key(wish: str, taken: set[str]) -> str:

@@ -27,7 +27,8 @@ class Shape(StrEnum):
 @dataclass(frozen=True, slots=True)
 class Food:
     """One food, per serving. `carb_g` is net of fibre; `mark` says where the figures are from
-    ("published", "from memory", "from the packet")."""
+    ("published", "from memory", "from the packet").
+    """
 
     key: str
     name: str

@@ -5,11 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
+#: Years a race or session may lie in; outside them dates and zones cannot be trusted.
+FIRST_YEAR, LAST_YEAR = 1900, 2200
+
 
 @dataclass(frozen=True, slots=True)
 class Race:
     """One race. `start` is aware; `goal_s` the finish time aimed for and `limit_s` the cutoff at
-    the finish, both in seconds of race time."""
+    the finish, both in seconds of race time.
+    """
 
     name: str
     start: datetime
@@ -19,6 +23,11 @@ class Race:
     def __post_init__(self) -> None:
         if self.start.tzinfo is None:
             raise ValueError("Race.start must be aware")
+
+    def __eq__(self, other: object) -> bool:
+        if not isinstance(other, Race):
+            return NotImplemented
+        return self._parts() == other._parts()
 
     @property
     def day(self) -> date:
@@ -34,3 +43,10 @@ class Race:
     def elapsed(self, clock: datetime) -> float:
         """Return the seconds of race time at the aware *clock*."""
         return (clock.astimezone(UTC) - self.start.astimezone(UTC)).total_seconds()
+
+    def _parts(self) -> tuple[object, ...]:
+        # Aware times are equal at one instant whatever their zones, and within one zone whichever
+        # 01:30 they mean. To the user another zone, or the other 01:30, is another start.
+        start = self.start
+        clock = start.replace(tzinfo=None, fold=0)
+        return self.name, clock, start.utcoffset(), start.tzinfo, self.goal_s, self.limit_s

@@ -10,7 +10,7 @@ from ultraplanner_gui.plan.course import FloatArray, Line
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Recording:
-    """`line` with `elapsed_s` per point, shape (n,), not falling; `start` aware, None if unknown."""
+    """`line` with `elapsed_s` per point, shape (n,), never falling; `start` is aware or None."""
 
     line: Line
     elapsed_s: FloatArray

@@ -9,9 +9,9 @@ import numpy as np
 
 from ultraplanner_gui.plan.course import Course, Line
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 
 HIGHEST_M = 12_000.0
-FIRST_YEAR, LAST_YEAR = 1900, 2200
 
 
 def unsound_part(project: Project) -> str | None:

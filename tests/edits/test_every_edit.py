@@ -1,0 +1,131 @@
+import dataclasses
+import importlib
+from pathlib import Path
+from types import UnionType
+from typing import get_args, get_origin, get_type_hints
+
+import pytest
+
+from tests.edits.made import EDITS, PROJECT, edit_id
+from ultraplanner_gui import edits
+from ultraplanner_gui.edits.project import GoBack
+from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.store.soundness import unsound_part
+
+PARTS = [f.name for f in dataclasses.fields(Project)]
+HOSTILE = (float("nan"), float("inf"), -float("inf"), -1.0, 1e300)
+
+
+def own_edits():
+    modules = [
+        importlib.import_module(f"ultraplanner_gui.edits.{path.stem}")
+        for path in Path(edits.__file__).parent.glob("*.py")
+        if path.stem not in ("__init__", "edit")
+    ]
+    return {
+        value
+        for module in modules
+        for value in vars(module).values()
+        if isinstance(value, type) and value.__module__ == module.__name__
+    }
+
+
+def is_number(kind):
+    if get_origin(kind) is UnionType:
+        return any(map(is_number, get_args(kind)))
+    return kind is float
+
+
+def spoilt(value, name="", kind=None):
+    """Yield a path and copies of *value*, each with one number in it made hostile."""
+    if is_number(kind):
+        for bad in HOSTILE:
+            yield f"{name}={bad}", bad
+    elif dataclasses.is_dataclass(value) and not isinstance(value, Project):
+        kinds = get_type_hints(type(value))
+        for field in dataclasses.fields(value):
+            if field.name == "gesture":
+                continue
+            inside = spoilt(getattr(value, field.name), f"{name}.{field.name}", kinds[field.name])
+            for path, bad in inside:
+                yield path, dataclasses.replace(value, **{field.name: bad})
+    elif isinstance(value, tuple):
+        of = get_args(kind)[:1] if kind is not None else ()
+        for index, item in enumerate(value):
+            for path, bad in spoilt(item, f"{name}[{index}]", *of):
+                yield path, (*value[:index], bad, *value[index + 1 :])
+
+
+CASES = [
+    pytest.param(bad, id=f"{edit_id(edit)}{path}")
+    for edit, _ in EDITS
+    for path, bad in spoilt(edit)
+]
+
+
+def test_every_edit_is_tried_here():
+    assert {type(edit) for edit, _ in EDITS} == own_edits()
+
+
+@pytest.mark.parametrize("edit", CASES)
+def test_number_out_of_range_is_refused_in_a_sentence(edit):
+    with pytest.raises(PlanError) as refusal:
+        edit.apply(PROJECT)
+
+    said = str(refusal.value)
+    assert said.endswith(".")
+    assert len(said) <= 200
+
+
+@pytest.mark.parametrize("pair", EDITS, ids=edit_id)
+def test_edit_changes_something_and_leaves_the_other_parts_alone(pair):
+    edit, touched = pair
+
+    after = edit.apply(PROJECT)
+
+    assert after != PROJECT
+    kept = [part for part in PARTS if part not in touched]
+    assert [p for p in kept if getattr(after, p) is not getattr(PROJECT, p)] == []
+
+
+@pytest.mark.parametrize("pair", EDITS, ids=edit_id)
+def test_edit_leaves_a_project_that_can_be_kept(pair):
+    assert unsound_part(pair[0].apply(PROJECT)) is None
+
+
+@pytest.mark.parametrize("pair", EDITS, ids=edit_id)
+def test_equal_edits_of_equal_projects_give_equal_projects(pair):
+    edit = pair[0]
+
+    assert dataclasses.replace(edit).apply(dataclasses.replace(PROJECT)) == edit.apply(PROJECT)
+
+
+@pytest.mark.parametrize("pair", EDITS, ids=edit_id)
+def test_gesture_makes_no_difference_to_the_outcome(pair):
+    edit = pair[0]
+
+    assert dataclasses.replace(edit, gesture=7).apply(PROJECT) == edit.apply(PROJECT)
+
+
+ADDING = {"AddSession", "AddStation", "AddItem"}
+GONE = {"RemoveSession", "RemoveItem", "RemoveStation", "RemoveFood"}
+
+
+@pytest.mark.parametrize("pair", [p for p in EDITS if edit_id(p) not in ADDING | GONE], ids=edit_id)
+def test_edit_done_twice_is_the_edit_done_once(pair):
+    once = pair[0].apply(PROJECT)
+
+    assert pair[0].apply(once) == once
+
+
+@pytest.mark.parametrize("pair", [p for p in EDITS if edit_id(p) in GONE], ids=edit_id)
+def test_what_is_gone_cannot_be_removed_again(pair):
+    once = pair[0].apply(PROJECT)
+
+    with pytest.raises(PlanError):
+        pair[0].apply(once)
+
+
+def test_going_back_takes_the_earlier_project_itself():
+    assert GoBack(PROJECT).apply(EDITS[0][0].apply(PROJECT)) is PROJECT
