@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 
 from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.block import Block, weeks_to_go
+from ultraplanner_gui.engine.weeks import standing
+from ultraplanner_gui.plan.block import Block, Kind, weeks_to_go
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import Food, FuelPlan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
@@ -58,12 +59,13 @@ def first_plan(
 def new_block(project: Project, outlook: Outlook, today: date) -> BlockPlan:
     """Return a block from *today* on; what lies before today stays as it was.
 
-    Volume and longest run are taken from what the block says was done in the last 30 days,
-    where it says so, else from the runner. PlanError without a course or days to run on.
+    Volume and longest run are what they are by now (`engine.weeks.standing`); tune-up races
+    ahead stay. PlanError without a course or days to run on.
     """
     if outlook.profile is None:
         raise PlanError(QT_TRANSLATE_NOOP("Plan", "There is no course yet. Open a GPX file first."))
     race = project.race
+    weekly_m, longest_m = standing(project, outlook.weeks, today)
     plan = build_block(
         BlockRequest(
             first_day=today,
@@ -72,26 +74,18 @@ def new_block(project: Project, outlook: Outlook, today: date) -> BlockPlan:
             climb_m=outlook.profile.ascent_m,
             drop_m=outlook.profile.descent_m,
             race_s=race.goal_s,
-            runner=_runner_now(project, outlook, today),
+            runner=replace(project.runner, weekly_m=weekly_m, longest_m=longest_m),
             first_weekday=project.first_weekday,
             dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
             carb_target_g_per_h=project.fuel.carb_g_per_h,
+            tune_ups=tuple(
+                (s.day, s.distance_m)
+                for s in project.block.sessions
+                if s.kind is Kind.TUNE_UP and s.is_open and s.day >= today
+            ),
         )
     )
     return replace(plan, block=_joined(project, plan.block, today))
-
-
-def _runner_now(project: Project, outlook: Outlook, today: date) -> Runner:
-    recent = [
-        s.done for s in project.block.sessions if s.done and s.day >= today - timedelta(days=30)
-    ]
-    this_week = weeks_to_go(today, project.race.day, project.first_weekday)
-    full_weeks = [w.done_m for w in outlook.weeks if this_week < w.to_go <= this_week + 4]
-    runner = project.runner
-    if not recent or len(full_weeks) < 2:
-        return runner
-    longest = max(done.distance_m for done in recent)
-    return replace(runner, weekly_m=max(full_weeks), longest_m=max(longest, 1000.0))
 
 
 def _joined(project: Project, block: Block, today: date) -> Block:

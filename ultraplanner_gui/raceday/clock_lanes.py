@@ -103,7 +103,7 @@ class LightLane(RaceLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
         c = look.colours
-        hues = {"day": "daylight", "twilight": "twilight", "dark": "indigo"}
+        hues = {"day": "daylight", "twilight": "twilight", "dark": "night"}
         names = {"day": self.tr("day"), "twilight": self.tr("twilight"), "dark": self.tr("dark")}
         for span in self.shown.light:
             left = max(self.x_of_time(span.start_s, body), body.left())
@@ -114,7 +114,7 @@ class LightLane(RaceLane):
             painter.fillRect(rect, c[hues[span.kind]])
             text = names[span.kind]
             if look.metrics(LABEL_PT).horizontalAdvance(text) + 10 < rect.width():
-                ink = "ink" if span.kind == "day" else "on_colour"
+                ink = "on_night" if span.kind == "dark" else "ink"
                 draw_text(
                     painter,
                     rect.adjusted(5, 0, 0, 0),

@@ -48,6 +48,7 @@ class Figure:
     before: str = ""
     warns: bool = False
     help_text: str = ""
+    shows_both: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,7 +208,8 @@ class Rows(QWidget):
         elif isinstance(row, Heads):
             self._columns(painter, rect, row.title, row.before, row.now, is_head=True)
         elif isinstance(row, Figure):
-            self._columns(painter, rect, row.label, row.before, row.now, warns=row.warns)
+            before = row.before if row.shows_both or row.before != row.now else ""
+            self._columns(painter, rect, row.label, before, row.now, warns=row.warns)
         elif isinstance(row, CheckRow):
             indent = look.px(26)
             draw_cord(
@@ -259,7 +261,7 @@ class Rows(QWidget):
         now_font = look.font(SMALL_PT) if is_head else look.font(TEXT_PT, bold=True)
         colour = "soft" if is_head else "clay" if warns else "ink"
         draw_text(painter, rect, now + (" !" if warns else ""), c[colour], now_font, right)
-        if before and (is_head or before != now):
+        if before:
             gap = max(
                 look.metrics(TEXT_PT, bold=True).horizontalAdvance(now), look.px(52)
             ) + look.px(14)

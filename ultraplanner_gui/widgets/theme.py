@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+import shiboken6
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 
 from ultraplanner_gui.desk import resources
 
@@ -47,6 +48,8 @@ class Colours:
     pale_moss: str
     indigo: str
     twilight: str
+    night: str
+    on_night: str
     daylight: str
     stone: str
     on_colour: str
@@ -78,6 +81,8 @@ LIGHT = Colours(
     pale_moss="#ccd6b4",
     indigo="#343c68",
     twilight="#97a0cc",
+    night="#343c68",
+    on_night="#ffffff",
     daylight="#f3e3b3",
     stone="#d9d2c3",
     on_colour="#ffffff",
@@ -106,6 +111,8 @@ DARK = Colours(
     pale_moss="#3f4d29",
     indigo="#8790d8",
     twilight="#525b92",
+    night="#2a3060",
+    on_night="#ece8df",
     daylight="#6b5f38",
     stone="#454c50",
     on_colour="#14181b",
@@ -258,14 +265,14 @@ class Theme(QObject):
         QComboBox::down-arrow, QDateEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad}px solid {c.panel}; border-right: {pad}px solid {c.panel};
             border-top: {pad + 1}px solid {c.soft}; }}
-        QSpinBox::up-button, QDoubleSpinBox::up-button {{ subcontrol-origin: border;
+        QSpinBox::up-button, QDoubleSpinBox::up-button, QTimeEdit::up-button {{ subcontrol-origin: border;
             subcontrol-position: top right; border: 0; width: {4 * pad}px; }}
-        QSpinBox::down-button, QDoubleSpinBox::down-button {{ subcontrol-origin: border;
+        QSpinBox::down-button, QDoubleSpinBox::down-button, QTimeEdit::down-button {{ subcontrol-origin: border;
             subcontrol-position: bottom right; border: 0; width: {4 * pad}px; }}
-        QSpinBox::up-arrow, QDoubleSpinBox::up-arrow {{ width: 0; height: 0;
+        QSpinBox::up-arrow, QDoubleSpinBox::up-arrow, QTimeEdit::up-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-bottom: {pad}px solid {c.soft}; }}
-        QSpinBox::down-arrow, QDoubleSpinBox::down-arrow {{ width: 0; height: 0;
+        QSpinBox::down-arrow, QDoubleSpinBox::down-arrow, QTimeEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-top: {pad}px solid {c.soft}; }}
         QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked {{
@@ -324,14 +331,26 @@ class Theme(QObject):
         """
 
 
+_made: list[Theme] = []
+
+
 def theme() -> Theme:
     """Return the theme of the running application, made at the first call."""
+    # Asked for hundreds of times in every repaint, so the search for it is done once.
+    if _made and shiboken6.isValid(_made[0]):
+        return _made[0]
     app = QApplication.instance()
     if app is None:
         raise RuntimeError("there is no application yet")
-    found = app.findChild(Theme)
-    if found is None:
-        register_fonts()
-        found = Theme(app)
-        found.choose("system", 100)
-    return found
+    register_fonts()
+    made = Theme(app)
+    _made[:] = [made]
+    made.choose("system", 100)
+    return made
+
+
+def dress(label: QLabel, size_pt: float, colour: str, bold: bool = False) -> None:
+    """Set size, weight and colour of a label; its own style sheet, so that no other wins."""
+    points = size_pt * theme().scale
+    weight = "bold" if bold else "normal"
+    label.setStyleSheet(f"color: {colour}; font-size: {points:.2f}pt; font-weight: {weight};")

@@ -221,7 +221,9 @@ def open_about(parent: QWidget) -> QDialog:
     box.addWidget(_paragraph(_tr("Ultraplanner {0}").format(__version__), dialog, bold=True))
     box.addWidget(
         _paragraph(
-            _tr("Plans an ultramarathon from the first week of training to the card in the pocket."),
+            _tr(
+                "Plans an ultramarathon from the first week of training to the card in the pocket."
+            ),
             dialog,
         )
     )

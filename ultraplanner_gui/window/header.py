@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.wording.words import Words
 
 
@@ -30,10 +31,8 @@ class _Figure(QWidget):
     def show_value(self, value: str, warns: bool = False, tip: str = "") -> None:
         """Show *value*; *warns* sets it in clay with a sign."""
         look = theme()
-        self._caption.setFont(look.font(7.0))
-        self._caption.setStyleSheet(f"color: {look.colours.soft}")
-        self._value.setFont(look.font(9.0, bold=True))
-        self._value.setStyleSheet(f"color: {look.colours.clay if warns else look.colours.ink}")
+        dress(self._caption, 7.0, look.colours.soft)
+        dress(self._value, 9.0, look.colours.clay if warns else look.colours.ink, bold=True)
         self._value.setText(value + (" !" if warns else ""))
         self.setToolTip(tip)
         self.setAccessibleName(f"{self._caption.text()}: {value}")
@@ -42,7 +41,12 @@ class _Figure(QWidget):
 class Header(QWidget):
     """One line over the sheet. Shows the outlook in force, trial or kept."""
 
-    def __init__(self, words: Callable[[], Words], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        words: Callable[[], Words],
+        switch: Sequence[QAction],
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._words = words
         self._name = QLabel("", self)
@@ -54,7 +58,7 @@ class Header(QWidget):
         title.addWidget(self._name)
         title.addWidget(self._facts)
         self._runway = _Figure(self.tr("Runway"), self)
-        self._finish = _Figure(self.tr("Finish, and where 8 of 10 days end"), self)
+        self._finish = _Figure(self.tr("Finish, and 8 of 10 days"), self)
         self._tightest = _Figure(self.tr("Least in hand"), self)
         self._kept = _Figure(self.tr("Kept"), self)
         row = QHBoxLayout(self)
@@ -62,15 +66,25 @@ class Header(QWidget):
         row.setSpacing(26)
         row.addLayout(title, 1)
         for figure in (self._runway, self._finish, self._tightest, self._kept):
-            row.addWidget(figure, 0, Qt.AlignmentFlag.AlignTop)
+            row.addWidget(figure, 0, Qt.AlignmentFlag.AlignVCenter)
+        row.addLayout(self._places(switch))
+
+    def _places(self, switch: Sequence[QAction]) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(2)
+        for action in switch:
+            button = QToolButton(self)
+            button.setDefaultAction(action)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            row.addWidget(button)
+        return row
 
     def show_outlook(self, outlook: Outlook) -> None:
         """Show the race and its headline figures."""
         words, race, look = self._words(), outlook.project.race, theme()
-        self._name.setFont(look.font(12.0, bold=True))
+        dress(self._name, 12.0, look.colours.ink, bold=True)
         self._name.setText(race.name or self.tr("Unnamed race"))
-        self._facts.setFont(look.font(8.0))
-        self._facts.setStyleSheet(f"color: {look.colours.soft}")
+        dress(self._facts, 8.0, look.colours.soft)
         facts = [words.day_and_year(race.day)]
         if outlook.profile is not None:
             facts.append(words.distance(outlook.profile.length_m, 1))
@@ -111,7 +125,7 @@ class Header(QWidget):
         self._runway.setVisible(way is not None)
         if way is not None:
             self._runway.show_value(
-                self.tr("{0} weeks to go, {1} needed").format(way.weeks_there, way.weeks_needed),
+                self.tr("{0} full weeks, {1} needed").format(way.weeks_there, way.weeks_needed),
                 way.state is State.BREAKS,
                 self._words().say(way.reason),
             )

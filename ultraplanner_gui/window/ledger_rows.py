@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.engine.checks import Check
@@ -14,6 +16,7 @@ from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Se
 from ultraplanner_gui.wording.words import Words
 
 MOST_CHECKS = 6
+_URGENCY = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
 
 
 def _tr(text: str) -> str:
@@ -53,27 +56,12 @@ def build_up_rows(now: Outlook, words: Words) -> tuple[Row, ...]:
         rows += [
             Rule(),
             Heads(_tr("What the race asks"), _tr("asked"), _tr("planned")),
-            Figure(
-                _tr("Largest week"),
-                words.distance(peak, 0),
-                words.distance(now.asks.peak_week_m, 0),
-            ),
-            Figure(
-                _tr("Longest run"),
-                words.distance(longest, 0),
-                words.distance(now.asks.longest_m, 0),
-            ),
+            _asked(_tr("Largest week"), now.asks.peak_week_m, peak, words),
+            _asked(_tr("Longest run"), now.asks.longest_m, longest, words),
             Sentence(_tr("Ranges coaches use; no trial sets them.")),
         ]
-    loose = [c for c in now.checks if c.state is not State.HOLDS]
     rows.append(Rule())
-    rows.append(Heads(_tr("Checks that do not hold") if loose else _tr("Every check holds")))
-    rows += [
-        _check_row(c, words)
-        for c in sorted(loose, key=lambda c: c.state is State.STRAINS)[:MOST_CHECKS]
-    ]
-    if len(loose) > MOST_CHECKS:
-        rows.append(Sentence(_tr("and {0} more").format(len(loose) - MOST_CHECKS)))
+    rows += _loose_checks(now, words)
     rows.append(
         Sentence(_tr("This plan is arithmetic on what you typed. It does not examine you."))
     )
@@ -343,6 +331,30 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
     return rows
 
 
+def _loose_checks(now: Outlook, words: Words) -> list[Row]:
+    """Return one row to each rule that does not hold, its worst place first."""
+    loose: dict[str, list[Check]] = {}
+    for check in now.checks:
+        if check.state is not State.HOLDS:
+            loose.setdefault(check.rule, []).append(check)
+    if not loose:
+        return [Heads(_tr("Every check holds"))]
+    rows: list[Row] = [Heads(_tr("Checks that do not hold"))]
+    for checks in sorted(loose.values(), key=lambda g: min(_URGENCY[c.state] for c in g)):
+        worst = min(checks, key=lambda c: _URGENCY[c.state])
+        row = _check_row(worst, words)
+        others = len(checks) - 1
+        if others:
+            more = (
+                _tr("{0} Likewise in {1} other places.")
+                if others > 1
+                else _tr("{0} Likewise once more.")
+            )
+            row = replace(row, text=more.format(row.text, others))
+        rows.append(row)
+    return rows
+
+
 def _checks(now: Outlook, key: str, week: WeekFigures | None, words: Words) -> list[Row]:
     touched = [
         c
@@ -351,8 +363,7 @@ def _checks(now: Outlook, key: str, week: WeekFigures | None, words: Words) -> l
     ]
     if not touched:
         return []
-    order = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
-    touched.sort(key=lambda c: order[c.state])
+    touched.sort(key=lambda c: _URGENCY[c.state])
     return [
         Rule(),
         Heads(_tr("Checks it touches")),
@@ -363,6 +374,11 @@ def _checks(now: Outlook, key: str, week: WeekFigures | None, words: Words) -> l
 def _check_row(check: Check, words: Words) -> CheckRow:
     target = f"session:{check.sessions[0]}" if check.sessions else ""
     return CheckRow(check.state, words.say(check.text), words.say(check.source), target)
+
+
+def _asked(label: str, asked_m: float, planned_m: float, words: Words) -> Figure:
+    asked, planned = words.distance(asked_m, 0), words.distance(planned_m, 0)
+    return Figure(label, planned, asked, shows_both=True)
 
 
 def _share(week: WeekFigures, words: Words) -> str:

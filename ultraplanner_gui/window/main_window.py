@@ -12,15 +12,13 @@ from PySide6.QtWidgets import (
     QProgressBar,
     QPushButton,
     QStackedWidget,
-    QToolBar,
-    QWidget,
 )
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import JobBench
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
@@ -52,9 +50,9 @@ class MainWindow(QMainWindow):
         self._stack = QStackedWidget(self)
         self._stack.addWidget(self._welcome)
         self.setCentralWidget(self._stack)
-        self._strip = self._tool_strip()
         self._message = QLabel("", self)
         self._message.setTextFormat(Qt.TextFormat.PlainText)
+        self.statusBar().setSizeGripEnabled(False)
         self.statusBar().addWidget(self._message, 1)
         self._progress = QProgressBar(self)
         self._progress.setRange(0, 1000)
@@ -111,7 +109,7 @@ class MainWindow(QMainWindow):
     def say(self, message: Message | str) -> None:
         """Show one sentence at the foot of the window."""
         text = message if isinstance(message, str) else self.settings.words().say(message)
-        self._message.setStyleSheet(f"color: {theme().colours.clay}")
+        dress(self._message, 8.5, theme().colours.clay)
         self._message.setText(text)
         self._message.setToolTip(text)
         self._quiet.start(MESSAGE_MS)
@@ -159,7 +157,8 @@ class MainWindow(QMainWindow):
         event.accept()
 
     def _set_up(self, document: Document) -> None:
-        place = Workplace(document, self.settings, self.ask, self)
+        switch = [self.table.by_name[name] for name in PLACES]
+        place = Workplace(document, self.settings, self.ask, switch, self)
         self.workplace = place
         self._stack.addWidget(place)
         self._stack.setCurrentWidget(place)
@@ -177,7 +176,6 @@ class MainWindow(QMainWindow):
         edit = self._menus["edit"]
         edit.insertActions(edit.actions()[0], self._undo)
         place.fit_height(self.height())
-        self._strip.setVisible(True)
         self._title()
         self.go("sheet")
 
@@ -193,24 +191,8 @@ class MainWindow(QMainWindow):
         self._undo = []
         self._stack.removeWidget(place)
         place.deleteLater()
-        self._strip.setVisible(False)
         self._enable()
         self._title()
-
-    def _tool_strip(self) -> QToolBar:
-        strip = QToolBar(self.tr("Places"), self)
-        strip.setObjectName("strip")
-        strip.setMovable(False)
-        for name in PLACES:
-            strip.addAction(self.table.by_name[name])
-        gap = QWidget(strip)
-        gap.setFixedWidth(24)
-        strip.addWidget(gap)
-        for name in ("build_block", "place_fuel", "race_form", "write_pdf"):
-            strip.addAction(self.table.by_name[name])
-        self.addToolBar(strip)
-        strip.setVisible(False)
-        return strip
 
     @Slot(object, object)
     def _on_document_changed(self, before: object, after: object) -> None:

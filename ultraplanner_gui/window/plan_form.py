@@ -9,6 +9,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo, available_timezones
 
 from PySide6.QtCore import QCoreApplication, QDate, Qt, QTime, QTimeZone
+from PySide6.QtGui import QIntValidator
 from PySide6.QtWidgets import (
     QComboBox,
     QDateEdit,
@@ -31,11 +32,12 @@ from ultraplanner_gui.edits.race import RUNNER_RANGES
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Level, Runner
 from ultraplanner_gui.widgets.fields import DistanceField, DurationField
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.wording.cautions import BEFORE_BLOCK
 from ultraplanner_gui.wording.words import Words
 
 SHORTEST_RACE_S = 600.0
+MINUTES_A_DAY = 1440
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +48,14 @@ class Answers:
     runner: Runner
     first_weekday: int
     path: Path | None
+
+
+def _form() -> QFormLayout:
+    form = QFormLayout()
+    form.setVerticalSpacing(round(theme().px(8)))
+    form.setHorizontalSpacing(round(theme().px(12)))
+    form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+    return form
 
 
 def local_zone() -> ZoneInfo:
@@ -88,15 +98,16 @@ class PlanForm(QDialog):
         if facts:
             head = QLabel(facts, self)
             head.setWordWrap(True)
-            head.setFont(theme().font(9.0, bold=True))
+            dress(head, 9.0, theme().colours.ink, bold=True)
             box.addWidget(head)
         box.addLayout(columns)
+        box.addStretch(1)
         box.addWidget(self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK)))
         if path is not None:
             box.addLayout(self._place_row())
         self._trouble = QLabel("", self)
         self._trouble.setWordWrap(True)
-        self._trouble.setStyleSheet(f"color: {theme().colours.clay}")
+        dress(self._trouble, 8.5, theme().colours.clay)
         self._trouble.hide()
         box.addWidget(self._trouble)
         box.addWidget(self._buttons(is_new=path is not None))
@@ -123,7 +134,7 @@ class PlanForm(QDialog):
             weekly_m=self.weekly.metres,
             longest_m=self.longest.metres,
             easy_mps=1.0 / self._easy_pace_s_per_m(),
-            available_s=tuple(field.value() * 60.0 for field in self.minutes),
+            available_s=tuple(60.0 * int(field.text() or 0) for field in self.minutes),
             long_day=self.long_day.currentData(),
             level=self.level.currentData(),
             carb_g_per_h=float(self.carbs.value()),
@@ -131,7 +142,7 @@ class PlanForm(QDialog):
         return Answers(race, runner, self.first_weekday.currentData(), self._path)
 
     def _race_fields(self, race: Race, first_weekday: int) -> QFormLayout:
-        words, form = self._words, QFormLayout()
+        words, form = self._words, _form()
         self.name = QLineEdit(race.name, self)
         self.day = QDateEdit(QDate(race.day.year, race.day.month, race.day.day), self)
         self.day.setCalendarPopup(True)
@@ -163,7 +174,7 @@ class PlanForm(QDialog):
         return form
 
     def _runner_fields(self, runner: Runner) -> QFormLayout:
-        words, form = self._words, QFormLayout()
+        words, form = self._words, _form()
         self.weekly = DistanceField(words, *RUNNER_RANGES["weekly_m"], decimals=0, parent=self)
         self.weekly.set_metres(runner.weekly_m)
         self.longest = DistanceField(words, *RUNNER_RANGES["longest_m"], decimals=0, parent=self)
@@ -203,13 +214,15 @@ class PlanForm(QDialog):
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(4)
         grid.setVerticalSpacing(2)
-        self.minutes: list[QSpinBox] = []
+        self.minutes: list[QLineEdit] = []
         for weekday in range(7):
-            field = self._whole(round(runner.available_s[weekday] / 60), 0, 1440, "")
-            field.setSingleStep(15)
-            field.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
+            field = QLineEdit(str(round(runner.available_s[weekday] / 60)), holder)
+            field.setValidator(QIntValidator(0, MINUTES_A_DAY, field))
             field.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-            field.setFixedWidth(round(theme().px(44)))
+            field.setFixedWidth(round(theme().px(48)))
+            field.setToolTip(
+                self.tr("From 0 to {0}; 0 is a day without a run").format(MINUTES_A_DAY)
+            )
             name = self._words.weekday(weekday)
             field.setAccessibleName(self.tr("Minutes free on {0}").format(name))
             label = QLabel(name, holder)
@@ -287,12 +300,11 @@ class PlanForm(QDialog):
 
     def _head(self, text: str) -> QLabel:
         label = QLabel(text, self)
-        label.setFont(theme().font(11.0, bold=True))
+        dress(label, 11.0, theme().colours.ink, bold=True)
         return label
 
     def _small(self, text: str) -> QLabel:
         label = QLabel(text, self)
         label.setWordWrap(True)
-        label.setFont(theme().font(7.5))
-        label.setStyleSheet(f"color: {theme().colours.soft}")
+        dress(label, 7.5, theme().colours.soft)
         return label

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QRectF, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.theme import dress, theme
 
 
 class Welcome(QWidget):
@@ -81,14 +82,36 @@ class Welcome(QWidget):
         look = theme()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        inset = look.px(28)
+        frame = QRectF(self.rect()).adjusted(inset, inset, -inset, -inset)
+        self._paint_hills(painter, frame)
         painter.setPen(QPen(look.colours["strong_line"], 1.5, Qt.PenStyle.DashLine))
-        inset = look.px(36)
-        painter.drawRoundedRect(QRectF(self.rect()).adjusted(inset, inset, -inset, -inset), 10, 10)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRoundedRect(frame, 10, 10)
         painter.end()
+
+    def _paint_hills(self, painter: QPainter, frame: QRectF) -> None:
+        """Draw a quiet profile along the foot: what a course will look like here."""
+        look, steps = theme(), 160
+        points = [frame.bottomLeft()]
+        for k in range(steps + 1):
+            x = k / steps
+            rise = 0.42 + 0.26 * math.sin(5.1 * x + 0.4) + 0.16 * math.sin(13.7 * x)
+            rise += 0.07 * math.sin(31.0 * x + 1.0)
+            y = frame.bottom() - 0.30 * frame.height() * max(rise, 0.03)
+            points.append(QPointF(frame.left() + x * frame.width(), y))
+        points.append(frame.bottomRight())
+        path = QPainterPath()
+        path.addRoundedRect(frame, 10, 10)
+        painter.setClipPath(path)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(look.colours["lane"])
+        painter.drawPolygon(QPolygonF(points))
+        painter.setClipping(False)
 
     def _dress(self) -> None:
         look = theme()
-        self._title.setFont(look.font(20.0, bold=True))
-        self._under.setFont(look.font(9.5))
-        self._under.setStyleSheet(f"color: {look.colours.soft}")
-        self._under.setFixedWidth(round(look.px(560)))
+        dress(self._title, 20.0, look.colours.ink, bold=True)
+        dress(self._under, 9.5, look.colours.soft)
+        width = round(look.px(560))
+        self._under.setFixedSize(width, self._under.heightForWidth(width))

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Slot
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from ultraplanner_gui.buildup.storey import BuildUp
@@ -15,6 +16,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.raceday.storey import RaceDay
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.header import Header
 from ultraplanner_gui.window.ledger import Ledger
@@ -30,14 +32,19 @@ class Workplace(QWidget):
     """Everything the window shows of one document."""
 
     def __init__(
-        self, document: Document, settings: Settings, ask: Ask, parent: QWidget | None = None
+        self,
+        document: Document,
+        settings: Settings,
+        ask: Ask,
+        switch: Sequence[QAction],
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.document = document
         self.selection = Selection(self)
         self._settings = settings
         words: Callable[[], Words] = settings.words
-        self.header = Header(words, self)
+        self.header = Header(words, switch, self)
         self.buildup = BuildUp(document, self.selection, words, self)
         self.raceday = RaceDay(document, self.selection, words, self)
         self.raceday.choose_measure(settings.race_axis)
@@ -67,6 +74,7 @@ class Workplace(QWidget):
         document.changed.connect(self._on_changed)
         document.kept.connect(self._on_kept)
         document.keep_failed.connect(self._on_keep_failed)
+        theme().changed.connect(self.refresh)
         self.refresh()
 
     @property
@@ -93,8 +101,9 @@ class Workplace(QWidget):
         else:
             self._storeys.setSizes([round(height * 0.56), round(height * 0.44)])
 
+    @Slot()
     def refresh(self) -> None:
-        """Show everything anew, after a change of units or language."""
+        """Show the header anew."""
         self.header.show_outlook(self.document.shown)
         self._on_kept(self.document.kept_at)
 
