@@ -10,9 +10,8 @@ from PySide6.QtTest import QTest
 from ultraplanner_gui.buildup.storey import BuildUp
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.runway import race_asks
-from ultraplanner_gui.engine.weeks import week_figures
 from ultraplanner_gui.plan.block import Block, Done, Ground, Kind, Session
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
@@ -25,10 +24,11 @@ FIRST = date(2027, 4, 19)
 WEEKS = 9
 
 
-def outlook(project: Project) -> Outlook:
+def outlook(project: Project, previous: Outlook | None = None) -> Outlook:
+    """Derive, with what a race of 101 km asks, which takes a course."""
+    now = derive(project, previous, TODAY)
     asks = race_asks(101_400.0, project.race.goal_s, Level.USUAL)
-    weeks = week_figures(project)
-    return Outlook(project, TODAY, None, None, None, (), (), None, weeks, asks, None, (), None)
+    return replace(now, asks=asks)
 
 
 class WatchedDocument(Document):
@@ -53,7 +53,7 @@ class WatchedDocument(Document):
 
 
 def _derive(project, previous, today):
-    return outlook(project)
+    return outlook(project, previous)
 
 
 def run(key, day, kind=Kind.EASY, km=8.0, **more):

@@ -27,15 +27,37 @@ class Tile:
 class Cells:
     """The grid laid out in *body*: every edge on a whole pixel, so that lines stay sharp."""
 
-    def __init__(self, axis: WeekAxis, body: QRectF, sessions: tuple[Session, ...]) -> None:
+    def __init__(
+        self,
+        axis: WeekAxis,
+        body: QRectF,
+        sessions: tuple[Session, ...],
+        last: Cells | None = None,
+    ) -> None:
         self._axis = axis
         self.body = body
+        self.weeks = tuple(week.start for week in axis.weeks)
         self._by_day: dict[date, list[Session]] = defaultdict(list)
         for session in sessions:
             self._by_day[session.day].append(session)
-        self.tiles: tuple[Tile, ...] = tuple(
-            tile for day in sorted(self._by_day) for tile in self.tiles_on(day)
-        )
+        self.by_day = self._tiles_by_day(last)
+
+    def _tiles_by_day(self, last: Cells | None) -> dict[date, list[Tile]]:
+        """Lay the tiles out; a day like in *last* keeps its very list, so nobody redraws it."""
+        is_alike = last is not None and last.body == self.body and last.weeks == self.weeks
+        known = last.by_day if last is not None and is_alike else {}
+        laid_out: dict[date, list[Tile]] = {}
+        for day, sessions in self._by_day.items():
+            there = known.get(day)
+            if there is None or [tile.session for tile in there] != sessions:
+                there = self._laid_out(day, sessions)
+            laid_out[day] = there
+        return laid_out
+
+    @property
+    def tiles(self) -> list[Tile]:
+        """Every tile, day by day."""
+        return [tile for day in sorted(self.by_day) for tile in self.by_day[day]]
 
     @property
     def first_day(self) -> date | None:
@@ -79,14 +101,18 @@ class Cells:
 
     def tiles_on(self, day: date) -> list[Tile]:
         """Return the tiles of *day*: side by side where there is room, else stacked."""
-        cell, sessions = self.cell(day), self.on(day)
+        return self.by_day.get(day, [])
+
+    def _laid_out(self, day: date, sessions: list[Session]) -> list[Tile]:
+        cell = self.cell(day)
         if cell is None:
             return []
         return [Tile(s, _share(cell, k, len(sessions))) for k, s in enumerate(sessions)]
 
     def tile(self, key: str) -> Tile | None:
         """Return the tile of the session *key*."""
-        return next((t for t in self.tiles if t.session.key == key), None)
+        there = (tile for tiles in self.by_day.values() for tile in tiles)
+        return next((tile for tile in there if tile.session.key == key), None)
 
     def tile_at(self, at: QPointF) -> Tile | None:
         """Return the tile under *at*."""

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup.weeklane import (
@@ -18,7 +18,7 @@ from ultraplanner_gui.buildup.weeklane import (
 )
 from ultraplanner_gui.engine.weeks import WeekFigures
 from ultraplanner_gui.widgets.axis import WeekAxis
-from ultraplanner_gui.widgets.lane import Scale, nice_ticks
+from ultraplanner_gui.widgets.lane import Scale, draw_level, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -36,6 +36,9 @@ class ClimbLane(WeekLane):
 
     def retitle(self) -> None:
         self.set_unit(self.tr("{0} a week").format(self._words().height_unit))
+
+    def figures(self, week: WeekFigures) -> tuple[object, ...]:
+        return (*super().figures(week), week.climb_m, week.drop_m)
 
     def sentence(self, week: WeekFigures) -> str:
         words, before = self._words(), self.before_of(week)
@@ -58,9 +61,8 @@ class ClimbLane(WeekLane):
         self._paint_scale(painter, body, scale)
         for column in columns:
             self._paint_week(painter, column, scale)
-        painter.setPen(QPen(theme().colours["soft"], 1.0))
-        y = round(scale.y(0.0)) + 0.5
-        painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+        ends = (body.left(), body.right())
+        draw_level(painter, ends, scale.y(0.0), theme().colours["soft"])
 
     def _scale(self, columns: list[Column], body: QRectF) -> Scale:
         up, down = 100.0, 100.0

@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
+    QHideEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -20,7 +21,8 @@ from ultraplanner_gui.buildup import gridpaint, kinds
 from ultraplanner_gui.buildup.carry import Carry
 from ultraplanner_gui.buildup.cells import Cells
 from ultraplanner_gui.buildup.deeds import SessionDeeds
-from ultraplanner_gui.buildup.tile import Stage, TilePictures
+from ultraplanner_gui.buildup.tile import Stage
+from ultraplanner_gui.buildup.tilelayer import TileLayer
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
@@ -69,7 +71,7 @@ class DayGrid(Lane):
         self._words = words
         self._outlook: Outlook | None = None
         self._cells = Cells(axis, self.body(), ())
-        self._pictures = TilePictures()
+        self._layer = TileLayer()
         self._carry: Carry | None = None
         self._by_mouse = False
         self._press: QPointF | None = None
@@ -97,7 +99,7 @@ class DayGrid(Lane):
 
     def redraw(self) -> None:
         """Draw everything anew, in other words or colours."""
-        self._pictures.clear()
+        self._layer.clear()
         self._lay_out()
         self._describe()
         self.update()
@@ -117,7 +119,6 @@ class DayGrid(Lane):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._pictures.clear()
         self._lay_out()
 
     def readout(self, at: QPointF) -> str:
@@ -152,15 +153,12 @@ class DayGrid(Lane):
             gridpaint.paint_lines_of_text(painter, body, texts)
             return
         words, ratio, today = self._words(), self.devicePixelRatioF(), self._outlook.today
-        gridpaint.paint_tiles(
-            painter, self._cells, self._pictures, words, today, ratio, self._in_hand()
-        )
+        tiles = self._layer.picture(self.size(), ratio, self._cells, words, today, self._in_hand())
+        painter.drawPixmap(QPointF(0.0, 0.0), tiles)
         self._paint_origin(painter)
         gridpaint.paint_today(painter, self._cells, self._axis, today)
         if self._carry is not None and self._by_mouse:
-            rect = self._hand_rect()
-            session = self._carry.session
-            gridpaint.paint_in_hand(painter, rect, self._pictures, session, words, ratio)
+            gridpaint.paint_in_hand(painter, self._hand_rect(), self._carry.session, words)
         elif not self.hasFocus():
             self._paint_cursor(painter, False)
 
@@ -298,6 +296,11 @@ class DayGrid(Lane):
         if self._carry is not None and event.reason() is not Qt.FocusReason.ActiveWindowFocusReason:
             self._put_back()
 
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        if self._carry is not None:
+            self._put_back()
+
     def add_here(self) -> None:
         """Add an easy run on the day of the cursor."""
         if self.day is None and self._outlook is not None:
@@ -430,7 +433,7 @@ class DayGrid(Lane):
         return kinds.sentence(session, self._words(), is_past)
 
     def _has_sessions(self) -> bool:
-        return bool(self._cells.tiles)
+        return bool(self._cells.by_day)
 
     def _clamped(self, day: date) -> date:
         first, last = self._cells.first_day, self._cells.last_day
@@ -438,7 +441,7 @@ class DayGrid(Lane):
 
     def _lay_out(self) -> None:
         sessions = self._outlook.project.block.sessions if self._outlook is not None else ()
-        self._cells = Cells(self._axis, self.body(), sessions)
+        self._cells = Cells(self._axis, self.body(), sessions, self._cells)
 
 
 def is_movable(session: Session) -> bool:

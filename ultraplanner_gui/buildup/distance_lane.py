@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Callable
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -18,6 +19,10 @@ from ultraplanner_gui.buildup.weeklane import (
     paint_before,
     paint_label,
 )
+from ultraplanner_gui.engine.checks import Check
+from ultraplanner_gui.engine.checks_weeks import CUTBACK, RAMP
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.axis import WeekAxis
@@ -26,8 +31,6 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 60.0
-# A week may pass its ceiling by rounding without anybody having to care.
-CEILING_SLACK = 1.002
 
 
 class DistanceLane(WeekLane):
@@ -37,10 +40,28 @@ class DistanceLane(WeekLane):
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:
         super().__init__(axis, words, "", HEIGHT_PX, parent)
+        self._off: dict[int, list[Check]] = {}
         self.rename(self.tr("Distance"))
 
     def retitle(self) -> None:
         self.set_unit(self.tr("{0} a week").format(self._words().distance_unit))
+
+    def show_outlooks(self, before: Outlook, now: Outlook) -> None:
+        self._off = defaultdict(list)
+        for check in now.checks:
+            if check.rule in (RAMP, CUTBACK) and check.state is not State.HOLDS:
+                for to_go in check.weeks:
+                    self._off[to_go].append(check)
+        super().show_outlooks(before, now)
+
+    def figures(self, week: WeekFigures) -> tuple[object, ...]:
+        figures = (week.distance_m, week.planned_m, week.ceiling_m, self.is_off(week))
+        return (*super().figures(week), *figures)
+
+    def is_off(self, week: WeekFigures) -> bool:
+        """Whether the week is above its ceiling, or no cutback although it should be one."""
+        rule = CUTBACK if week.role is Role.CUTBACK else RAMP
+        return any(check.rule == rule for check in self._off.get(week.to_go, ()))
 
     def sentence(self, week: WeekFigures) -> str:
         words, before = self._words(), self.before_of(week)
@@ -52,10 +73,8 @@ class DistanceLane(WeekLane):
         if week.last_loading_m:
             share = words.percent(100.0 * week.distance_m / week.last_loading_m)
             text = self.tr("{0}; {1} of the last loading week").format(text, share)
-        if is_over(week):
-            ceiling = words.distance(week.ceiling_m)
-            text = self.tr("{0}; above the ceiling of {1}").format(text, ceiling)
-        return text
+        off = [words.say(check.text) for check in self._off.get(week.to_go, ())]
+        return " ".join((f"{text}.", *off)) if off else text
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if not self.has_sessions:
@@ -93,25 +112,27 @@ class DistanceLane(WeekLane):
             painter.setPen(QPen(c["teal"], 1.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(planned.adjusted(0.5, 0.5, -0.5, -0.5))
-        over = is_over(week)
-        if over and week.ceiling_m is not None:
-            _hatch(painter, bar, scale.y(week.ceiling_m))
+        is_off = self.is_off(week)
+        if is_off:
+            # Above the ceiling the top, a cutback week that is none all of it.
+            is_top = week.role is not Role.CUTBACK and week.ceiling_m is not None
+            _hatch(painter, bar, scale.y(week.ceiling_m or 0.0) if is_top else bar.bottom())
         changed = before is not None and differs(week.distance_m, before.distance_m)
         if changed and before is not None:
             paint_before(painter, bar_rect(column.rect, scale, 0.0, before.distance_m))
         foot = min(bar.top(), scale.y(week.planned_m))
         if week.ceiling_m is not None and week.role is Role.LOADING:
             foot = _paint_ceiling(painter, bar, foot, scale.y(week.ceiling_m), scale)
-        self._paint_number(painter, column, foot, over)
+        self._paint_number(painter, column, foot, is_off)
 
-    def _paint_number(self, painter: QPainter, column: Column, foot: float, over: bool) -> None:
+    def _paint_number(self, painter: QPainter, column: Column, foot: float, is_off: bool) -> None:
         week, look = column.now, theme()
         text = self._words().distance_bare(week.distance_m, 0)
         if week.role is Role.RACE and self._has_race():
             both = self.tr("{0} + race").format(text)
             width = look.metrics(LABEL_PT, bold=True).horizontalAdvance(both)
             text = both if width <= column.rect.width() + 8.0 else f"{text} +"
-        colour: QColor = look.colours["clay" if over else "ink"]
+        colour: QColor = look.colours["clay" if is_off else "ink"]
         x = min(
             column.rect.center().x(),
             self.width() - look.metrics(LABEL_PT, bold=True).horizontalAdvance(text) / 2 - 1.0,
@@ -123,17 +144,12 @@ class DistanceLane(WeekLane):
         return any(s.kind is Kind.RACE for s in self._outlook.project.block.sessions)
 
 
-def is_over(week: WeekFigures) -> bool:
-    """Whether the week passes its ceiling."""
-    return week.ceiling_m is not None and week.distance_m > CEILING_SLACK * week.ceiling_m
-
-
 def _hatch(painter: QPainter, bar: QRectF, ceiling_y: float) -> None:
     """Hatch what lies above the ceiling, at least a visible strip."""
     c = theme().colours
-    bottom = max(ceiling_y, bar.top() + 5.0)
+    bottom = min(max(ceiling_y, bar.top() + 6.0), bar.bottom())
     rect = QRectF(bar.left(), bar.top(), bar.width(), bottom - bar.top())
-    painter.fillRect(rect, c["tile"])
+    painter.fillRect(rect, c["lane"])
     painter.setPen(QPen(c["clay"], 1.2))
     painter.setBrush(QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
     painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))

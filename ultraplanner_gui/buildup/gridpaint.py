@@ -9,12 +9,12 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.buildup.cells import ROWS, Cells
-from ultraplanner_gui.buildup.tile import Stage, TilePictures
+from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.buildup.weekhead import today_edge
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.axis import WeekAxis
-from ultraplanner_gui.widgets.lane import Align, draw_text
+from ultraplanner_gui.widgets.lane import Align, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -31,10 +31,8 @@ def paint_ground(painter: QPainter, cells: Cells, axis: WeekAxis, race_day: date
             painter.fillRect(
                 QRectF(left + 1, body.top(), right - left - 2, body.height()), c["lane"]
             )
-    painter.setPen(QPen(c["line"], 1.0))
     for row in range(1, ROWS):
-        y = cells.row(row)[0] + 0.5
-        painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+        draw_level(painter, (body.left(), body.right()), cells.row(row)[0], c["line"])
     place = cells.place(race_day)
     if place is not None and place[1] < ROWS - 1:
         left, right = cells.column(place[0])
@@ -61,26 +59,6 @@ def paint_day_names(
             look.font(DAY_PT, bold=is_today),
             Align.AlignRight | Align.AlignVCenter,
         )
-
-
-def paint_tiles(
-    painter: QPainter,
-    cells: Cells,
-    pictures: TilePictures,
-    words: Words,
-    today: date,
-    ratio: float,
-    carried: tuple[str, Stage],
-) -> None:
-    """Draw every tile; the session *carried* (key, stage) as it stands in the hand."""
-    key, stage_in_hand = carried
-    behind, ahead = Stage(is_past=True), Stage()
-    for tile in cells.tiles:
-        session = tile.session
-        stage = behind if session.day < today else ahead
-        if session.key == key:
-            stage = stage_in_hand
-        pictures.draw(painter, tile.rect, session, stage, words, ratio)
 
 
 def paint_today(painter: QPainter, cells: Cells, axis: WeekAxis, today: date) -> None:
@@ -125,20 +103,13 @@ def paint_cursor(painter: QPainter, rect: QRectF, has_focus: bool, is_empty: boo
     outline(painter, rect, c["ink" if has_focus else "teal"], 2.0, style)
 
 
-def paint_in_hand(
-    painter: QPainter,
-    rect: QRectF,
-    pictures: TilePictures,
-    session: Session,
-    words: Words,
-    ratio: float,
-) -> None:
+def paint_in_hand(painter: QPainter, rect: QRectF, session: Session, words: Words) -> None:
     """Draw the tile that follows the pointer, lifted off the paper."""
     shade = QColor(0, 0, 0, 60)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(shade)
     painter.drawRoundedRect(rect.translated(2.0, 3.0), 3.0, 3.0)
-    pictures.draw(painter, rect, session, Stage(is_carried=True), words, ratio)
+    paint_tile(painter, rect, session, Stage(is_carried=True), words)
 
 
 def paint_lines_of_text(painter: QPainter, rect: QRectF, texts: Iterable[str]) -> None:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 from ultraplanner_gui.buildup.weeklane import Column, WeekLane, differs
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.axis import WeekAxis
-from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_text
+from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -36,6 +36,9 @@ class LongestLane(WeekLane):
             self.set_unit(
                 self.tr("{0}, asked {1}").format(words.distance_unit, words.distance_bare(asked, 0))
             )
+
+    def figures(self, week: WeekFigures) -> tuple[object, ...]:
+        return (*super().figures(week), week.longest_m)
 
     def sentence(self, week: WeekFigures) -> str:
         words, before, asked = self._words(), self.before_of(week), self._asked_m()
@@ -83,9 +86,8 @@ class LongestLane(WeekLane):
             labels.append((asked, words.distance_bare(asked, 0)))
         self.paint_ticks(painter, body, scale, labels)
         if asked is not None:
-            y = round(scale.y(asked)) + 0.5
-            painter.setPen(QPen(theme().colours["clay"], 1.3, Qt.PenStyle.DashLine))
-            painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+            ends, clay = (body.left(), body.right()), theme().colours["clay"]
+            draw_level(painter, ends, scale.y(asked), clay, 1.0, Qt.PenStyle.DashLine)
 
     @staticmethod
     def _point(column: Column, week: WeekFigures, scale: Scale) -> QPointF:

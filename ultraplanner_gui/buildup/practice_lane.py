@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup.weeklane import (
@@ -18,7 +18,7 @@ from ultraplanner_gui.buildup.weeklane import (
 )
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.axis import WeekAxis
-from ultraplanner_gui.widgets.lane import Align, Scale, draw_text, nice_ticks
+from ultraplanner_gui.widgets.lane import Align, Scale, draw_level, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -38,6 +38,9 @@ class PracticeLane(WeekLane):
 
     def retitle(self) -> None:
         self.set_unit(self.tr("carbs, g/h and g"))
+
+    def figures(self, week: WeekFigures) -> tuple[object, ...]:
+        return (*super().figures(week), week.carb_g, week.carb_g_per_h)
 
     def sentence(self, week: WeekFigures) -> str:
         words, before = self._words(), self.before_of(week)
@@ -62,9 +65,8 @@ class PracticeLane(WeekLane):
         self.paint_ticks(painter, body, scale, [(v, self._words().number(v)) for v in values])
         for column in columns:
             self._paint_week(painter, column, scale)
-        y = round(scale.y(rate)) + 0.5
-        painter.setPen(QPen(theme().colours["plum"], 1.3, Qt.PenStyle.DashLine))
-        painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+        ends, plum = (body.left(), body.right()), theme().colours["plum"]
+        draw_level(painter, ends, scale.y(rate), plum, 1.0, Qt.PenStyle.DashLine)
 
     def _race_rate(self) -> float:
         assert self._outlook is not None

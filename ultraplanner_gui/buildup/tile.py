@@ -1,4 +1,4 @@
-"""A session as a tile: drawn once into a picture, then only copied.
+"""A session as a tile.
 
 What does not fit is left out in this order: marks, the kind's full word, the kind, the figure;
 the ground line stays.
@@ -6,11 +6,10 @@ the ground line stays.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPixmap
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.plan.block import Ground, Kind, Session
@@ -25,7 +24,6 @@ MARK_PT = 6.5
 ROUND_PX = 3.0
 PAD_PX = 4.0
 FOOT_PX = 7.0
-MOST_PICTURES = 2000
 ALMOST_AS_PLANNED = 0.05
 
 
@@ -35,58 +33,6 @@ class Stage(NamedTuple):
     is_past: bool = False
     is_carried: bool = False
     is_landing: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class _Key:
-    session: Session
-    stage: Stage
-    width: int
-    height: int
-    ratio: float
-
-
-class TilePictures:
-    """Pictures of tiles, kept until the look, the words or the size change."""
-
-    def __init__(self) -> None:
-        self._pictures: dict[_Key, QPixmap] = {}
-        self._words: Words | None = None
-
-    def clear(self) -> None:
-        """Forget every picture."""
-        self._pictures.clear()
-
-    def draw(
-        self,
-        painter: QPainter,
-        rect: QRectF,
-        session: Session,
-        stage: Stage,
-        words: Words,
-        ratio: float,
-    ) -> None:
-        """Draw *session* in *rect*; *ratio* is that of the screen's pixels."""
-        if words != self._words or len(self._pictures) > MOST_PICTURES:
-            self._pictures.clear()
-            self._words = words
-        key = _Key(session, stage, round(rect.width()), round(rect.height()), ratio)
-        picture = self._pictures.get(key)
-        if picture is None:
-            picture = _picture(key, words)
-            self._pictures[key] = picture
-        painter.drawPixmap(QPointF(round(rect.left()), round(rect.top())), picture)
-
-
-def _picture(key: _Key, words: Words) -> QPixmap:
-    picture = QPixmap(max(1, round(key.width * key.ratio)), max(1, round(key.height * key.ratio)))
-    picture.setDevicePixelRatio(key.ratio)
-    picture.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(picture)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    _paint(painter, QRectF(0, 0, key.width, key.height), key.session, key.stage, words)
-    painter.end()
-    return picture
 
 
 def ground_colour(session: Session) -> QColor:
@@ -101,7 +47,10 @@ def ground_colour(session: Session) -> QColor:
     return c["sky"] if session.ground is Ground.FALLING else c["teal"]
 
 
-def _paint(painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words) -> None:
+def paint_tile(
+    painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words
+) -> None:
+    """Draw *session* in *rect*."""
     box = rect.adjusted(0.75, 0.75, -0.75, -0.75)
     _paint_box(painter, box, session, stage)
     if stage.is_landing:

@@ -51,6 +51,7 @@ class WeekLane(Lane):
         self._now: dict[date, WeekFigures] = {}
         self._before: dict[date, WeekFigures] = {}
         self._outlook: Outlook | None = None
+        self._drawn: object = None
 
     def show_outlooks(self, before: Outlook, now: Outlook) -> None:
         """Show the weeks of *now*, and those of *before* where they differ."""
@@ -58,7 +59,21 @@ class WeekLane(Lane):
         self._now = {w.start: w for w in now.weeks}
         self._before = {w.start: w for w in before.weeks}
         self.retitle()
-        self.update()
+        drawn = (
+            now.today,
+            now.asks,
+            now.project.fuel.carb_g_per_h,
+            [self.figures(w) for w in now.weeks],
+            [self.figures(w) for w in before.weeks],
+        )
+        # A drag that leaves this lane's figures alone costs it no repaint.
+        if drawn != self._drawn:
+            self._drawn = drawn
+            self.update()
+
+    def figures(self, week: WeekFigures) -> tuple[object, ...]:
+        """Return what of *week* is drawn here."""
+        return (week.start, week.to_go, week.role)
 
     def retitle(self) -> None:
         """Name the unit in the user's words."""
