@@ -37,6 +37,21 @@ def draw_text(
     )
 
 
+def draw_level(
+    painter: QPainter,
+    x_range: tuple[float, float],
+    y: float,
+    colour: QColor,
+    width: float = 1.0,
+    style: Qt.PenStyle = Qt.PenStyle.SolidLine,
+) -> None:
+    """Draw a level line on whole pixels, unsmoothed: long smooth dashes are dear."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(QPen(colour, width, style, Qt.PenCapStyle.FlatCap))
+    painter.drawLine(QPointF(x_range[0], round(y)), QPointF(x_range[1], round(y)))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+
+
 def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
     """Return round values between *low* and *high*, *at_most* of them, steps of 1, 2 or 5."""
     span = high - low
@@ -155,8 +170,7 @@ class Lane(QWidget):
         gutter = look.px(GUTTER_PX) - 5.0
         for value, text in labels:
             y = scale.y(value)
-            painter.setPen(QPen(look.colours["line"], 1.0))
-            painter.drawLine(QPointF(body.left(), y), QPointF(body.right(), y))
+            draw_level(painter, (body.left(), body.right()), y, look.colours["line"])
             top = min(max(y - height / 2, 0.0), self.height() - height)
             rect = QRectF(body.left() - gutter - 5.0, top, gutter, height)
             draw_text(
