@@ -13,7 +13,7 @@ from ultraplanner_gui.engine.weeks import standing
 from ultraplanner_gui.plan.block import Block, Kind, weeks_to_go
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import Food, FuelPlan
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
@@ -40,8 +40,11 @@ def first_plan(
     foods: tuple[Food, ...],
     first_weekday: int,
     today: date,
-) -> Project:
-    """Return a full project: block counted back from the race, fuel placed by the clock."""
+) -> tuple[Project, tuple[Message, ...]]:
+    """Return a full project, and what the builder of its block could not give, in words.
+
+    The block is counted back from the race, the fuel placed by the clock.
+    """
     project = Project(
         race=race,
         course=course,
@@ -53,7 +56,8 @@ def first_plan(
     if outlook.target is not None and any(food.carb_g > 0.0 for food in foods):
         items = place_by_clock(project.fuel, outlook.target.finish_s)
         project = replace(project, fuel=project.fuel.with_items(items))
-    return replace(project, block=new_block(project, outlook, today).block)
+    plan = new_block(project, outlook, today)
+    return replace(project, block=plan.block), plan.notes
 
 
 def new_block(project: Project, outlook: Outlook, today: date) -> BlockPlan:

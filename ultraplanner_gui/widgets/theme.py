@@ -226,6 +226,7 @@ class Theme(QObject):
     def _button_rules(self) -> str:
         c, pad = self.colours, round(self.px(4))
         return f"""
+        QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
         QToolTip {{
             background: {c.panel}; color: {c.ink};
             border: 1px solid {c.strong_line}; padding: 4px; }}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date, datetime, timedelta
 from functools import partial
 from pathlib import Path
@@ -14,6 +14,7 @@ from ultraplanner_gui.desk import places, resources
 from ultraplanner_gui.desk.demo import demo_file
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.desk.zones import nearest_zone
 from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
@@ -24,13 +25,13 @@ from ultraplanner_gui.engine.profile import Profile, build_profile
 from ultraplanner_gui.exchange.foods_in import read_foods
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.course import Course
-from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.theme import ThemeWish, theme
 from ultraplanner_gui.window import dialogs
-from ultraplanner_gui.window.plan_form import Answers, PlanForm, local_zone
+from ultraplanner_gui.window.plan_form import Answers, PlanForm
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow
@@ -172,8 +173,7 @@ class Deeds(QObject):
             self._window.say(error.message)
             return
         document.perform(ReplaceBlock(plan.block))
-        if plan.notes:
-            self._window.say(plan.notes[0])
+        self._say_notes(plan.notes)
 
     @Slot()
     def add_session(self) -> None:
@@ -384,7 +384,8 @@ class Deeds(QObject):
         words, runner = self._window.settings.words(), Runner()
         day = date.today() + timedelta(weeks=PROPOSED_WEEKS)
         day += timedelta(days=(5 - day.weekday()) % 7)
-        start = datetime(day.year, day.month, day.day, PROPOSED_START_HOUR, tzinfo=local_zone())
+        zone = nearest_zone(profile.latitude_deg, profile.longitude_deg)
+        start = datetime(day.year, day.month, day.day, PROPOSED_START_HOUR, tzinfo=zone)
         race = Race(course.name, start, likely_finish_s(profile, runner))
         facts = self.tr("{0}, {1} aid stations proposed").format(
             words.distance(profile.length_m, 1), len(course.stations)
@@ -414,14 +415,20 @@ class Deeds(QObject):
         try:
             check_runner(answers.runner)
             foods = read_foods(resources.path("foods.csv"))
-            project = first_plan(
+            project, notes = first_plan(
                 course, answers.race, answers.runner, foods, answers.first_weekday, date.today()
             )
             file = ProjectFile.create(answers.path, project)
         except PlanError as error:
             return self._window.settings.words().say(error.message)
         self._show(file)
+        self._say_notes(notes)
         return ""
+
+    def _say_notes(self, notes: Sequence[Message]) -> None:
+        words = self._window.settings.words()
+        if notes:
+            self._window.say(" ".join(words.say(note) for note in notes))
 
     def _replace_course(self, result: tuple[Course, Profile]) -> None:
         if self._window.document is not None:

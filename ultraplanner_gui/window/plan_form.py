@@ -8,7 +8,7 @@ from datetime import datetime
 from pathlib import Path
 from zoneinfo import ZoneInfo, available_timezones
 
-from PySide6.QtCore import QCoreApplication, QDate, Qt, QTime, QTimeZone
+from PySide6.QtCore import QCoreApplication, QDate, Qt, QTime
 from PySide6.QtGui import QIntValidator
 from PySide6.QtWidgets import (
     QComboBox,
@@ -56,12 +56,6 @@ def _form() -> QFormLayout:
     form.setHorizontalSpacing(round(theme().px(12)))
     form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
     return form
-
-
-def local_zone() -> ZoneInfo:
-    """Return the time zone of this machine, UTC where it has no name that is known."""
-    name = QTimeZone.systemTimeZoneId().data().decode("ascii", "replace")
-    return ZoneInfo(name) if name in available_timezones() else ZoneInfo("UTC")
 
 
 class PlanForm(QDialog):
