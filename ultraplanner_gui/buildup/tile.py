@@ -24,6 +24,7 @@ MARK_PT = 6.5
 ROUND_PX = 3.0
 PAD_PX = 4.0
 FOOT_PX = 7.0
+USUAL_FIGURE = "8.8"
 ALMOST_AS_PLANNED = 0.05
 
 
@@ -56,7 +57,7 @@ def paint_tile(
     if stage.is_landing:
         return
     look = theme()
-    foot = min(look.px(FOOT_PX), box.height() * 0.25)
+    foot = min(look.px(FOOT_PX), box.height() * 0.2)
     inset = look.px(PAD_PX) if box.width() > look.px(30) else 2.0
     line = QRectF(box.left() + inset, box.bottom() - 2.0 - foot, box.width() - 2 * inset, foot)
     colour = ground_colour(session)
@@ -174,7 +175,9 @@ def _paint_figure(
         y = rect.center().y() + 0.5
         painter.setPen(QPen(ink, 1.2))
         painter.drawLine(QPointF(rect.left() - 1, y), QPointF(rect.left() + width + 1, y))
-    _paint_note(painter, rect.adjusted(width + look.px(4.0), 0, 0, 0), session, words)
+    # As if every figure were this wide, so that neighbours write their notes alike.
+    taken = max(width, metrics.horizontalAdvance(USUAL_FIGURE)) + look.px(4.0)
+    _paint_note(painter, rect.adjusted(taken, 0, 0, 0), session, words)
 
 
 def _paint_note(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:

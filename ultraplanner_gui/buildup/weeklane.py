@@ -28,7 +28,6 @@ SAME = 0.5
 class Column(NamedTuple):
     """One week of a lane: where it lies, its figures as kept and as they would be."""
 
-    index: int
     rect: QRectF
     now: WeekFigures
     before: WeekFigures | None
@@ -108,7 +107,7 @@ class WeekLane(Lane):
             right, _ = self._axis.column(index + 1, body.width())
             left, right = round(body.left() + left), round(body.left() + right)
             rect = QRectF(left, body.top(), right - left, body.height())
-            yield Column(index, rect, now, self._before.get(shown.start))
+            yield Column(rect, now, self._before.get(shown.start))
 
     def is_done(self, week: WeekFigures) -> bool:
         """Whether the whole week lies behind today."""
