@@ -3,7 +3,9 @@ from dataclasses import replace
 import pytest
 
 from tests.cards import invented
-from ultraplanner_gui.cards.content import Clock, card_content, fuel_card, pace_card
+from ultraplanner_gui.cards.content import card_content
+from ultraplanner_gui.cards.fuel_content import fuel_card
+from ultraplanner_gui.cards.pace_content import Clock, pace_card
 from ultraplanner_gui.plan.cards import CardKind
 from ultraplanner_gui.plan.message import PlanError, message
 from ultraplanner_gui.wording.cautions import STANDING
@@ -58,6 +60,7 @@ def test_pace_card_says_start_and_target():
         "Fellside Hundred",
         "start Sat 06:00 · target 20 h 16",
     )
+    assert card.warnings == ()
     assert card.notes == ("last: every cutoff from here on is still met at planned speed",)
 
 
@@ -82,7 +85,7 @@ def test_no_heights_no_climb_and_no_profile():
     assert card.heads.climb_drop == ""
     assert card.sketch.line == ()
     assert len(card.sketch.stations) == 7
-    assert card.notes[0] == "The course has no heights: paced as level ground."
+    assert card.warnings[0] == "The course has no heights: paced as level ground."
 
 
 def test_profile_keeps_its_highest_and_lowest_point():
@@ -114,7 +117,7 @@ def test_a_plan_that_misses_a_cutoff_says_so():
     places = list(invented.PLACES)
     places[6] = (*places[6][:6], 18.0)
     card = pace_card(invented.outlook(tuple(places)), WORDS)
-    assert card.notes[0] == "This plan misses the cutoff at Weir."
+    assert card.warnings[0] == "This plan misses the cutoff at Weir."
     assert card.rows[6].in_hand == "-17 min"
 
 
@@ -122,12 +125,20 @@ def test_a_cutoff_missed_by_a_late_half_hour_is_named():
     places = list(invented.PLACES)
     places[2] = (*places[2][:6], 7.0)
     card = pace_card(invented.outlook(tuple(places)), WORDS)
-    assert card.notes[0] == "30 min late misses the cutoff at Ash Green."
+    assert card.warnings[0] == "30 min late misses the cutoff at Ash Green."
+
+
+def test_a_section_that_ends_at_no_station_goes_by_its_distance():
+    outlook = invented.outlook()
+    free = replace(outlook.sections[2], station=None, name="")
+    outlook = replace(outlook, sections=(*outlook.sections[:2], free, *outlook.sections[3:]))
+    rows = pace_card(outlook, WORDS).rows
+    assert (rows[2].name, rows[-1].name) == ("38.6 km", "Finish")
 
 
 def test_trouble_of_the_plan_stands_on_the_card():
     outlook = replace(invented.outlook(), trouble=message("Give the section less."))
-    assert pace_card(outlook, WORDS).notes[0] == "Give the section less."
+    assert pace_card(outlook, WORDS).warnings == ("Give the section less.",)
 
 
 def test_fuel_rows_read_as_the_plan_says():
@@ -152,6 +163,27 @@ def test_every_fuel_card_carries_the_standing_caution():
 
 def test_one_of_each_loose_food_is_explained():
     assert fuel_card(invented.outlook(), WORDS).notes[0] == "1 × Drink mix: 500 mL; Banana: 1 fruit"
+
+
+def _with_foods(*names):
+    outlook = invented.outlook()
+    foods = tuple(replace(f, name=n) for f, n in zip(invented.FOODS, names, strict=True))
+    fuel = replace(outlook.project.fuel, foods=foods)
+    return replace(outlook, project=replace(outlook.project, fuel=fuel))
+
+
+def test_a_long_food_name_stands_in_full_at_the_foot():
+    outlook = _with_foods("Gel, two sugars", "Coffee gel", "Banana", "Mix, 6 %, two sugars")
+    card = fuel_card(outlook, WORDS)
+    assert card.rows[0].foods == ("4 × Gel", "1 × Mix")
+    assert card.notes[0] == (
+        "1 × Gel, two sugars: 1 sachet; Mix, 6 %, two sugars: 500 mL; Banana: 1 fruit"
+    )
+
+
+def test_foods_that_a_short_name_would_confuse_keep_theirs():
+    card = fuel_card(_with_foods("Gel, plain", "Gel, coffee", "Banana", "Mix"), WORDS)
+    assert card.rows[0].foods == ("4 × Gel, plain", "1 × Mix")
 
 
 def test_an_empty_fuel_plan_says_so():

@@ -8,7 +8,8 @@ import numpy as np
 import pytest
 
 from tests.cards.invented import FOODS
-from ultraplanner_gui.cards.content import fuel_card, pace_card
+from ultraplanner_gui.cards.fuel_content import fuel_card
+from ultraplanner_gui.cards.pace_content import pace_card
 from ultraplanner_gui.cards.pdf import card_pages
 from ultraplanner_gui.engine.fuel_placing import place_by_clock
 from ultraplanner_gui.engine.outlook import derive

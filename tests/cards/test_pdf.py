@@ -5,12 +5,14 @@ import subprocess
 
 import pytest
 from pypdf import PdfReader
+from pypdf.generic import ContentStream
 
 from tests.cards import invented
 from tests.cards.font_widths import measure as font_measure
 from tests.cards.pdf_geometry import drawn
-from ultraplanner_gui.cards.content import PaceCard, fuel_card, pace_card
+from ultraplanner_gui.cards.fuel_content import fuel_card
 from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.pace_content import PaceCard, pace_card
 from ultraplanner_gui.cards.page import MM_PER_PT, Page, Rect, Text
 from ultraplanner_gui.cards.paint import measure
 from ultraplanner_gui.cards.pdf import card_pages, cards_pdf, write_cards
@@ -149,8 +151,19 @@ def test_copied_text_has_spaces():
     assert "\t" not in text
 
 
+@pytest.mark.parametrize("kind", CARDS)
+def test_a_card_needs_no_colour(kind):
+    reader = PdfReader(io.BytesIO(_made(kind, (105.0, 148.0))[2]))
+    operations = ContentStream(reader.pages[0].get_contents(), reader).operations
+    inks = {tuple(map(float, v)) for v, operator in operations if operator.lower() == b"scn"}
+    assert len(inks) > 2
+    assert all(red == green == blue for red, green, blue in inks)
+
+
 def test_two_runs_differ_only_by_the_date():
-    first, second = (re.sub(rb"D:\d{14}[^)]*", b"", _made("pace", (105.0, 148.0))[2]) for _ in "ab")
+    runs = [_made("pace", (105.0, 148.0))[2] for _ in range(2)]
+    (first, dates), (second, _) = (re.subn(rb"/CreationDate \([^)]*\)", b"", r) for r in runs)
+    assert dates == 1
     assert first == second
 
 

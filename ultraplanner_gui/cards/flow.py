@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from ultraplanner_gui.cards.content import Turning
+from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.cards.page import BAND, SOFT, Op, Page, Rect, Text
-from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm, stacked
+from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_MARGIN_MM = 3.0
 LARGEST_MARGIN_MM = 12.0
@@ -56,21 +56,23 @@ class Frame:
 class Sheet:
     """A card set at one size, ready to flow.
 
-    `opening` follows the title on the first page only, `heads` on every page; `closing` follows
-    the last row. `strain` counts what makes this setting a poorer choice than another.
+    `warnings` and `opening` follow the title on the first page only, `heads` on every page;
+    `closing` follows the last row, `notes` stand at the foot of the last page and `running`
+    ones at that of every page. `strain` counts what makes this setting a poor choice.
     """
 
     setting: Setting
     title: str
     subtitle: str
     rows: Sequence[Block]
-    notes: Sequence[str]
     turning: Turning
+    warnings: Sequence[str] = ()
+    notes: Sequence[str] = ()
+    running: Sequence[str] = ()
     opening: Block = Block(0.0)
     heads: Block = Block(0.0)
     closing: Block = Block(0.0)
     strain: int = 0
-    pad_mm: float = field(default=0.6)
 
 
 def flow(sheet: Sheet, frame: Frame) -> tuple[Page, ...] | None:
@@ -85,7 +87,7 @@ def flow(sheet: Sheet, frame: Frame) -> tuple[Page, ...] | None:
 
 
 def _fits_at_all(sheet: Sheet, frame: Frame) -> bool:
-    tallest = max((row.height_mm for row in sheet.rows), default=0.0) + 2.0 * sheet.pad_mm
+    tallest = max((row.height_mm for row in sheet.rows), default=0.0) + 2.0 * sheet.setting.pad_mm
     return all(tallest <= _room(sheet, frame, k, 3) for k in range(3))
 
 
@@ -114,7 +116,7 @@ def _filled(sheet: Sheet, rooms: Sequence[float]) -> list[Sequence[Block]] | Non
     shares: list[list[Block]] = [[] for _ in rooms]
     number, left = 0, rooms[0]
     for row in sheet.rows:
-        height = row.height_mm + 2.0 * sheet.pad_mm
+        height = row.height_mm + 2.0 * sheet.setting.pad_mm
         while height > left:
             number += 1
             if number == len(rooms):
@@ -133,7 +135,7 @@ def _page(
     left, ops = frame.margin_mm, header.at(frame.margin_mm, frame.margin_mm)
     ops += foot.at(left, frame.bottom_mm - foot.height_mm)
     y = frame.margin_mm + header.height_mm
-    pad = sheet.pad_mm + _ease(sheet, frame, shares)
+    pad = sheet.setting.pad_mm + _ease(sheet, frame, shares)
     index = sum(len(share) for share in shares[:number])
     for row in shares[number]:
         height = row.height_mm + 2.0 * pad
@@ -155,36 +157,42 @@ def _ease(sheet: Sheet, frame: Frame, shares: Sequence[Sequence[Block]]) -> floa
     """Return the padding that rows get of what is left over, the same on every page."""
     total = len(shares)
     spare = [
-        (_room(sheet, frame, k, total) - sum(row.height_mm + 2.0 * sheet.pad_mm for row in share))
+        (
+            _room(sheet, frame, k, total)
+            - sum(row.height_mm + 2.0 * sheet.setting.pad_mm for row in share)
+        )
         / (2.0 * len(share))
         for k, share in enumerate(shares)
         if share
     ]
-    return min([MOST_EASE * line_mm(sheet.setting.body_pt), *spare])
+    return min([MOST_EASE * sheet.setting.line_mm(sheet.setting.body_pt), *spare])
 
 
 def _header(sheet: Sheet, frame: Frame, number: int, total: int) -> Block:
     setting, width = sheet.setting, frame.inner_mm
     page_of = _page_of(sheet, number, total) if total > 1 else ""
-    reserve = setting.width_mm(page_of, setting.body_pt) + setting.gap_mm if page_of else 0.0
+    reserve = setting.width_mm(page_of, setting.body_pt) + 2.0 * setting.gap_mm if page_of else 0.0
     is_first = number == 0
     size = setting.title_pt if is_first else setting.name_pt
     titles = setting.wrap(sheet.title, width - reserve, size, bold=True)
-    ops: list[Op] = list(stacked(titles, 0.0, 0.0, size, bold=True))
+    ops: list[Op] = list(setting.stacked(titles, 0.0, 0.0, size, bold=True))
     baseline = em_mm(size)
     if page_of:
         ops.append(Text(width, baseline, page_of, setting.body_pt, align="right", grey=SOFT))
-    height = len(titles) * line_mm(size)
+    height = len(titles) * setting.line_mm(size)
     if is_first:
         beside = setting.width_mm(titles[-1], size, True) + 3.0 * setting.gap_mm
         if setting.width_mm(sheet.subtitle, setting.body_pt) <= width - beside - reserve:
             x = width - reserve
-            last = baseline + (len(titles) - 1) * line_mm(size)
+            last = baseline + (len(titles) - 1) * setting.line_mm(size)
             ops.append(Text(x, last, sheet.subtitle, setting.body_pt, align="right", grey=SOFT))
         else:
             lines = setting.wrap(sheet.subtitle, width, setting.body_pt)
-            ops += stacked(lines, 0.0, height, setting.body_pt, grey=SOFT)
-            height += len(lines) * line_mm(setting.body_pt)
+            ops += setting.stacked(lines, 0.0, height, setting.body_pt, grey=SOFT)
+            height += len(lines) * setting.line_mm(setting.body_pt)
+        warnings = _wrapped(sheet.warnings, setting, width, setting.body_pt)
+        ops += setting.stacked(warnings, 0.0, height, setting.body_pt, bold=True)
+        height += len(warnings) * setting.line_mm(setting.body_pt)
         height += 0.5 * em_mm(setting.body_pt)
         ops += sheet.opening.at(0.0, height)
         height += sheet.opening.height_mm
@@ -197,15 +205,18 @@ def _header(sheet: Sheet, frame: Frame, number: int, total: int) -> Block:
 def _foot(sheet: Sheet, frame: Frame, number: int, total: int) -> Block:
     setting = sheet.setting
     is_last = number == total - 1
-    goes_on = "" if is_last else sheet.turning.goes_on.format(number + 2, total)
-    texts = sheet.notes if is_last else [goes_on]
-    lines = [
-        line for text in texts for line in setting.wrap(text, frame.inner_mm, setting.label_pt)
-    ]
+    goes_on = () if is_last else (sheet.turning.goes_on.format(number + 2, total),)
+    texts = (*sheet.running, *(sheet.notes if is_last else goes_on))
+    lines = _wrapped(texts, setting, frame.inner_mm, setting.label_pt)
     gap = 0.5 * em_mm(setting.label_pt) if lines else 0.0
     closing = sheet.closing.height_mm if is_last else 0.0
-    ops = stacked(lines, 0.0, closing + gap, setting.label_pt, grey=SOFT)
-    return Block(closing + gap + len(lines) * line_mm(setting.label_pt), tuple(ops))
+    ops = setting.stacked(lines, 0.0, closing + gap, setting.label_pt, grey=SOFT)
+    return Block(closing + gap + len(lines) * setting.line_mm(setting.label_pt), tuple(ops))
+
+
+def _wrapped(texts: Sequence[str], setting: Setting, width_mm: float, size_pt: float) -> list[str]:
+    is_bold = size_pt == setting.body_pt
+    return [line for text in texts for line in setting.wrap(text, width_mm, size_pt, is_bold)]
 
 
 def _page_of(sheet: Sheet, number: int, total: int) -> str:

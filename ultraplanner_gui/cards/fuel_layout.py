@@ -5,23 +5,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from ultraplanner_gui.cards.content import FuelCard, FuelRow
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
+from ultraplanner_gui.cards.fuel_content import FuelCard, FuelRow
 from ultraplanner_gui.cards.page import BLACK, SOFT, Line, Op, Rect, Text
-from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm, stacked
+from ultraplanner_gui.cards.setting import Setting, em_mm
 
 MOST_NAME_LINES = 2
 MOST_NAME_SHARE = 0.42
 LEAST_FOOD_EM = 12.0
 LEAST_FOOD_SHARE = 0.5
 STRAIN_STACKED = 3
+JOINT = " · "
 
 
 def fuel_beside(card: FuelCard, setting: Setting, frame: Frame) -> Sheet | None:
     """Return the card with the sums of each leg at the right, None if that leaves no room."""
     rows = [*card.rows, *([card.total] if card.total else [])]
     right = max(
-        setting.widest_mm((r.carbs for r in rows), _sum_pt(setting), bold=True),
+        setting.widest_mm((r.carbs for r in rows), setting.sum_pt, bold=True),
         setting.widest_mm(map(_rate, rows), setting.small_pt),
     )
     left = frame.inner_mm - right - 1.5 * setting.gap_mm
@@ -36,7 +37,7 @@ def fuel_wide(card: FuelCard, setting: Setting, frame: Frame) -> Sheet | None:
     """Return the card with a column each for place, foods and sums, None if they are too narrow."""
     rows = [*card.rows, *([card.total] if card.total else [])]
     gap = 1.5 * setting.gap_mm
-    carbs = setting.widest_mm((r.carbs for r in rows), _sum_pt(setting), bold=True)
+    carbs = setting.widest_mm((r.carbs for r in rows), setting.sum_pt, bold=True)
     rates = setting.widest_mm(map(_rate, rows), setting.small_pt)
     times = setting.widest_mm((r.time for r in rows), setting.small_pt)
     room = frame.inner_mm - carbs - rates - times - 4.0 * gap
@@ -86,11 +87,7 @@ def _strain(rows: Sequence[FuelRow], setting: Setting, name_mm: float) -> int:
 
 
 def _rate(row: FuelRow) -> str:
-    return f"{row.rate} · {row.fluid}"
-
-
-def _sum_pt(setting: Setting) -> float:
-    return 1.3 * setting.body_pt
+    return f"{row.rate}{JOINT}{row.fluid}"
 
 
 def _ruled(block: Block, frame: Frame) -> Block:
@@ -107,8 +104,8 @@ def _named(
 ) -> tuple[list[Op], float]:
     """Return the name with its time and what waits there, and the height they take."""
     names = _names(row, setting, width_mm)
-    ops: list[Op] = list(stacked(names, 0.0, 0.0, setting.name_pt, bold=True))
-    pitch, space = line_mm(setting.name_pt), 0.9 * setting.gap_mm
+    ops: list[Op] = list(setting.stacked(names, 0.0, 0.0, setting.name_pt, bold=True))
+    pitch, space = setting.line_mm(setting.name_pt), 0.9 * setting.gap_mm
     x = setting.width_mm(names[-1], setting.name_pt, True) + space
     y = (len(names) - 1) * pitch
     parts = [(time, setting.small_pt, False)] if time else []
@@ -127,26 +124,28 @@ def _named(
 def _mark(mark: str, setting: Setting, x: float, y: float, wide_mm: float) -> list[Op]:
     em = em_mm(setting.label_pt)
     baseline = y + em_mm(setting.name_pt)
-    box = Rect(x, baseline - 1.0 * em, wide_mm, 1.25 * em, BLACK, outline_mm=0.25)
+    box = Rect(x, baseline - 0.95 * em, wide_mm, 1.13 * em, BLACK, outline_mm=0.25)
     text = Text(x + 0.5 * wide_mm, baseline, mark, setting.label_pt, bold=True, align="centre")
     return [box, text]
 
 
-def _parts(row: FuelRow) -> list[str]:
-    return [food + (" ·" if k < len(row.foods) - 1 else "") for k, food in enumerate(row.foods)]
+def _foods(row: FuelRow, setting: Setting, width_mm: float) -> list[str]:
+    return setting.wrap_parts(row.foods, width_mm, setting.body_pt, joint=JOINT)
 
 
 def _beside(row: FuelRow, setting: Setting, left_mm: float, right_mm: float) -> Block:
     ops, y = _named(row, setting, left_mm, row.marks, row.time)
-    foods = setting.wrap_parts(_parts(row), left_mm, setting.body_pt)
-    ops += stacked(foods, 0.0, y, setting.body_pt)
-    height = y + len(foods) * line_mm(setting.body_pt)
-    small, large = setting.small_pt, _sum_pt(setting)
+    foods = _foods(row, setting, left_mm)
+    ops += setting.stacked(foods, 0.0, y, setting.body_pt)
+    height = y + len(foods) * setting.line_mm(setting.body_pt)
+    small, large = setting.small_pt, setting.sum_pt
     baseline = em_mm(large)
-    ops = [op.moved(0.0, em_mm(large) - em_mm(setting.name_pt)) for op in ops]
-    height += em_mm(large) - em_mm(setting.name_pt)
+    drop = baseline - em_mm(setting.name_pt)
+    ops = [op.moved(0.0, drop) for op in ops]
+    height += drop
     ops.append(Text(right_mm, baseline, row.carbs, large, bold=True, align="right"))
-    below = baseline + line_mm(setting.body_pt)
+    # On the line of the first foods, where the name takes one line.
+    below = drop + setting.line_mm(setting.name_pt) + em_mm(setting.body_pt)
     ops.append(Text(right_mm, below, _rate(row), small, align="right"))
     return Block(max(height, below + 0.25 * em_mm(small)), tuple(ops))
 
@@ -164,33 +163,33 @@ class _Wide:
 
 
 def _wide(row: FuelRow, setting: Setting, columns: _Wide) -> Block:
-    baseline = em_mm(_sum_pt(setting))
+    baseline = em_mm(setting.sum_pt)
     named, name_height = _named(row, setting, columns.name_mm, row.marks)
     name_drop = baseline - em_mm(setting.name_pt)
     food_drop = baseline - em_mm(setting.body_pt)
-    foods = setting.wrap_parts(_parts(row), columns.food_mm, setting.body_pt)
+    foods = _foods(row, setting, columns.food_mm)
     ops = [
         *(op.moved(0.0, name_drop) for op in named),
-        *stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
+        *setting.stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
         Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right", SOFT),
         Text(columns.rate_to_mm, baseline, _rate(row), setting.small_pt, align="right"),
-        Text(columns.carbs_to_mm, baseline, row.carbs, _sum_pt(setting), True, "right"),
+        Text(columns.carbs_to_mm, baseline, row.carbs, setting.sum_pt, True, "right"),
     ]
-    food_height = food_drop + len(foods) * line_mm(setting.body_pt)
-    height = max(name_drop + name_height, food_height, line_mm(_sum_pt(setting)))
+    food_height = food_drop + len(foods) * setting.line_mm(setting.body_pt)
+    height = max(name_drop + name_height, food_height, setting.line_mm(setting.sum_pt))
     return Block(height, tuple(ops))
 
 
 def _stacked(row: FuelRow, setting: Setting, width_mm: float) -> Block:
     ops, y = _named(row, setting, width_mm, row.marks, row.time)
-    small, large = setting.small_pt, _sum_pt(setting)
+    small, large = setting.small_pt, setting.sum_pt
     sums = (
         ([row.carbs], large, True),
-        ([f"{row.rate} ·", row.fluid], small, False),
-        (_parts(row), setting.body_pt, False),
+        ([row.rate, row.fluid], small, False),
+        (row.foods, setting.body_pt, False),
     )
     for parts, size, bold in sums:
-        lines = setting.wrap_parts(parts, width_mm, size, bold)
-        ops += stacked(lines, 0.0, y, size, bold=bold)
-        y += len(lines) * line_mm(size)
+        lines = setting.wrap_parts(parts, width_mm, size, bold, JOINT)
+        ops += setting.stacked(lines, 0.0, y, size, bold=bold)
+        y += len(lines) * setting.line_mm(size)
     return Block(y, tuple(ops))

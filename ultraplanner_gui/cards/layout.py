@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from functools import partial
 
-from ultraplanner_gui.cards.content import CardContent, FuelCard, PaceCard
+from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.flow import Frame, Sheet, flow
+from ultraplanner_gui.cards.fuel_content import FuelCard
 from ultraplanner_gui.cards.fuel_layout import fuel_beside, fuel_stacked, fuel_wide
+from ultraplanner_gui.cards.pace_content import PaceCard
 from ultraplanner_gui.cards.pace_layout import pace_stacked, pace_two_lines, pace_wide
 from ultraplanner_gui.cards.page import LEAST_PT, Measure, Page
 from ultraplanner_gui.cards.setting import Setting
@@ -30,10 +32,30 @@ def lay_out(
     even one row fits on a page.
     """
     frame = Frame(width_mm, height_mm)
+    found = _best(card, frame, measure, is_dense=False)
+    if found is None or len(found) > 1:
+        dense = _best(card, frame, measure, is_dense=True)
+        if dense is not None and (found is None or len(dense) < len(found)):
+            found = dense
+    if found is None:
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Cards", "A card of {0} x {1} mm is too small to be legible. Choose a larger one."
+            ),
+            f"{width_mm:g}",
+            f"{height_mm:g}",
+        )
+    return found
+
+
+def _best(
+    card: CardContent, frame: Frame, measure: Measure, is_dense: bool
+) -> tuple[Page, ...] | None:
+    """Return the setting on the fewest pages, of those the least strained, then the largest."""
     best: tuple[tuple[float, ...], tuple[Page, ...]] | None = None
     for rank, form in enumerate(_forms(card)):
         for size_pt in _sizes(frame):
-            sheet = form(Setting(size_pt, measure), frame)
+            sheet = form(Setting(size_pt, measure, is_dense), frame)
             pages = flow(sheet, frame) if sheet is not None else None
             if sheet is None or pages is None:
                 continue
@@ -42,15 +64,7 @@ def lay_out(
                 best = key, pages
             if len(pages) == 1 and sheet.strain == 0:
                 break
-    if best is None:
-        raise PlanError(
-            QT_TRANSLATE_NOOP(
-                "Cards", "A card of {0} x {1} mm is too small to be legible. Choose a larger one."
-            ),
-            f"{width_mm:g}",
-            f"{height_mm:g}",
-        )
-    return best[1]
+    return best[1] if best is not None else None
 
 
 def _forms(card: CardContent) -> Iterator[Form]:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from ultraplanner_gui.cards.content import Clock, PaceCard, PaceRow
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
+from ultraplanner_gui.cards.pace_content import Clock, PaceCard, PaceRow
 from ultraplanner_gui.cards.page import SOFT, Op, Text
-from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm, stacked
+from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
 from ultraplanner_gui.wording.words import NONE
 
@@ -92,9 +92,10 @@ def _sheet(
         title=card.title,
         subtitle=card.subtitle,
         rows=rows,
-        notes=card.notes,
+        warnings=card.warnings,
+        running=card.notes,
         turning=card.turning,
-        opening=sketch_block(card.sketch, setting, frame.inner_mm, frame.height_mm),
+        opening=sketch_block(card.sketch, setting, frame),
         heads=heads,
         strain=strain,
     )
@@ -199,8 +200,8 @@ def _row(
     under: Sequence[Sequence[Op]],
 ) -> Block:
     """Return one place: names and figures on one baseline, the lines *under* below the name."""
-    first, baseline = line_mm(setting.figure_pt), em_mm(setting.figure_pt)
-    pitch, below = line_mm(setting.name_pt), line_mm(setting.small_pt)
+    first, baseline = setting.line_mm(setting.figure_pt), em_mm(setting.figure_pt)
+    pitch, below = setting.line_mm(setting.name_pt), setting.line_mm(setting.small_pt)
     ops: list[Op] = [
         Text(0.0, baseline + k * pitch, name, setting.name_pt, bold=True)
         for k, name in enumerate(names)
@@ -215,7 +216,7 @@ def _row(
             continue
         size = setting.figure_pt if column.is_figure else setting.body_pt
         ops.append(Text(right, baseline, cell[0], size, bold=column.is_figure, align="right"))
-        ops += stacked(cell[1:], right, first, setting.small_pt, align="right")
+        ops += setting.stacked(cell[1:], right, first, setting.small_pt, align="right")
         height = max(height, first + (len(cell) - 1) * below)
     return Block(height, tuple(ops))
 
@@ -223,14 +224,14 @@ def _row(
 def _heads(table: _Table, name: str, setting: Setting, under: Sequence[Op]) -> Block:
     """Return the heads, all on the lowest line that they share."""
     size = setting.label_pt
-    pitch = line_mm(size)
+    pitch = setting.line_mm(size)
     most = max([len(head) for head in table.heads] + [2 if under else 1])
     name_line = most - (2 if under else 1)
     ops: list[Op] = [Text(0.0, name_line * pitch + em_mm(size), name, size, grey=SOFT)]
     ops += [op.moved(0.0, (most - 1) * pitch) for op in under]
     for head, right in zip(table.heads, table.right_mm, strict=True):
         top = (most - len(head)) * pitch
-        ops += stacked(head, right, top, size, align="right", grey=SOFT)
+        ops += setting.stacked(head, right, top, size, align="right", grey=SOFT)
     return Block(most * pitch + 0.15 * em_mm(size), tuple(ops))
 
 
@@ -254,7 +255,7 @@ def _name_and_stop(
     size = setting.small_pt
     end = setting.width_mm(names[-1], setting.name_pt, True) + _stop_gap_mm(setting)
     if end + setting.width_mm(row.stop_label, size) <= width_mm + 1e-6:
-        baseline = em_mm(setting.figure_pt) + (len(names) - 1) * line_mm(setting.name_pt)
+        baseline = em_mm(setting.figure_pt) + (len(names) - 1) * setting.line_mm(setting.name_pt)
         return names, [Text(end, baseline, row.stop_label, size)], []
     lines = setting.wrap(row.stop_label, width_mm, size)
     return names, [], [[Text(0.0, em_mm(size), line, size)] for line in lines]
@@ -312,7 +313,7 @@ class _Ground:
 def _listed(card: PaceCard, row: PaceRow, setting: Setting, width_mm: float) -> Block:
     head = _listed_head(row, setting, width_mm)
     ops, y = list(head.ops), head.height_mm
-    x, size, line = 0.0, setting.small_pt, line_mm(setting.small_pt)
+    x, size, line = 0.0, setting.small_pt, setting.line_mm(setting.small_pt)
     space = 0.35 * em_mm(size)
     for label, text in _items(card, row):
         ahead = setting.width_mm(label, size) + space
@@ -325,8 +326,8 @@ def _listed(card: PaceCard, row: PaceRow, setting: Setting, width_mm: float) -> 
             x += wide + 1.2 * setting.gap_mm
             continue
         labels, texts = setting.wrap(label, width_mm, size), setting.wrap(text, width_mm, size)
-        ops += stacked(labels, 0.0, y, size, grey=SOFT)
-        ops += stacked(texts, 0.0, y + len(labels) * line, size)
+        ops += setting.stacked(labels, 0.0, y, size, grey=SOFT)
+        ops += setting.stacked(texts, 0.0, y + len(labels) * line, size)
         y += (len(labels) + len(texts)) * line
     return Block(y + (line if x > 0.0 else 0.0), tuple(ops))
 
@@ -339,15 +340,15 @@ def _listed_head(row: PaceRow, setting: Setting, width_mm: float) -> Block:
         baseline = em_mm(plan_pt)
         plan = Text(width_mm, baseline, row.on_plan, plan_pt, bold=True, align="right")
         name = Text(0.0, baseline, row.name, name_pt, bold=True)
-        return Block(line_mm(plan_pt), (name, plan))
+        return Block(setting.line_mm(plan_pt), (name, plan))
     names = setting.wrap(row.name, width_mm, name_pt, bold=True)
     plans = setting.wrap(row.on_plan, width_mm, plan_pt, bold=True)
-    below = len(names) * line_mm(name_pt)
+    below = len(names) * setting.line_mm(name_pt)
     ops = (
-        *stacked(names, 0.0, 0.0, name_pt, bold=True),
-        *stacked(plans, 0.0, below, plan_pt, bold=True),
+        *setting.stacked(names, 0.0, 0.0, name_pt, bold=True),
+        *setting.stacked(plans, 0.0, below, plan_pt, bold=True),
     )
-    return Block(below + len(plans) * line_mm(plan_pt), ops)
+    return Block(below + len(plans) * setting.line_mm(plan_pt), ops)
 
 
 def _items(card: PaceCard, row: PaceRow) -> Iterator[tuple[str, str]]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from ultraplanner_gui.cards.page import LEAST_PT, MM_PER_PT, Align, Measure, Text
+from ultraplanner_gui.cards.page import BLACK, LEAST_PT, MM_PER_PT, Align, Measure, Text
 
-LINE_EM = 1.25
+EASY_LINE_EM, DENSE_LINE_EM = 1.25, 1.13
 """From one line to the next; the baseline stands one em below the top of the line."""
 
 
@@ -17,11 +17,17 @@ class Setting:
 
     body_pt: float
     measure: Measure
+    is_dense: bool = False
 
     @property
     def figure_pt(self) -> float:
         """Size of the one figure looked for first."""
         return 1.2 * self.body_pt
+
+    @property
+    def sum_pt(self) -> float:
+        """Size of the sum of a leg."""
+        return (1.2 if self.is_dense else 1.3) * self.body_pt
 
     @property
     def name_pt(self) -> float:
@@ -48,6 +54,32 @@ class Setting:
         """The least gap between columns."""
         return 0.72 * em_mm(self.body_pt)
 
+    @property
+    def pad_mm(self) -> float:
+        """The least white above and below a row."""
+        return 0.25 if self.is_dense else 0.6
+
+    def line_mm(self, size_pt: float) -> float:
+        """Return the height of a line."""
+        return (DENSE_LINE_EM if self.is_dense else EASY_LINE_EM) * em_mm(size_pt)
+
+    def stacked(
+        self,
+        lines: Iterable[str],
+        x_mm: float,
+        top_mm: float,
+        size_pt: float,
+        bold: bool = False,
+        align: Align = "left",
+        grey: float = BLACK,
+    ) -> list[Text]:
+        """Return *lines* one under another, the first line's top at *top_mm*."""
+        first, pitch = top_mm + em_mm(size_pt), self.line_mm(size_pt)
+        return [
+            Text(x_mm, first + k * pitch, line, size_pt, bold, align, grey)
+            for k, line in enumerate(lines)
+        ]
+
     def width_mm(self, text: str, size_pt: float, bold: bool = False) -> float:
         """Return the width of *text*."""
         return self.measure(text, size_pt, bold) if text else 0.0
@@ -61,13 +93,21 @@ class Setting:
         return self.wrap_parts(filter(None, text.split(" ")), width_mm, size_pt, bold)
 
     def wrap_parts(
-        self, parts: Iterable[str], width_mm: float, size_pt: float, bold: bool = False
+        self,
+        parts: Iterable[str],
+        width_mm: float,
+        size_pt: float,
+        bold: bool = False,
+        joint: str = " ",
     ) -> list[str]:
-        """Return *parts* as lines, broken between them where that is possible."""
+        """Return *parts* as lines, broken between them where that is possible.
+
+        The *joint* stands between parts on one line, never at its end.
+        """
         lines: list[str] = []
         line = ""
         for part in parts:
-            longer = f"{line} {part}" if line else part
+            longer = f"{line}{joint}{part}" if line else part
             if self.width_mm(longer, size_pt, bold) <= width_mm:
                 line = longer
                 continue
@@ -95,24 +135,3 @@ class Setting:
 def em_mm(size_pt: float) -> float:
     """Return the size of type in millimetres."""
     return size_pt * MM_PER_PT
-
-
-def line_mm(size_pt: float) -> float:
-    """Return the height of a line."""
-    return LINE_EM * em_mm(size_pt)
-
-
-def stacked(
-    lines: Iterable[str],
-    x_mm: float,
-    top_mm: float,
-    size_pt: float,
-    bold: bool = False,
-    align: Align = "left",
-    grey: float = 0.0,
-) -> list[Text]:
-    """Return *lines* one under another, the first line's top at *top_mm*."""
-    return [
-        Text(x_mm, top_mm + em_mm(size_pt) + k * line_mm(size_pt), line, size_pt, bold, align, grey)
-        for k, line in enumerate(lines)
-    ]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from ultraplanner_gui.cards.content import Sketch
-from ultraplanner_gui.cards.flow import Block
+from ultraplanner_gui.cards.flow import Block, Frame
+from ultraplanner_gui.cards.pace_content import Sketch
 from ultraplanner_gui.cards.page import (
     BLACK,
     CAP_HEIGHT_EM,
@@ -18,22 +18,22 @@ from ultraplanner_gui.cards.page import (
     Rect,
     Text,
 )
-from ultraplanner_gui.cards.setting import Setting, em_mm, line_mm
+from ultraplanner_gui.cards.setting import Setting, em_mm
 
-SHARE_OF_PAGE = 0.12
+SHARE_OF_PAGE, DENSE_SHARE_OF_PAGE = 0.12, 0.07
 LEAST_MM, MOST_MM = 7.0, 36.0
 BAND_MM, BAND_GAP_MM = 1.7, 0.5
 WIDEST_GUTTER_SHARE = 0.22
 
 
-def sketch_block(sketch: Sketch, setting: Setting, width_mm: float, page_mm: float) -> Block:
+def sketch_block(sketch: Sketch, setting: Setting, frame: Frame) -> Block:
     """Return the profile with its scale at the left, station lines and the dark band under it."""
-    size = setting.label_pt
+    size, width_mm = setting.label_pt, frame.inner_mm
     labels = [sketch.highest, sketch.lowest, sketch.dark if sketch.shades else ""]
     gutter = setting.widest_mm(labels, size) + setting.gap_mm
     if gutter > WIDEST_GUTTER_SHARE * width_mm or not any(labels):
         gutter = 0.0
-    hill = _hill_mm(sketch, setting, page_mm, has_scale=gutter > 0.0)
+    hill = _hill_mm(sketch, setting, frame.height_mm, has_scale=gutter > 0.0)
     above = 0.0
     ops: list[Op] = []
     if gutter:
@@ -41,10 +41,10 @@ def sketch_block(sketch: Sketch, setting: Setting, width_mm: float, page_mm: flo
     elif sketch.line:
         lines = setting.wrap(f"{sketch.lowest} – {sketch.highest}", width_mm, size)
         ops += [
-            Text(0.0, em_mm(size) + k * line_mm(size), line, size, grey=SOFT)
+            Text(0.0, em_mm(size) + k * setting.line_mm(size), line, size, grey=SOFT)
             for k, line in enumerate(lines)
         ]
-        above = len(lines) * line_mm(size)
+        above = len(lines) * setting.line_mm(size)
     ops += [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
     below = BAND_GAP_MM + BAND_MM if sketch.shades else 0.0
     return Block(above + hill + below + 0.7 * em_mm(setting.body_pt), tuple(ops))
@@ -53,8 +53,9 @@ def sketch_block(sketch: Sketch, setting: Setting, width_mm: float, page_mm: flo
 def _hill_mm(sketch: Sketch, setting: Setting, page_mm: float, has_scale: bool) -> float:
     if not sketch.line:
         return 0.5 * LEAST_MM
-    least = 2.2 * line_mm(setting.label_pt) if has_scale else LEAST_MM
-    return max(least, min(MOST_MM, SHARE_OF_PAGE * page_mm))
+    least = 2.2 * setting.line_mm(setting.label_pt) if has_scale else LEAST_MM
+    share = DENSE_SHARE_OF_PAGE if setting.is_dense else SHARE_OF_PAGE
+    return max(least, min(MOST_MM, share * page_mm))
 
 
 def _scale(sketch: Sketch, setting: Setting, right_mm: float, hill_mm: float) -> list[Op]:
