@@ -14,7 +14,7 @@ from ultraplanner_gui.wording.words import NONE
 
 MOST_NAME_LINES = 2
 LEAST_NAME_SHARE = 0.16
-STRAIN_LIST = 3
+STRAIN_STOP, STRAIN_NAME, STRAIN_LIST = 1, 2, 5
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,15 +61,16 @@ def pace_two_lines(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | No
     table = _table(columns, setting, frame.inner_mm, ground.width_mm, natural)
     if table is None:
         return None
-    rows, most_lines = [], 1
+    rows, most_lines, strain = [], 1, 0
     for index, row in enumerate(card.rows):
         names, beside, under = _name_and_stop(row, setting, table.name_mm)
         most_lines = max(most_lines, len(names))
+        strain = max(strain, STRAIN_STOP if under else 0)
         lines = [*under, ground.ops(row, setting)]
         block = _row(table, index, names, setting, lines)
         rows.append(Block(block.height_mm, (*block.ops, *beside)))
     heads = _heads(table, card.heads.name, setting, ground.head_ops(card, setting))
-    strain = _strain(card, setting, table.name_mm, most_lines)
+    strain += _strain(card, setting, table.name_mm, most_lines)
     return _sheet(card, setting, frame, rows, heads, strain)
 
 
@@ -104,7 +105,7 @@ def _sheet(
 def _strain(card: PaceCard, setting: Setting, name_mm: float, most_lines: int) -> int:
     words = (word for row in card.rows for word in row.name.split())
     is_broken = setting.widest_mm(words, setting.name_pt, bold=True) > name_mm
-    return (1 if most_lines > MOST_NAME_LINES else 0) + (1 if is_broken else 0)
+    return STRAIN_NAME * ((most_lines > MOST_NAME_LINES) + is_broken)
 
 
 # Columns
