@@ -70,7 +70,7 @@ def _run_window(file: Path | None, demo: bool) -> int:
     from PySide6.QtCore import QTimer
     from PySide6.QtWidgets import QApplication
 
-    from ultraplanner_gui.desk import crash
+    import ultraplanner_gui.desk.crash as crash
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import theme
     from ultraplanner_gui.window.main_window import MainWindow

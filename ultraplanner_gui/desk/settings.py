@@ -76,7 +76,7 @@ class Settings:
         ("system", "light", "dark"),
     )
     text_percent = Setting("text_percent", 100, "Size of all text in percent", low=80, high=200)
-    race_axis = Setting(
+    race_axis: Setting[Literal["distance", "clock"]] = Setting(
         "race_axis", "distance", "What the race day runs along", ("distance", "clock")
     )
     last_folder = Setting("last_folder", "", "The folder a file was last taken from")

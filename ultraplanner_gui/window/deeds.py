@@ -29,6 +29,7 @@ from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
+from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import ThemeWish, theme
 from ultraplanner_gui.window import dialogs
 from ultraplanner_gui.window.plan_form import Answers, PlanForm
@@ -455,7 +456,7 @@ class Deeds(QObject):
         if self._window.workplace is not None:
             self._window.workplace.show_storeys(buildup, raceday)
 
-    def _measure(self, measure: str) -> None:
+    def _measure(self, measure: Measure) -> None:
         self._window.settings.race_axis = measure
         if self._window.workplace is not None:
             self._window.workplace.raceday.choose_measure(measure)

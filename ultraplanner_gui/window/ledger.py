@@ -15,7 +15,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.rows import Rows
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window import ledger_rows
+from ultraplanner_gui.window import ledger_buildup, ledger_race
 from ultraplanner_gui.wording.words import Words
 
 
@@ -94,26 +94,26 @@ class Ledger(QScrollArea):
         if race_first == self._is_race_first:
             return
         self._is_race_first = race_first
-        for widget in (self._upper, self._lower, self._note_head, self._note):
-            self._box.removeWidget(widget)
-        race = [self._lower, self._note_head, self._note]
+        race: list[QWidget] = [self._lower, self._note_head, self._note]
         order = [*race, self._upper] if race_first else [self._upper, *race]
+        for widget in order:
+            self._box.removeWidget(widget)
         for place, widget in enumerate(order):
             self._box.insertWidget(place, widget)
 
     def _refresh(self) -> None:
         now, before, words = self._document.shown, self._document.before, self._words()
         upper = (
-            ledger_rows.session_rows(now, before, self._session, words)
+            ledger_buildup.session_rows(now, before, self._session, words)
             if self._session
-            else ledger_rows.build_up_rows(now, words)
+            else ledger_buildup.build_up_rows(now, before, words)
         )
         lower = (
-            ledger_rows.section_rows(now, before, self._section, words)
+            ledger_race.section_rows(now, before, self._section, words)
             if self._section
             else (
-                *ledger_rows.item_rows(now, self._item, words),
-                *ledger_rows.race_rows(now, before, words),
+                *ledger_race.item_rows(now, self._item, words),
+                *ledger_race.race_rows(now, before, words),
             )
         )
         self._upper.show_rows(upper)

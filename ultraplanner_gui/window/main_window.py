@@ -5,7 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Slot
-from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QResizeEvent
+from PySide6.QtGui import (
+    QAction,
+    QCloseEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QKeySequence,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import (
     QLabel,
     QMainWindow,
@@ -171,7 +178,7 @@ class MainWindow(QMainWindow):
             stack.createRedoAction(self, self.tr("&Redo")),
         )
         undo.setShortcut("Ctrl+Z")
-        redo.setShortcuts(["Ctrl+Shift+Z", "Ctrl+Y"])
+        redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         self._undo = [undo, redo]
         edit = self._menus["edit"]
         edit.insertActions(edit.actions()[0], self._undo)

@@ -1,0 +1,200 @@
+"""What the ledger says of the build-up: a session, its week, the checks it touches."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ultraplanner_gui.engine.checks import Check
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.engine.weeks import WeekFigures
+from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
+from ultraplanner_gui.window.ledger_pairs import Pairs, tr
+from ultraplanner_gui.wording.words import Words
+
+MOST_CHECKS = 6
+_URGENCY = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
+
+
+def session_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple[Row, ...]:
+    """Return the rows for the session *key*, its week and the checks it touches."""
+    session = _session(now, key)
+    if session is None:
+        return build_up_rows(now, before, words)
+    earlier = _session(before, key) or session
+    rows: list[Row] = [Title(_capital(session.kind), _where(session, earlier, now, words))]
+    rows += _session_figures(session, words)
+    to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
+    week = next((w for w in now.weeks if w.to_go == to_go), None)
+    if week is not None:
+        rows += [Rule(), *week_rows(before, week, words)]
+    rows += _touched_checks(now, key, week, words)
+    return tuple(rows)
+
+
+def build_up_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
+    """Return the rows for the build-up as a whole."""
+    reason = words.say(now.runway.reason) if now.runway is not None else ""
+    rows: list[Row] = [Title(tr("Build-up"), reason)]
+    if not now.project.block.sessions:
+        rows.append(Sentence(tr("No sessions yet. Build-up menu, Build the block.")))
+        return tuple(rows)
+    this = weeks_to_go(now.today, now.project.race.day, now.project.first_weekday)
+    week = next((w for w in now.weeks if w.to_go == this), None)
+    if week is not None:
+        rows += week_rows(before, week, words)
+    if now.asks is not None:
+        peak = max((w.distance_m for w in now.weeks), default=0.0)
+        longest = max((w.longest_m for w in now.weeks), default=0.0)
+        rows += [
+            Rule(),
+            Heads(tr("What the race asks"), tr("asked"), tr("planned")),
+            _asked(tr("Largest week"), now.asks.peak_week_m, peak, words),
+            _asked(tr("Longest run"), now.asks.longest_m, longest, words),
+            Sentence(tr("Ranges coaches use; no trial sets them.")),
+        ]
+    rows += [Rule(), *_loose_checks(now, words)]
+    rows.append(Sentence(tr("This plan is arithmetic on what you typed. It does not examine you.")))
+    return tuple(rows)
+
+
+def week_rows(before: Outlook, week: WeekFigures, words: Words) -> list[Row]:
+    """Return the rows for one week, before and now."""
+    was = next((w for w in before.weeks if w.start == week.start), week)
+    name = tr("{0} to go, {1} week").format(week.to_go, tr(week.role))
+    pairs = Pairs(tr("Race week") if week.to_go == 0 else name, was is not week and was != week)
+    pairs.add(
+        tr("Distance"),
+        words.distance(was.distance_m, 0),
+        words.distance(week.distance_m, 0),
+        week.ceiling_m is not None and week.distance_m > week.ceiling_m + 0.5,
+        tr("Clay: over 10 % above the last loading week. A custom, weakly supported."),
+    )
+    if week.last_loading_m:
+        pairs.add(tr("Of last loading week"), _of_last(was, words), _of_last(week, words))
+    pairs.add(tr("Longest, share"), _share(was, words), _share(week, words))
+    pairs.add(tr("On feet"), words.duration(was.on_feet_s), words.duration(week.on_feet_s))
+    pairs.add(tr("Climb"), words.height(was.climb_m), words.height(week.climb_m))
+    pairs.add(tr("Drop"), words.height(was.drop_m), words.height(week.drop_m))
+    pairs.add(tr("Practice carbs"), words.grams(was.carb_g), words.grams(week.carb_g))
+    pairs.add(
+        tr("Load"),
+        words.number(was.load),
+        words.number(week.load),
+        help_text=tr("Effort times minutes (Foster 1998). Compare only with your own weeks."),
+    )
+    return pairs.rows
+
+
+def _session(outlook: Outlook, key: str) -> Session | None:
+    return next((s for s in outlook.project.block.sessions if s.key == key), None)
+
+
+def _where(session: Session, earlier: Session, now: Outlook, words: Words) -> str:
+    race_day, first = now.project.race.day, now.project.first_weekday
+
+    def day(of: Session) -> str:
+        to_go = weeks_to_go(of.day, race_day, first)
+        week = tr("race week") if to_go == 0 else tr("{0} to go").format(to_go)
+        return f"{words.day(of.day)}, {week}"
+
+    if earlier.day != session.day:
+        return tr("from {0}, to {1}").format(day(earlier), day(session))
+    return day(session)
+
+
+def _session_figures(session: Session, words: Words) -> list[Row]:
+    done = session.done
+    rows = _planned_and_done(session, words) if done is None else _done_rows(session, done, words)
+    if session.kind.is_run:
+        rows.append(Figure(tr("Ground"), _capital(session.ground)))
+    if session.carb_g_per_h:
+        rows.append(Figure(tr("Practice"), words.grams_per_hour(session.carb_g_per_h)))
+    if session.missed:
+        rows.append(Sentence(tr("Missed. What is missed is not made up later.")))
+    if session.note:
+        rows.append(Sentence(session.note))
+    return rows
+
+
+def _planned_and_done(session: Session, words: Words) -> list[Row]:
+    plan = session.actual if session.is_open else replace(session, missed=False).actual
+    return [Figure(label, text) for label, text in _figures(session, plan, words)]
+
+
+def _done_rows(session: Session, done: Done, words: Words) -> list[Row]:
+    plan = replace(session, done=None).actual
+    rows: list[Row] = [Heads("", tr("planned"), tr("done"))]
+    both = zip(_figures(session, plan, words), _figures(session, done, words), strict=True)
+    rows += [Figure(label, real, planned) for (label, planned), (_, real) in both]
+    return rows
+
+
+def _figures(session: Session, of: Done, words: Words) -> list[tuple[str, str]]:
+    figures = [(tr("Time"), words.duration(of.duration_s)), (tr("Effort"), words.effort(of.effort))]
+    if session.kind.is_run:
+        heights = f"{words.height_bare(of.climb_m)}, {words.height(of.drop_m)}"
+        figures = [
+            (tr("Distance"), words.distance(of.distance_m, 1)),
+            (tr("Climb, drop"), heights),
+            *figures,
+        ]
+    if session.carb_g_per_h:
+        figures.append((tr("Carbs"), words.grams(of.carb_g)))
+    return figures
+
+
+def _loose_checks(now: Outlook, words: Words) -> list[Row]:
+    """Return one row to each rule that does not hold, its worst place first."""
+    loose: dict[str, list[Check]] = {}
+    for check in now.checks:
+        if check.state is not State.HOLDS:
+            loose.setdefault(check.rule, []).append(check)
+    if not loose:
+        return [Heads(tr("Every check holds"))]
+    rows: list[Row] = [Heads(tr("Checks that do not hold"))]
+    for checks in sorted(loose.values(), key=lambda g: min(_URGENCY[c.state] for c in g)):
+        row = _check_row(min(checks, key=lambda c: _URGENCY[c.state]), words)
+        others = len(checks) - 1
+        if others:
+            more = tr("{0} And once more.") if others == 1 else tr("{0} And {1} times more.")
+            row = replace(row, text=more.format(row.text, others))
+        rows.append(row)
+    return rows
+
+
+def _touched_checks(now: Outlook, key: str, week: WeekFigures | None, words: Words) -> list[Row]:
+    touched = [
+        c
+        for c in now.checks
+        if key in c.sessions or (week is not None and not c.sessions and week.to_go in c.weeks)
+    ]
+    if not touched:
+        return []
+    touched.sort(key=lambda c: _URGENCY[c.state])
+    rows = [_check_row(c, words) for c in touched[:MOST_CHECKS]]
+    return [Rule(), Heads(tr("Checks it touches")), *rows]
+
+
+def _check_row(check: Check, words: Words) -> CheckRow:
+    target = f"session:{check.sessions[0]}" if check.sessions else ""
+    return CheckRow(check.state, words.say(check.text), words.say(check.source), target)
+
+
+def _asked(label: str, asked_m: float, planned_m: float, words: Words) -> Figure:
+    asked, planned = words.distance(asked_m, 0), words.distance(planned_m, 0)
+    return Figure(label, planned, asked, shows_both=True)
+
+
+def _of_last(week: WeekFigures, words: Words) -> str:
+    return words.percent(100 * week.distance_m / week.last_loading_m) if week.last_loading_m else ""
+
+
+def _share(week: WeekFigures, words: Words) -> str:
+    return words.percent(100 * week.longest_m / week.distance_m) if week.distance_m else "–"
+
+
+def _capital(text: str) -> str:
+    shown = tr(text)
+    return shown[:1].upper() + shown[1:]

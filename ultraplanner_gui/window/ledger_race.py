@@ -1,0 +1,148 @@
+"""What the ledger says of race day: a section, what to carry into it, a fuel item, the whole."""
+
+from __future__ import annotations
+
+from ultraplanner_gui.engine.fuelling import FuelFigures
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
+from ultraplanner_gui.window.ledger_pairs import Pairs, tr
+from ultraplanner_gui.wording.words import Words
+
+MOST_CHECKS = 6
+
+
+def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple[Row, ...]:
+    """Return the rows for the section *key*: target, arrival, cutoff, what to carry."""
+    section = _section(now, key)
+    if section is None:
+        return race_rows(now, before, words)
+    was = _section(before, key) or section
+    index = now.sections.index(section)
+    start = (now.sections[index - 1].name if index else tr("Start")) or tr("here")
+    pairs = Pairs(tr("Section"), was is not section and was != section)
+    _add_ground(pairs, was, section, words)
+    race, old_race = now.project.race, before.project.race
+    arrival = words.clock(race.clock(section.arrive_s))
+    pairs.add(tr("Arrive"), words.clock(old_race.clock(was.arrive_s)), arrival)
+    low, high = (race.clock(s) for s in section.window_s)
+    window = f"{words.clock(low)} – {words.clock(high, weekday=low.date() != high.date())}"
+    pairs.rows.append(
+        Figure(
+            tr("Window"),
+            window,
+            help_text=tr(
+                "Where 8 of 10 arrivals fall, about the forecast; an estimate of our own."
+            ),
+        )
+    )
+    _add_cutoff(pairs, was, section, words)
+    title = Title(tr("{0} to {1}").format(start, section.name or tr("Finish")))
+    return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words))
+
+
+def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:
+    """Return the rows for the fuel item *key*."""
+    fuel = now.project.fuel
+    item = next((i for i in fuel.items if i.key == key), None)
+    if item is None or now.target is None:
+        return ()
+    food, n = fuel.food(item.food), item.servings
+    clock = words.clock(now.project.race.clock(item.at_s))
+    place = words.distance(now.target.distance_at(item.at_s), 1)
+    return (
+        Title(food.name, tr("{0} at {1}, {2}").format(words.duration(item.at_s), place, clock)),
+        Figure(tr("Servings"), words.servings(n)),
+        Figure(tr("Carbs"), words.grams(food.carb_g * n)),
+        Figure(tr("Fluid"), words.millilitres(food.fluid_ml * n)),
+        Figure(tr("Sodium"), words.milligrams(food.sodium_mg * n)),
+        Figure(tr("Caffeine"), words.milligrams(food.caffeine_mg * n)),
+        Rule(),
+    )
+
+
+def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
+    """Return the rows for the race as a whole."""
+    rows: list[Row] = [Title(tr("Race day"))]
+    course = now.project.course
+    if course is None or now.target is None or now.fuel is None:
+        rows.append(Sentence(tr("No course yet. Drop a GPX file on the window.")))
+        return tuple(rows)
+    if now.trouble is not None:
+        rows.append(CheckRow(State.BREAKS, words.say(now.trouble)))
+    rows += _fuel_rows(now.fuel, before.fuel or now.fuel, now.target.finish_s / 3600.0, words)
+    rows += [Sentence(words.say(repair)) for repair in course.repairs]
+    return tuple(rows)
+
+
+def _section(outlook: Outlook, key: str) -> SectionFigures | None:
+    return next((s for s in outlook.sections if s.key == key), None)
+
+
+def _add_ground(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
+    pairs.add(tr("Length"), words.distance(was.length_m, 1), words.distance(section.length_m, 1))
+    pairs.add(tr("Climb, drop"), _heights(was, words), _heights(section, words))
+    running = words.duration(section.moving_s)
+    pairs.add(tr("Running time"), words.duration(was.moving_s), running)
+    label = tr("Target, fixed") if section.is_fixed else tr("Target")
+    pairs.add(label, _pace(was, words), _pace(section, words))
+
+
+def _add_cutoff(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
+    if section.to_cutoff_s is not None:
+        pairs.add(
+            tr("To this cutoff"),
+            words.duration(was.to_cutoff_s),
+            words.duration(section.to_cutoff_s),
+            section.to_cutoff_s < 0,
+        )
+    if section.in_hand_s is not None:
+        pairs.add(
+            tr("Time in hand"),
+            words.duration(was.in_hand_s),
+            words.duration(section.in_hand_s),
+            section.in_hand_s < 0,
+            tr("So much later, every later cutoff is still met at planned speed."),
+        )
+
+
+def _carry_rows(now: Outlook, start_m: float, start: str, words: Words) -> list[Row]:
+    """Return what to carry out of the place where the section begins."""
+    if now.fuel is None or now.target is None:
+        return []
+    at_s = now.target.departure_s(start_m)
+    leg = next((g for g in now.fuel.legs if g.start_s - 1.0 <= at_s < g.end_s), None)
+    if leg is None:
+        return []
+    return [
+        Rule(),
+        Heads(tr("Carry out of {0}").format(start)),
+        Figure(tr("Carbs, 15 % spare"), words.grams(leg.carry_carb_g)),
+        Figure(tr("Fluid, 15 % spare"), words.litres(leg.carry_fluid_ml)),
+        Figure(tr("Planned per hour"), words.grams_per_hour(leg.carb_g_per_h)),
+        Figure(tr("Sodium"), words.milligrams(leg.intake.sodium_mg)),
+        Figure(tr("Caffeine"), words.milligrams(leg.intake.caffeine_mg)),
+    ]
+
+
+def _fuel_rows(fuel: FuelFigures, old: FuelFigures, hours: float, words: Words) -> list[Row]:
+    pairs = Pairs(tr("Fuel"), old is not fuel)
+    was, now = old.total, fuel.total
+    pairs.add(tr("Carbs"), words.grams(was.carb_g), words.grams(now.carb_g))
+    was_rate, rate = (words.grams_per_hour(total.carb_g / hours) for total in (was, now))
+    pairs.add(tr("Per hour"), was_rate, rate)
+    pairs.add(tr("Fluid"), words.litres(was.fluid_ml), words.litres(now.fluid_ml))
+    pairs.add(tr("Sodium"), words.milligrams(was.sodium_mg), words.milligrams(now.sodium_mg))
+    pairs.add(tr("Caffeine"), words.milligrams(was.caffeine_mg), words.milligrams(now.caffeine_mg))
+    loose = [c for c in fuel.checks if c.state is not State.HOLDS]
+    checks = [CheckRow(c.state, words.say(c.text), words.say(c.source)) for c in loose]
+    return [*pairs.rows, *checks[:MOST_CHECKS]]
+
+
+def _heights(section: SectionFigures, words: Words) -> str:
+    return f"{words.height_bare(section.climb_m)}, {words.height(section.drop_m)}"
+
+
+def _pace(section: SectionFigures, words: Words) -> str:
+    return f"{words.pace(section.pace_s_per_m)} {words.pace_unit}"
