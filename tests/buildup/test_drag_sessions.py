@@ -1,6 +1,7 @@
 from datetime import timedelta
 
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 
 from ultraplanner_gui.edits.block import MoveSession, RemoveSession
 
@@ -82,6 +83,21 @@ def test_escape_puts_a_dragged_session_back(stage):
     assert stage.document.shown is kept
     stage.release(stage.spot("easy6"))
     assert stage.document.performed == []
+
+
+def test_another_button_does_not_drop(stage):
+    target = _ahead(stage) + timedelta(days=9)
+    stage.drag("easy5", target)
+    QTest.mouseRelease(stage.grid, Qt.MouseButton.RightButton, pos=stage.spot_of(target))
+    assert stage.grid.is_carrying
+    assert stage.document.performed == []
+
+
+def test_hiding_the_storey_puts_it_back(stage):
+    stage.drag("easy5", _ahead(stage) + timedelta(days=9))
+    stage.storey.hide()
+    assert not stage.grid.is_carrying
+    assert stage.document.shown is stage.document.before
 
 
 def test_dropping_outside_the_grid_puts_it_back(stage):

@@ -111,11 +111,17 @@ def test_the_race_week_column_is_the_last(stage):
 
 @given(st.floats(0, 3000), st.floats(0.8, 2.0))
 def test_lanes_never_ask_for_more_height_than_there_is(height, scale):
-    wishes = [Wish(w[0] * scale, w[1] * scale, w[2] * scale, w.rank) for w in WISHES]
+    wishes = [Wish(w[0] * scale, w[1] * scale, w[2] * scale, *w[3:]) for w in WISHES]
     heights = share_out(height, wishes)
     if height >= wishes[0].least:
         assert sum(heights) <= height + 1e-6
     assert all(h == 0 or h >= int(w.least) for h, w in zip(heights, wishes, strict=True))
+
+
+@given(st.floats(430, 1200))
+def test_a_taller_storey_makes_no_lane_lower(height):
+    lower, taller = share_out(height, WISHES), share_out(height + 7, WISHES)
+    assert all(a <= b for a, b in zip(lower, taller, strict=True))
 
 
 def test_a_strip_keeps_the_weeks_and_their_distance(stage_of):

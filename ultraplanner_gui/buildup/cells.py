@@ -36,6 +36,8 @@ class Cells:
     ) -> None:
         self._axis = axis
         self.body = body
+        # Rows of one height, so that all tiles leave out the same.
+        self.row_height = max(1, int(body.height() // ROWS))
         self.weeks = tuple(week.start for week in axis.weeks)
         self._by_day: dict[date, list[Session]] = defaultdict(list)
         for session in sessions:
@@ -77,8 +79,8 @@ class Cells:
 
     def row(self, index: int) -> tuple[float, float]:
         """Return upper and lower edge of a row."""
-        each = self.body.height() / ROWS
-        return round(self.body.top() + index * each), round(self.body.top() + (index + 1) * each)
+        top = round(self.body.top()) + index * self.row_height
+        return top, top + self.row_height
 
     def place(self, day: date) -> tuple[int, int] | None:
         """Return column and row of *day*; None outside."""
@@ -124,10 +126,8 @@ class Cells:
     def day_at(self, at: QPointF) -> date | None:
         """Return the day under *at*; None outside the grid."""
         column = self._axis.index_at(at.x() - self.body.left(), self.body.width())
-        y = at.y() - self.body.top()
-        if column is None or not 0.0 <= y < self.body.height():
-            return None
-        return self._axis.day(column, int(y / (self.body.height() / ROWS)))
+        row = int((at.y() - round(self.body.top())) // self.row_height)
+        return None if column is None or not 0 <= row < ROWS else self._axis.day(column, row)
 
 
 def _share(cell: QRectF, index: int, count: int) -> QRectF:

@@ -228,6 +228,8 @@ class DayGrid(Lane):
             self._point_at(self._pointer)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
         self._press = None
         if self._carry is None or not self._by_mouse:
             return

@@ -25,19 +25,18 @@ EDGE_PX = 2.0
 def paint_ground(painter: QPainter, cells: Cells, axis: WeekAxis, race_day: date) -> None:
     """Draw a ground under each loading week; cutback, taper and race weeks stay paler."""
     c, body = theme().colours, cells.body
+    top, bottom = cells.row(0)[0], cells.row(ROWS - 1)[1]
     for index, week in enumerate(axis.weeks):
         left, right = cells.column(index)
         if week.role is Role.LOADING:
-            painter.fillRect(
-                QRectF(left + 1, body.top(), right - left - 2, body.height()), c["lane"]
-            )
+            painter.fillRect(QRectF(left + 1, top, right - left - 2, bottom - top), c["lane"])
     for row in range(1, ROWS):
         draw_level(painter, (body.left(), body.right()), cells.row(row)[0], c["line"])
     place = cells.place(race_day)
     if place is not None and place[1] < ROWS - 1:
         left, right = cells.column(place[0])
-        top = cells.row(place[1] + 1)[0] + 1.0
-        painter.fillRect(QRectF(left, top, right - left, body.bottom() - top), c["paper"])
+        after = cells.row(place[1] + 1)[0] + 1.0
+        painter.fillRect(QRectF(left, after, right - left, bottom - after), c["paper"])
 
 
 def paint_day_names(
@@ -70,7 +69,7 @@ def paint_today(painter: QPainter, cells: Cells, axis: WeekAxis, today: date) ->
     above, below, row = edge
     y = cells.row(row)[0]
     x_above, x_below = round(body.left()) + above, round(body.left()) + below
-    points = [(x_above, 0.0), (x_above, y), (x_below, y), (x_below, body.bottom() + 1.0)]
+    points = [(x_above, 0.0), (x_above, y), (x_below, y), (x_below, cells.row(ROWS - 1)[1])]
     line = QPolygonF([QPointF(px, py) for px, py in points[(0 if row else 2) :]])
     if not row:
         line.prepend(QPointF(x_below, 0.0))

@@ -61,7 +61,7 @@ class PracticeLane(WeekLane):
         columns, rate = list(self.columns(body)), self._race_rate()
         high = max([rate, 10.0, *(c.now.carb_g_per_h for c in columns)])
         scale = Scale(0.0, high, body.top() + 6.0, body.bottom())
-        values = [t for t in nice_ticks(0.0, high, 2) if abs(t - rate) > 0.3 * high] + [rate]
+        values = [rate, *nice_ticks(0.0, high, 2)]
         self.paint_ticks(painter, body, scale, [(v, self._words().number(v)) for v in values])
         for column in columns:
             self._paint_week(painter, column, scale)

@@ -7,32 +7,46 @@ from typing import NamedTuple
 
 
 class Wish(NamedTuple):
-    """The least, the usual and the greatest height of a lane; *rank* 0 stays longest."""
+    """The least, the usual and the greatest height of a lane; *rank* 0 stays in sight longest.
+
+    One that yields last keeps its usual height until the others are down to their least.
+    """
 
     least: float
     usual: float
     most: float
     rank: int
+    yields_last: bool = False
 
 
 def share_out(height: float, wishes: Sequence[Wish]) -> list[int]:
     """Return a height for each wish, together at most *height*; 0 where there is no room.
 
-    Lanes of the highest rank go first when room is short, even below their least height.
+    Lanes of the highest rank go first when room is short even for the least heights.
     """
     shown = list(range(len(wishes)))
     while len(shown) > 1 and sum(wishes[k].least for k in shown) > height:
         shown.remove(max(shown, key=lambda k: wishes[k].rank))
-    heights = [0] * len(wishes)
-    if not shown:
-        return heights
-    low, middle, high = (
-        sum(wish[part] for wish in (wishes[k] for k in shown)) for part in range(3)
-    )
-    part = 0 if height <= middle else 1
-    start, end = (low, middle) if part == 0 else (middle, high)
-    share = 0.0 if end <= start else min(1.0, max(0.0, (height - start) / (end - start)))
-    for k in shown:
-        one, other = wishes[k][part], wishes[k][part + 1]
-        heights[k] = int(one + share * (other - one))
-    return heights
+    sizes = {k: wishes[k].usual for k in shown}
+    spare = height - sum(sizes.values())
+    if spare >= 0.0:
+        _spread(sizes, spare, {k: wishes[k].most - wishes[k].usual for k in shown})
+    else:
+        for is_last in (False, True):
+            slack = {
+                k: wishes[k].usual - wishes[k].least
+                for k in shown
+                if wishes[k].yields_last is is_last
+            }
+            taken = min(-spare, sum(slack.values()))
+            _spread(sizes, -taken, slack)
+            spare += taken
+    return [int(sizes.get(k, 0.0)) for k in range(len(wishes))]
+
+
+def _spread(sizes: dict[int, float], amount: float, reach: dict[int, float]) -> None:
+    """Add *amount* to *sizes*, each by its part of all *reach* and no further."""
+    whole = sum(reach.values())
+    share = 0.0 if whole <= 0.0 else max(-1.0, min(1.0, amount / whole))
+    for k, most in reach.items():
+        sizes[k] += share * most

@@ -30,11 +30,11 @@ GAP_PX = 5.0
 # Head, grid, distance, climb and drop, longest, practice: in a strip the distance stays.
 WISHES = (
     Wish(44, 44, 44, 0),
-    Wish(133, 252, 476, 2),
-    Wish(46, 62, 150, 1),
-    Wish(34, 46, 100, 5),
+    Wish(133, 252, 476, 2, yields_last=True),
+    Wish(44, 62, 150, 1),
+    Wish(30, 46, 100, 5),
     Wish(40, 46, 100, 3),
-    Wish(30, 40, 90, 4),
+    Wish(28, 40, 90, 4),
 )
 
 
@@ -135,7 +135,7 @@ class BuildUp(QWidget):
         parts = (self.head, self.grid, *self.lanes)
         below = [0 if part is self.head else gap for part in parts]
         wishes = [
-            Wish(look.px(w[0]) + free, look.px(w[1]) + free, look.px(w[2]) + free, w.rank)
+            Wish(look.px(w[0]) + free, look.px(w[1]) + free, look.px(w[2]) + free, *w[3:])
             for w, free in zip(WISHES, below, strict=True)
         ]
         heights = share_out(self.height(), wishes)
