@@ -164,14 +164,21 @@ class Lane(QWidget):
     def paint_ticks(
         self, painter: QPainter, body: QRectF, scale: Scale, labels: list[tuple[float, str]]
     ) -> None:
-        """Draw *labels* (value, text) of *scale* in the gutter, each with a hair line."""
+        """Draw *labels* (value, text) of *scale* in the gutter, each with a hair line.
+
+        A label that would run into one drawn before it is left out.
+        """
         look = theme()
         font, height = look.font(UNIT_PT), look.metrics(UNIT_PT).height()
         gutter = look.px(GUTTER_PX) - 5.0
+        tops: list[float] = []
         for value, text in labels:
             y = scale.y(value)
             draw_level(painter, (body.left(), body.right()), y, look.colours["line"])
             top = min(max(y - height / 2, 0.0), self.height() - height)
+            if any(abs(top - other) < 0.72 * height for other in tops):
+                continue
+            tops.append(top)
             rect = QRectF(body.left() - gutter - 5.0, top, gutter, height)
             draw_text(
                 painter,
