@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Slot
@@ -16,6 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import (
     QLabel,
     QMainWindow,
+    QMenu,
     QProgressBar,
     QPushButton,
     QStackedWidget,
@@ -50,6 +52,9 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(960, 600)
         self.table = Actions(self, self.deeds)
         self._menus = self.table.fill(self.menuBar())
+        self._recent = QMenu(self.tr("Open &recent"), self)
+        self._recent.aboutToShow.connect(self._fill_recent)
+        self._menus["file"].insertMenu(self.table.by_name["demo"], self._recent)
         self._undo: list[QAction] = []
         self._welcome = Welcome(
             self.deeds.new, self.deeds.open, self.deeds.demo, self.deeds.open_project_file, self
@@ -219,6 +224,16 @@ class MainWindow(QMainWindow):
             if document is not None
             else "Ultraplanner"
         )
+
+    def _fill_recent(self) -> None:
+        self._recent.clear()
+        files = [p for p in self.settings.recent_files if p.exists()]
+        for path in files:
+            self._recent.addAction(
+                path.stem, partial(self.deeds.open_project_file, path)
+            ).setToolTip(str(path))
+        if not files:
+            self._recent.addAction(self.tr("none yet")).setEnabled(False)
 
     def _refresh_welcome(self) -> None:
         self._welcome.show_recent([p for p in self.settings.recent_files if p.exists()][:5])
