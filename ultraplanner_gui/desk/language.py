@@ -15,6 +15,7 @@ CONTEXTS = (
     "Fuel",
     "Food table",
     "Kinds",
+    "Tables",
     "Caution",
     "Cards",
     "Store",
