@@ -10,7 +10,7 @@ from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.project import Project
 
 
-class Carry:
+class SessionCarry:
     """Move one session about on trial; nothing is kept until `put_down`."""
 
     def __init__(self, document: Document, session: Session) -> None:

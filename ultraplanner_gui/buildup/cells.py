@@ -129,6 +129,41 @@ class Cells:
         row = int((at.y() - round(self.body.top())) // self.row_height)
         return None if column is None or not 0 <= row < ROWS else self._axis.day(column, row)
 
+    def clamped(self, day: date) -> date | None:
+        """Return the day shown that is nearest to *day*; None if none is."""
+        first, last = self.first_day, self.last_day
+        return None if first is None or last is None else min(max(day, first), last)
+
+    def step(self, day: date | None, key: str, days: int) -> tuple[date, Session | None] | None:
+        """Return day and session *days* further on from *day*; None where the grid ends.
+
+        One day up or down first visits the other sessions of the same day; *key* is the
+        session one is on.
+        """
+        first = self.first_day
+        here = day or first
+        if first is None or here is None:
+            return None
+        keys = [session.key for session in self.on(here)]
+        place = keys.index(key) + days if key in keys and abs(days) == 1 else -1
+        if 0 <= place < len(keys):
+            return here, self.on(here)[place]
+        there = here + timedelta(days=days)
+        return None if self.place(there) is None else (there, self._end_of(there, days == -1))
+
+    def end(self, day: date | None, to_first: bool) -> tuple[date, Session | None] | None:
+        """Return day and session of the same weekday in the first or last week."""
+        first, last = self.first_day, self.last_day
+        if first is None or last is None:
+            return None
+        row = ((day or first) - first).days % ROWS
+        there = first + timedelta(days=row) if to_first else last - timedelta(days=6 - row)
+        return there, self._end_of(there, False)
+
+    def _end_of(self, day: date, is_last: bool) -> Session | None:
+        sessions = self.on(day)
+        return sessions[-1 if is_last else 0] if sessions else None
+
 
 def _share(cell: QRectF, index: int, count: int) -> QRectF:
     if count == 1:

@@ -17,8 +17,8 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QApplication, QWidget
 
-from ultraplanner_gui.buildup import gridpaint, kinds
-from ultraplanner_gui.buildup.carry import Carry
+from ultraplanner_gui.buildup import gridkeys, gridpaint, kinds
+from ultraplanner_gui.buildup.carry import SessionCarry
 from ultraplanner_gui.buildup.cells import Cells
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.tile import Stage
@@ -34,19 +34,6 @@ from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 252.0
 LEAST_PX = 126.0
-
-Key = Qt.Key
-STEPS = {Key.Key_Up: -1, Key.Key_Down: 1, Key.Key_Left: -7, Key.Key_Right: 7}
-CONFIRM = (Key.Key_Return, Key.Key_Enter, Key.Key_Space)
-DEED_KEYS = {
-    Key.Key_Delete: "remove",
-    Key.Key_Backspace: "remove",
-    Key.Key_D: "mark_done",
-    Key.Key_M: "mark_missed",
-    Key.Key_E: "edit",
-    Key.Key_F2: "edit",
-}
-ADD_KEYS = (Key.Key_Insert, Key.Key_N)
 
 
 class DayGrid(Lane):
@@ -72,7 +59,7 @@ class DayGrid(Lane):
         self._outlook: Outlook | None = None
         self._cells = Cells(axis, self.body(), ())
         self._layer = TileLayer()
-        self._carry: Carry | None = None
+        self._carry: SessionCarry | None = None
         self._by_mouse = False
         self._press: QPointF | None = None
         self._grab = QPointF()
@@ -92,8 +79,8 @@ class DayGrid(Lane):
         # Undone, removed or replaced while in the hand: nothing is carried any more.
         if self._carry is not None and not self._carry.is_at(now.project):
             self._let_go()
-        if self.day is None and self._cells.first_day is not None:
-            self.day = self._clamped(now.today)
+        if self.day is None:
+            self.day = self._cells.clamped(now.today)
         self._describe()
         self.update()
 
@@ -273,21 +260,23 @@ class DayGrid(Lane):
         return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        key = Key(event.key())
+        key = Qt.Key(event.key())
         if not self._takes(event):
             super().keyPressEvent(event)
-        elif key is Key.Key_Escape:
+        elif key is Qt.Key.Key_Escape:
             self._put_back()
-        elif key in CONFIRM:
+        elif key in gridkeys.CONFIRM:
             self._put_down() if self._carry is not None else self._pick_up(by_mouse=False)
-        elif key in STEPS:
-            self._step(STEPS[key])
-        elif key in (Key.Key_Home, Key.Key_End):
-            self._jump(key is Key.Key_Home)
-        elif self._carry is None and key in ADD_KEYS:
+        elif key in gridkeys.STEPS:
+            self._step(gridkeys.STEPS[key])
+        elif self._carry is not None:
+            return
+        elif key in gridkeys.ENDS:
+            self._go(self._cells.end(self.day, key is Qt.Key.Key_Home))
+        elif key in gridkeys.ADD:
             self.add_here()
-        elif self._carry is None:
-            getattr(self._deeds, DEED_KEYS[key])()
+        else:
+            getattr(self._deeds, gridkeys.DEEDS[key])()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
@@ -316,46 +305,22 @@ class DayGrid(Lane):
         self._pick_up(by_mouse=False)
 
     def _takes(self, event: QKeyEvent) -> bool:
-        plain = Qt.KeyboardModifier.KeypadModifier | Qt.KeyboardModifier.NoModifier
-        if event.modifiers() & ~plain:
-            return False
-        key = Key(event.key())
-        if key is Key.Key_Escape:
-            return self._carry is not None
-        known = (*STEPS, *CONFIRM, *DEED_KEYS, *ADD_KEYS, Key.Key_Home, Key.Key_End)
-        return key in known
+        return gridkeys.is_grid_key(event, self._carry is not None)
 
     def _step(self, days: int) -> None:
-        first, last = self._cells.first_day, self._cells.last_day
-        if first is None or last is None:
-            return
-        if self._carry is not None:
+        if self._carry is None:
+            self._go(self._cells.step(self.day, self._selection.key, days))
+        elif not self._by_mouse:
             day = self._carry.day + timedelta(days=days)
-            if not self._by_mouse and first <= day <= last:
+            if self._cells.place(day) is not None:
                 self._carry.over(day)
                 self.day = self._carry.day
-                self._describe()
-                self.update()
-            return
-        day = self._clamped(self.day or first)
-        sessions = self._cells.on(day)
-        place = next((k for k, s in enumerate(sessions) if s.key == self._selection.key), -1)
-        if abs(days) == 1 and 0 <= place + days < len(sessions) and place >= 0:
-            self._go_to(day, sessions[place + days])
-            return
-        target = day + timedelta(days=days)
-        if first <= target <= last:
-            there = self._cells.on(target)
-            self._go_to(target, (there[-1] if days == -1 else there[0]) if there else None)
+            self._describe()
+            self.update()
 
-    def _jump(self, to_first: bool) -> None:
-        first, last = self._cells.first_day, self._cells.last_day
-        if first is None or last is None or self._carry is not None:
-            return
-        row = ((self.day or first) - first).days % 7
-        day = first + timedelta(days=row) if to_first else last - timedelta(days=6 - row)
-        there = self._cells.on(day)
-        self._go_to(day, there[0] if there else None)
+    def _go(self, place: tuple[date, Session | None] | None) -> None:
+        if place is not None:
+            self._go_to(*place)
 
     # In the hand
 
@@ -364,7 +329,7 @@ class DayGrid(Lane):
         self._press = None
         if session is None:
             return
-        carry = Carry(self._document, session)
+        carry = SessionCarry(self._document, session)
         if not carry.lift():
             self._point_at(self._pointer)
             return
@@ -436,10 +401,6 @@ class DayGrid(Lane):
 
     def _has_sessions(self) -> bool:
         return bool(self._cells.by_day)
-
-    def _clamped(self, day: date) -> date:
-        first, last = self._cells.first_day, self._cells.last_day
-        return day if first is None or last is None else min(max(day, first), last)
 
     def _lay_out(self) -> None:
         sessions = self._outlook.project.block.sessions if self._outlook is not None else ()
