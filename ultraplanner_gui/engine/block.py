@@ -24,6 +24,7 @@ from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.science.training import (
     TAPER_CUT_RANGE,
+    gut_weeks,
     longest_before,
     within_ten_percent,
 )
@@ -88,12 +89,20 @@ def _notes(
         notes.append(message(TOO_NEAR))
     else:
         notes.extend(_reach_notes(plan, asks, filled))
+        usual_m = request.runner.weekly_m
+        if filled.first_m < REACHED * usual_m - STEP_M:
+            notes.append(
+                message(USUAL_UNFIT, Quantity(filled.first_m, "m"), Quantity(usual_m, "m"))
+            )
     if request.drop_m > DOWNHILL_RACE_M and weeks.loading and not plan.downhill:
         notes.append(message(NO_DOWNHILL))
     if filled.taper_cut is not None and not (
         TAPER_CUT_RANGE[0] <= filled.taper_cut <= TAPER_CUT_RANGE[1]
     ):
         notes.append(message(TAPER_OFF, Quantity(100.0 * filled.taper_cut, "percent")))
+    tolerated, target = request.runner.carb_g_per_h, request.carb_target_g_per_h
+    if gut_weeks(tolerated, target) > weeks.first_week:
+        notes.append(message(GUT_SHORT, gut_weeks(tolerated, target), Quantity(target, "g_per_h")))
     notes.extend(_tune_up_notes(request, plan, filled))
     return tuple(notes)
 
@@ -144,6 +153,11 @@ TOO_NEAR = QT_TRANSLATE_NOOP(
 DAYS_HOLD = QT_TRANSLATE_NOOP(
     "Block", "Volume stops at {0} a week of the {1} asked: the days given hold no more."
 )
+USUAL_UNFIT = QT_TRANSLATE_NOOP(
+    "Block",
+    "The build-up starts at {0} a week, under the {1} run now: the free time and the longest run "
+    "allow no more.",
+)
 RAMP_HOLDS = QT_TRANSLATE_NOOP(
     "Block", "Volume reaches {0} a week of the {1} asked: the ramp allows no more by the race."
 )
@@ -163,8 +177,13 @@ NO_DOWNHILL = QT_TRANSLATE_NOOP(
 TAPER_OFF = QT_TRANSLATE_NOOP(
     "Block", "The taper cuts the daily mean by {0}, outside 41 to 60 %: the days allow no other."
 )
+GUT_SHORT = QT_TRANSLATE_NOOP(
+    "Block", "The gut needs {0} weeks of practice to take {1}; there are fewer."
+)
 TUNE_UP_OUTSIDE = QT_TRANSLATE_NOOP(
-    "Block", "A tune-up race outside the days of the build-up was left out."
+    "Block",
+    "A tune-up race was left out: it lies outside the build-up, in the week before the race or "
+    "within a week of another.",
 )
 TUNE_UP_FAR = QT_TRANSLATE_NOOP(
     "Block", "A tune-up race of {0} is over 10 % longer than the longest run before it ({1})."

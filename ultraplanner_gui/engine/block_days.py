@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import combinations, pairwise
@@ -9,7 +10,7 @@ from itertools import combinations, pairwise
 from ultraplanner_gui.engine.block_ground import DOWNHILL_RACE_M, GroundRules
 from ultraplanner_gui.engine.block_long import LongPlan, eased_after, long_plan
 from ultraplanner_gui.engine.block_request import LEAST_FREE_S, BlockRequest
-from ultraplanner_gui.engine.block_weeks import Calendar, Frame, tune_up_s
+from ultraplanner_gui.engine.block_weeks import Calendar, Frame, tune_ups
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind, weeks_to_go
@@ -17,6 +18,7 @@ from ultraplanner_gui.plan.runner import Level, Runner
 from ultraplanner_gui.science.training import easy_days_after, rest_days_after
 
 USUAL_RUN_M = 8_000.0
+FEWEST_RUN_DAYS = 3
 MOST_RUN_DAYS = 6
 LAST_HARD_DAYS = 5
 DAYS_BEFORE_TUNE_UP = (3, 6)
@@ -108,11 +110,22 @@ class Pattern:
                 return day, distance_m
         return None
 
-    def slots(self, frame: Frame, week_m: float) -> tuple[Slot, ...]:
-        """Return the sessions of a week of about *week_m*, in order of days."""
+    def options(self, frame: Frame, week_m: float) -> Iterator[tuple[Slot, ...]]:
+        """Yield ways to lay out a week of about *week_m*, the one wished for first.
+
+        The others use more days, then no back-to-back, for when the first holds too little.
+        """
+        least = max(FEWEST_RUN_DAYS, -int(-week_m // USUAL_RUN_M))
+        most = max(least, len(self.days.run))
+        for pair in (True, False) if frame.to_go in self.pairs else (False,):
+            for count in range(least, most + 1):
+                yield self.slots(frame, count, pair)
+
+    def slots(self, frame: Frame, count: int, pair: bool) -> tuple[Slot, ...]:
+        """Return the sessions of a week on *count* days, in order."""
         race = self.tune_up(frame)
-        chosen = self._weekdays(frame, week_m)
-        kinds = self._kinds(frame)
+        chosen = self._weekdays(count, pair)
+        kinds = self._kinds(frame, pair)
         slots = [
             Slot(day, kinds.get(day.weekday(), Kind.EASY))
             for day in frame.days
@@ -125,21 +138,21 @@ class Pattern:
                 if s.day != race[0]
             ]
             slots.append(Slot(race[0], Kind.TUNE_UP))
+            if len(slots) > MOST_RUN_DAYS:
+                slots = [s for s in slots if (race[0] - s.day).days != 1]
         return tuple(self.eased(s) for s in sorted(slots, key=lambda s: s.day) if self.is_run_on(s))
 
-    def _weekdays(self, frame: Frame, week_m: float) -> frozenset[int]:
+    def _weekdays(self, count: int, pair: bool) -> frozenset[int]:
         days = self.days
-        count = max(3, -int(-week_m // USUAL_RUN_M))
-        hard = days.hard_beside_pair if frame.to_go in self.pairs else days.hard
-        first = [days.long, *hard]
-        if frame.to_go in self.pairs:
+        first = [days.long, *(days.hard_beside_pair if pair else days.hard)]
+        if pair:
             first.insert(1, days.after_long)
         others = [d for d in days.run if d not in first]
         free = self.request.runner.available_s
         others.sort(key=lambda d: (d == days.after_long, d == (days.long - 1) % 7, -free[d], d))
         return frozenset((first + others)[: max(count, len(first))])
 
-    def _kinds(self, frame: Frame) -> dict[int, Kind]:
+    def _kinds(self, frame: Frame, pair: bool) -> dict[int, Kind]:
         days = self.days
         if frame.role is Role.RACE:
             return {}
@@ -147,15 +160,15 @@ class Pattern:
         if frame.to_go == self.rehearsal:
             kinds[days.long] = Kind.REHEARSAL
         hard = days.hard
-        if frame.to_go in self.pairs:
+        if pair:
             kinds[days.after_long] = Kind.SECOND_LONG
             hard = days.hard_beside_pair
         if frame.whole:
-            quality = self._quality(frame)
+            quality = self._quality(frame, pair)
             kinds.update(zip(hard, quality, strict=False))
         return kinds
 
-    def _quality(self, frame: Frame) -> tuple[Kind, ...]:
+    def _quality(self, frame: Frame, pair: bool) -> tuple[Kind, ...]:
         ambitious = self.request.runner.level is Level.AMBITIOUS
         if self.is_hilly:
             kinds = [Kind.HILLS, Kind.TEMPO]
@@ -171,7 +184,7 @@ class Pattern:
             kinds[0] = Kind.DOWNHILL
         elif frame.role is Role.TAPER:
             kinds[0] = Kind.TEMPO
-        light = frame.to_go in self.pairs or frame.to_go == self.rehearsal
+        light = pair or frame.to_go == self.rehearsal
         return tuple(kinds[:1] if light or frame.role is not Role.LOADING else kinds)
 
     def is_run_on(self, slot: Slot) -> bool:
@@ -190,9 +203,9 @@ class Pattern:
         if slot.kind is Kind.TUNE_UP:
             return slot
         left = (self.request.race_day - slot.day).days
-        hard = slot.kind in HARD_KINDS or slot.kind is Kind.SECOND_LONG
-        late = left < (LAST_DOWNHILL_DAYS[0] if _is_heavy(slot.kind) else LAST_HARD_DAYS)
-        before = DAYS_BEFORE_TUNE_UP[1 if _is_heavy(slot.kind) else 0]
+        hard = is_heavy(slot.kind)
+        late = left < (LAST_DOWNHILL_DAYS[0] if _is_damaging(slot.kind) else LAST_HARD_DAYS)
+        before = DAYS_BEFORE_TUNE_UP[1 if _is_damaging(slot.kind) else 0]
         near = any(
             -before <= (slot.day - day).days <= easy_days_after(race_s)
             for day, _, race_s in self.tune_ups
@@ -200,21 +213,21 @@ class Pattern:
         return replace(slot, kind=Kind.EASY) if hard and (late or near) else slot
 
 
-def _is_heavy(kind: Kind) -> bool:
+def is_heavy(kind: Kind) -> bool:
+    """Return whether the day after *kind* must not be hard."""
+    return kind in HARD_KINDS or kind is Kind.SECOND_LONG
+
+
+def _is_damaging(kind: Kind) -> bool:
     return kind in (*LONG_KINDS, Kind.SECOND_LONG, Kind.DOWNHILL)
 
 
 def pattern(request: BlockRequest, weeks: Calendar, rules: GroundRules, asks: RaceAsks) -> Pattern:
     """Return the pattern of kinds for *request*."""
     days = days_of(request.runner)
-    tune_ups = tuple(
-        (day, distance_m, tune_up_s(request, distance_m))
-        for day, distance_m in sorted(request.tune_ups)
-        if request.first_day <= day < request.race_day
-    )
     none: frozenset[int] = frozenset()
     bare = Pattern(
-        request, days, rules.is_hilly, None, LongPlan({}, {}, none), none, none, tune_ups
+        request, days, rules.is_hilly, None, LongPlan({}, {}, none), none, none, tune_ups(request)
     )
     rehearsal = _rehearsal(bare, weeks)
     last = 0 if rehearsal is None else rehearsal
@@ -225,7 +238,7 @@ def pattern(request: BlockRequest, weeks: Calendar, rules: GroundRules, asks: Ra
         asks.longest_m,
         rules.limit_m(Kind.LONG, last, LONG_AGAIN_S),
     )
-    for day, distance_m, _ in tune_ups:
+    for day, distance_m, _ in bare.tune_ups:
         race_week = weeks_to_go(day, request.race_day, request.first_weekday)
         longs = eased_after(longs, race_week, distance_m, last)
     planned = replace(bare, rehearsal=rehearsal, long=longs)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from ultraplanner_gui.engine.block_days import (
@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.block_days import (
     USUAL_RUN_M,
     Pattern,
     Slot,
+    is_heavy,
 )
 from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_place import Room, Wish, place, stepped
@@ -26,7 +27,7 @@ from ultraplanner_gui.science.training import (
     ten_percent_more,
 )
 
-PEAK_WEEKS = 2
+PEAK_WEEKS = 3
 CUTBACK_LONG_SHARE = 0.70
 AFTER_REHEARSAL_SHARE = 0.75
 LAST_LONG_DAYS = 15
@@ -37,6 +38,7 @@ MOST_LONG_SHARE_FEW_DAYS = 0.55
 FEW_DAYS = 3
 LATE_EASY_GROWTH = 1.25
 MOST_TAPER_SHARE = 0.80
+TAPER_ROUNDS = 4
 LEAST_CAP_M = 6_000.0
 AFTER_LONG_S = 75 * 60.0
 FILLED_SHARE = 0.97
@@ -54,12 +56,13 @@ class Run:
 
 @dataclass(frozen=True, slots=True)
 class Filled:
-    """All runs but the race, the greatest loading week and run, and what stood in the way.
+    """All runs but the race, the first and greatest loading week, the longest run.
 
     `taper_cut` is the mean cut over the taper's days; None if there is none to measure.
     """
 
     runs: tuple[Run, ...]
+    first_m: int
     peak_m: int
     longest_m: int
     is_short_of_time: bool
@@ -88,6 +91,7 @@ class _Filling:
     loading_long_m: float = 0.0
     easy_m: float = 0.0
     longest_m: int = 0
+    first_m: int = 0
     peak_m: int = 0
     is_short_of_time: bool = False
 
@@ -106,7 +110,9 @@ class _Filling:
             elif frame.role is Role.LOADING:
                 self._loading(frame, targets[frame.to_go])
         cut = self._taper()
-        return Filled(tuple(self.runs), self.peak_m, self.longest_m, self.is_short_of_time, cut)
+        return Filled(
+            tuple(self.runs), self.first_m, self.peak_m, self.longest_m, self.is_short_of_time, cut
+        )
 
     def _volume_targets(self) -> dict[int, float]:
         loads = self.weeks.loading
@@ -117,18 +123,18 @@ class _Filling:
 
     def _opening(self, frame: Frame) -> None:
         """Fill the part-week before the first whole one with the usual, in proportion."""
-        slots = self.plan.slots(frame, self.loading_m)
         usual = min(len(self.plan.days.run), max(3, -int(-self.loading_m // USUAL_RUN_M)))
-        share = min(1.0, len(slots) / usual, len(frame.days) / 7.0 + 0.15)
+        runs = len(next(self.plan.options(frame, self.loading_m)))
+        share = min(1.0, runs / usual, len(frame.days) / 7.0 + 0.15)
         week_m = stepped(self.loading_m * share)
-        self._place(frame, slots, Wish(week_m, min(self.loading_long_m, self._share_m(week_m))))
+        long_m = min(self.loading_long_m, self._share_m(week_m))
+        self._place(frame, self.loading_m, Wish(week_m, long_m))
 
     def _cutback(self, frame: Frame) -> None:
-        slots = self.plan.slots(frame, self.loading_m)
         wish = Wish(
             stepped(CUTBACK_SHARE * self.loading_m), CUTBACK_LONG_SHARE * self.loading_long_m
         )
-        self._place(frame, slots, wish)
+        self._place(frame, self.loading_m, wish)
 
     def _loading(self, frame: Frame, target_m: float) -> None:
         week_m = stepped(min(target_m, ten_percent_more(self.loading_m)))
@@ -137,15 +143,15 @@ class _Filling:
             week_m,
             self._long_m(frame, week_m),
             self.asks.two_days_m or 0.0,
-            self._most_long_m(week_m),
+            self._most_long_m(week_m) if frame.to_go in self.plan.long.wished_m else 0.0,
             self._most_share,
-            0 if race is None else round(race[1]),
         )
-        placed = self._place(frame, self.plan.slots(frame, week_m), wish)
+        placed = self._place(frame, week_m, wish)
         total = sum(run.distance_m for run in placed)
         if total < FILLED_SHARE * week_m and race is None and frame.to_go > 2:
             self.is_short_of_time = True
         self.loading_m = total or self.loading_m
+        self.first_m = self.first_m or total
         self.peak_m = max(self.peak_m, total)
         longs = [r.distance_m for r in placed if r.kind in LONG_KINDS]
         self.loading_long_m = max(longs, default=self.loading_long_m)
@@ -178,19 +184,20 @@ class _Filling:
         """Fill the taper and return its mean cut; what the last days cannot hold goes earlier."""
         frames = [f for f in self.weeks.frames if f.whole and f.role in (Role.TAPER, Role.RACE)]
         days = [len(f.days) for f in frames]
-        shares = list(taper_targets(days, self.plan.request.race_s))
+        shares = taper_targets(days, self.plan.request.race_s)
         wanted = sum(shares) * self.loading_m
         kept = len(self.runs), len(self.behind)
-        total = self._taper_weeks(frames, shares)
-        for _ in range(2):
-            lacking = wanted - total
-            if lacking < 0.04 * wanted or len(frames) < 2:
-                break
-            for n in range(len(shares) - 1):
-                more = lacking / self.loading_m / (len(shares) - 1)
-                shares[n] = max(shares[n], min(MOST_TAPER_SHARE, shares[n] + more))
-            del self.runs[kept[0] :], self.behind[kept[1] :]
+        best = (float("inf"), shares)
+        for _ in range(TAPER_ROUNDS):
             total = self._taper_weeks(frames, shares)
+            best = min(best, (abs(wanted - total), shares))
+            more = (wanted - total) / self.loading_m / max(1, len(frames) - 1)
+            shares = (
+                *(min(MOST_TAPER_SHARE, share + 0.7 * more) for share in shares[:-1]),
+                shares[-1],
+            )
+            del self.runs[kept[0] :], self.behind[kept[1] :]
+        total = self._taper_weeks(frames, best[1])
         if not sum(days) or not self.weeks.loading:
             return None
         return mean_cut(total, sum(days), self.loading_m)
@@ -200,29 +207,58 @@ class _Filling:
         for frame, share in zip(frames, shares, strict=True):
             week_m = stepped(share * self.loading_m)
             long_m = min(LAST_LONG_SHARE * self.longest_m, self._share_m(week_m))
-            slots = self.plan.slots(frame, self.loading_m)
-            total += sum(r.distance_m for r in self._place(frame, slots, Wish(week_m, long_m)))
+            placed = self._place(frame, self.loading_m, Wish(week_m, long_m))
+            total += sum(r.distance_m for r in placed)
         return total
 
-    def _place(self, frame: Frame, slots: Sequence[Slot], wish: Wish) -> list[Run]:
-        room = {
-            slot.day: Room(
-                self._cap(slot.day, slot.kind, frame),
-                self._cap(
-                    slot.day, Kind.EASY, frame, AFTER_LONG_S if slot.kind is Kind.RECOVERY else None
-                ),
-            )
-            for slot in slots
-        }
-        placed = [
-            Run(slot.day, slot.kind, metres, frame.to_go)
-            for slot, metres in place(wish, slots, room)
-        ]
+    def _place(self, frame: Frame, usual_m: float, wish: Wish) -> list[Run]:
+        """Place a week on the days of one of about *usual_m*, more of them if they are needed."""
+        race = self.plan.tune_up(frame)
+        wish = replace(wish, race_m=0 if race is None else round(race[1]))
+        placed: list[Run] = []
+        most = -1
+        for slots in self.plan.options(frame, usual_m):
+            trial = self._tried(frame, slots, wish)
+            total = sum(run.distance_m for run in trial)
+            if total > most:
+                placed, most = trial, total
+            if total >= FILLED_SHARE * wish.week_m:
+                break
         self.runs.extend(placed)
         self.behind.extend((r.day.toordinal(), float(r.distance_m)) for r in placed)
         if frame.role in (Role.LOADING, Role.CUTBACK):
             self.longest_m = max(self.longest_m, *(r.distance_m for r in placed), 0)
         return placed
+
+    def _tried(self, frame: Frame, slots: Sequence[Slot], wish: Wish) -> list[Run]:
+        slots = self._apart(slots)
+        room = {slot.day: self._room(slot, frame) for slot in slots}
+        return [
+            Run(slot.day, slot.kind, metres, frame.to_go)
+            for slot, metres in place(wish, slots, room)
+        ]
+
+    def _room(self, slot: Slot, frame: Frame) -> Room:
+        after_long = AFTER_LONG_S if slot.kind is Kind.RECOVERY else None
+        return Room(
+            self._cap(slot.day, slot.kind, frame),
+            self._cap(slot.day, Kind.EASY, frame, after_long),
+        )
+
+    def _apart(self, slots: Sequence[Slot]) -> list[Slot]:
+        """Return *slots* with an easy run wherever a hard one would follow a hard day."""
+        before = self.runs[-1].day if self.runs and is_heavy(self.runs[-1].kind) else date.min
+        apart: list[Slot] = []
+        for slot in slots:
+            follows = (slot.day - before).days == 1
+            meant = slot.kind is Kind.SECOND_LONG and bool(apart) and apart[-1].kind in LONG_KINDS
+            kept = slot
+            if is_heavy(slot.kind) and slot.kind is not Kind.TUNE_UP and follows != meant:
+                kept = Slot(slot.day, Kind.EASY)
+            if is_heavy(kept.kind):
+                before = kept.day
+            apart.append(kept)
+        return apart
 
     def _cap(self, day: date, kind: Kind, frame: Frame, most_s: float | None = None) -> int:
         """Return the longest a session of *kind* may be on *day*, within *most_s*."""

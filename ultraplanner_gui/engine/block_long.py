@@ -10,6 +10,8 @@ from ultraplanner_gui.science.training import growth_steps, ten_percent_more
 
 BETWEEN_SHARE = 0.75
 WEEKS_EASED = 3
+# A little under the 10 % allowed, for what rounding takes away at each step.
+SAFE_GROWTH = 1.09
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +82,7 @@ def _curves(
         start_m = ten_percent_more(start_m)
     curve = growth_curve(min(start_m, asked_m), asked_m, count, 1)
     wished = dict(zip(growing, curve, strict=True))
-    needed = {g: asked_m / 1.1 ** (count - 1 - n) for n, g in enumerate(growing)}
+    needed = {g: asked_m / SAFE_GROWTH ** (count - 1 - n) for n, g in enumerate(growing)}
     for to_go in loads:
         if to_go not in wished:
             after = max(g for g in growing if g < to_go)

@@ -13,6 +13,7 @@ STEP_M = 500
 LEAST_SESSION_M = 3_000
 LEAST_EASY_M = 5_000
 MOST_QUALITY_SHARE = 0.25
+SMALL_WEEK_SHARE = 0.25
 SECOND_LONG_SHARE = 0.70
 TWO_DAYS_SHARE = 0.68
 # Share of the week and range in metres of the shorter kinds (own defaults).
@@ -82,6 +83,7 @@ def _wished(kind: Kind, wish: Wish, placed: Mapping[date, int]) -> float:
         both = min(wish.two_days_m, TWO_DAYS_SHARE * wish.week_m)
         return min(both - first, SECOND_LONG_SHARE * first)
     share, least, most = SHORTER[kind]
+    least = max(LEAST_SESSION_M, min(least, round(SMALL_WEEK_SHARE * wish.week_m)))
     return min(max(share * wish.week_m, least), most)
 
 

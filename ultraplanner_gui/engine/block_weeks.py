@@ -12,6 +12,8 @@ from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
 from ultraplanner_gui.science.training import rest_days_after, taper_shares
 
+TUNE_UP_DAYS_APART = 7
+
 
 @dataclass(frozen=True, slots=True)
 class Frame:
@@ -76,7 +78,7 @@ def cutback_weeks(
 
     Every *every*-th week counted back from *last*; *forced* weeks are cutbacks too. Where that
     would leave a single loading week at the start or two cutbacks side by side, the cutback
-    comes one week later.
+    comes one week later; rather than open with a cutback, the first ones come every third week.
     """
     cutbacks: set[int] = set()
     loads = 0
@@ -92,7 +94,12 @@ def cutback_weeks(
         else:
             cutbacks.add(to_go)
             loads = 0
-    return tuple(sorted(cutbacks, reverse=True))
+    in_order = sorted(cutbacks, reverse=True)
+    if not forced and every > 3 and in_order[:1] == [first]:
+        in_order[0] -= 2
+        if len(in_order) > 1:
+            in_order[1] -= 1
+    return tuple(in_order)
 
 
 def tune_up_s(request: BlockRequest, distance_m: float) -> float:
@@ -103,13 +110,27 @@ def tune_up_s(request: BlockRequest, distance_m: float) -> float:
     return float(request.race_s * (distance_m / request.race_m) ** 1.06)
 
 
+def tune_ups(request: BlockRequest) -> tuple[tuple[date, float, float], ...]:
+    """Return day, distance and predicted time of the tune-up races that find a place.
+
+    They lie within the block, a week or more before the race and from each other.
+    """
+    placed: list[tuple[date, float, float]] = []
+    for day, distance_m in sorted(request.tune_ups):
+        apart = not placed or (day - placed[-1][0]).days >= TUNE_UP_DAYS_APART
+        early = (request.race_day - day).days >= TUNE_UP_DAYS_APART
+        if request.first_day <= day and early and apart and distance_m > 0:
+            placed.append((day, distance_m, tune_up_s(request, distance_m)))
+    return tuple(placed)
+
+
 def _after_tune_ups(request: BlockRequest) -> frozenset[int]:
     weeks = set()
-    for day, distance_m in request.tune_ups:
-        if rest_days_after(tune_up_s(request, distance_m)) > 1:
-            to_go = weeks_to_go(day, request.race_day, request.first_weekday) - 1
-            if to_go >= taper_weeks(request.race_s, request.race_day, request.first_weekday):
-                weeks.add(to_go)
+    taper = taper_weeks(request.race_s, request.race_day, request.first_weekday)
+    for day, _, race_s in tune_ups(request):
+        to_go = weeks_to_go(day, request.race_day, request.first_weekday) - 1
+        if rest_days_after(race_s) > 1 and to_go > taper:
+            weeks.add(to_go)
     return frozenset(weeks)
 
 

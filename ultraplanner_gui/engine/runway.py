@@ -218,8 +218,8 @@ def runway(
 
     *weekly_m* and *longest_m* are what the runner runs by now (default: what `runner` says).
     The first week is run at that volume; then every loading week grows by 10 %, every
-    *cutback_every*-th week counted back from the peak is a cutback, and the longest run,
-    under the single-run rule, lies at least three weeks before the race.
+    *cutback_every*-th week counted back from the taper is a cutback. The greatest week and the
+    longest run, under the single-run rule, lie at least three weeks before the race.
     """
     week_m = max(LEAST_WEEK_M, runner.weekly_m if weekly_m is None else weekly_m)
     run_m = max(LEAST_RUN_M, runner.longest_m if longest_m is None else longest_m)
@@ -227,9 +227,10 @@ def runway(
     there = whole_weeks(today, race_day, first_weekday)
     late = max(0, 3 - taper)
     loads = loading_weeks(max(0, there - taper + 1), cutback_every)
-    volume_m = _reached(week_m, asks.peak_week_m, loads - 1)
+    volume_m = _reached(week_m, asks.peak_week_m, loads - late - 1)
     long_m = _reached(run_m, asks.longest_m, loads - late)
-    volume_weeks = weeks_for_steps(growth_steps(week_m, asks.peak_week_m), cutback_every)
+    volume_steps = growth_steps(week_m, asks.peak_week_m)
+    volume_weeks = weeks_for_steps(volume_steps + late, cutback_every)
     long_steps = growth_steps(run_m, asks.longest_m)
     long_weeks = weeks_for_steps(max(0, long_steps + late - 1), cutback_every)
     needed = max(volume_weeks, long_weeks) + taper - 1

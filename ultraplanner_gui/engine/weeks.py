@@ -9,7 +9,12 @@ from enum import StrEnum
 
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.science.training import CUTBACK_RANGE, WINDOW_DAYS, ten_percent_more
+from ultraplanner_gui.science.training import (
+    CUTBACK_RANGE,
+    WINDOW_DAYS,
+    session_load,
+    ten_percent_more,
+)
 
 AFTER_MISSED = (1.0, 1.0, 0.8, 0.65, 0.5)
 
@@ -89,7 +94,7 @@ class _Sums:
         if done is not None:
             distance_m, time_s, carb_g = done.distance_m, done.duration_s, done.carb_g
             rate = carb_g * 3600.0 / time_s if time_s > 0 else 0.0
-            self.load += done.effort * time_s
+            self.load += session_load(done.effort, time_s)
             climb_m, drop_m = done.climb_m, done.drop_m
             if runs:
                 self.done_m += distance_m
@@ -103,7 +108,7 @@ class _Sums:
                 session.carb_g_per_h,
             )
             carb_g = rate * time_s / 3600.0
-            self.load += session.effort * time_s
+            self.load += session_load(session.effort, time_s)
             climb_m, drop_m = session.climb_m, session.drop_m
         self.time_s += time_s
         self.carb_g += carb_g
@@ -181,7 +186,7 @@ def _figures(
         week.longest_m,
         week.carb_g,
         week.rate,
-        week.load / 60.0,
+        week.load,
         yardstick,
         None if yardstick is None else ten_percent_more(yardstick),
         tuple(week.keys),

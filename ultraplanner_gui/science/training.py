@@ -40,35 +40,15 @@ def loading_weeks(weeks: int, every: int = 4) -> int:
 
 
 def weeks_for_steps(steps: int, every: int = 4) -> int:
-    """Return the fewest weeks that hold *steps* growth steps after the starting week."""
+    """Return the fewest weeks that hold *steps* growth steps after the starting week.
+
+    Each loading week grows from the last loading week, so how deep the cutbacks are does not
+    matter.
+    """
     weeks = steps + 1
     while loading_weeks(weeks, every) - 1 < steps:
         weeks += 1
     return weeks
-
-
-def weeks_to_reach(start_m: float, target_m: float, every: int = 4) -> int:
-    """Return the number of the first week at *target_m* or more; week 1 is at *start_m*.
-
-    Each loading week is 1.10 times the last loading week, so the depth of the cutbacks does
-    not matter.
-    """
-    return weeks_for_steps(growth_steps(start_m, target_m), every)
-
-
-def ramp_series(
-    start_m: float, weeks: int, every: int = 4, cutback: float = CUTBACK_SHARE
-) -> tuple[float, ...]:
-    """Return the distances of *weeks* weeks at the full ramp, week 1 at *start_m*."""
-    series: list[float] = []
-    loading = start_m / 1.1
-    for week in range(1, weeks + 1):
-        if week % every == 0:
-            series.append(loading * cutback)
-        else:
-            loading *= 1.1
-            series.append(loading)
-    return tuple(series)
 
 
 def longest_before(runs: Iterable[tuple[int, float]], day: int) -> float:
@@ -87,14 +67,6 @@ def taper_shares(race_s: float) -> tuple[float, ...]:
     Bosquet et al. 2007, Med Sci Sports Exerc 39:1358-1365. The shares are our own choice.
     """
     return SHORT_TAPER_SHARES if race_s < LONG_RACE_S else LONG_TAPER_SHARES
-
-
-def exponential_taper(days: int, tau_days: float, floor: float = 0.0) -> tuple[float, ...]:
-    """Return the share of the former daily distance on days 1 to *days* of a taper.
-
-    The form compared by Banister, Carter and Zarkadas 1999, Eur J Appl Physiol 79:182-191.
-    """
-    return tuple(floor + (1.0 - floor) * math.exp(-t / tau_days) for t in range(1, days + 1))
 
 
 def mean_cut(distance_m: float, days: int, last_loading_m: float) -> float:
