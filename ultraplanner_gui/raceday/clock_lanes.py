@@ -2,44 +2,56 @@
 
 from __future__ import annotations
 
-import math
+from datetime import date
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QPainter, QPen, QPolygonF
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QPainter, QPen
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.raceday.race_lane import RaceLane
-from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_text, nice_ticks
+from ultraplanner_gui.widgets.lane import (
+    GUTTER_PX,
+    HEAD_PX,
+    LABEL_PT,
+    UNIT_PT,
+    Align,
+    Scale,
+    draw_level,
+    draw_text,
+    nice_ticks,
+)
 from ultraplanner_gui.widgets.theme import theme
+
+HOUR_S = 3600.0
+MARK_PX = 64.0
+ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
 
 class InHandLane(RaceLane):
     """How much later one could be and still make every later cutoff: a step line."""
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
-        steps = [s for s in self.shown.sections if s.in_hand_s is not None]
-        if not steps:
+        if not any(s.in_hand_s is not None for s in self.shown.sections):
             self.paint_empty(
                 painter,
                 body,
                 self.tr("No cutoffs. Type them in Tables, Aid stations, or a time limit."),
             )
             return
-        scale = self._scale(body)
-        ticks = nice_ticks(scale.low / 3600, scale.high / 3600, 3)
-        words = self.words()
+        scale, words = self._scale(body), self.words()
+        ticks = nice_ticks(scale.low / HOUR_S, scale.high / HOUR_S, 3)
         self.paint_ticks(
             painter,
             body,
             scale,
-            [(t * 3600, words.number(t, 0 if t == int(t) else 1)) for t in ticks],
+            [(t * HOUR_S, words.number(t, 0 if t == int(t) else 1)) for t in ticks],
         )
         painter.save()
         painter.setClipRect(body)
-        self._paint_steps(painter, body, scale, self.shown.sections, is_before=False)
+        self._paint_steps(painter, body, scale)
         if self.document.before.sections is not self.shown.sections:
-            self._paint_steps(painter, body, scale, self.document.before.sections, is_before=True)
+            self._paint_before(painter, body, scale)
         painter.restore()
 
     def readout(self, at: QPointF) -> str:
@@ -47,54 +59,74 @@ class InHandLane(RaceLane):
         section = next((s for s in self.shown.sections if at_m <= s.end_m), None)
         if section is None or section.in_hand_s is None:
             return ""
+        if section.in_hand_s < 0.0:
+            return self.tr("{0} too late for a cutoff from here on").format(
+                words.duration(-section.in_hand_s)
+            )
         return self.tr(
             "{0} in hand: later by this much, every later cutoff is still met at planned speed"
         ).format(words.duration(section.in_hand_s))
 
     def _scale(self, body: QRectF) -> Scale:
-        values = [
-            s.in_hand_s for s in self.document.before.sections if s.in_hand_s is not None
-        ] or [3600.0]
-        return Scale(
-            min(0.0, *values), max(3600.0, *values) * 1.15, body.top() + 2, body.bottom() - 1
-        )
+        # From the kept outlook, so that the scale stays still under a drag.
+        values = [s.in_hand_s for s in self.document.before.sections if s.in_hand_s is not None]
+        low, high = min(0.0, *values, 0.0), max(HOUR_S, *values, HOUR_S)
+        return Scale(low * 1.15, high * 1.15, body.top() + 2, body.bottom() - 1)
 
-    def _paint_steps(
-        self,
-        painter: QPainter,
-        body: QRectF,
-        scale: Scale,
-        sections: tuple[SectionFigures, ...],
-        is_before: bool,
-    ) -> None:
-        c = theme().colours
-        points: list[QPointF] = []
+    def _steps(
+        self, sections: tuple[SectionFigures, ...], body: QRectF
+    ) -> list[tuple[float, float, float]]:
+        """Return left, right and seconds of each step, equal neighbours as one."""
+        steps: list[tuple[float, float, float]] = []
         for section in sections:
             if section.in_hand_s is None:
                 break
-            y = scale.y(section.in_hand_s)
-            points.append(QPointF(self.x_of(section.start_m, body), y))
-            points.append(QPointF(self.x_of(section.end_m, body), y))
-        if not points:
+            left, right = self.x_of(section.start_m, body), self.x_of(section.end_m, body)
+            if steps and abs(steps[-1][2] - section.in_hand_s) < 1.0:
+                left = steps.pop()[0]
+            steps.append((left, right, section.in_hand_s))
+        return steps
+
+    def _paint_steps(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        c, zero, last_y = theme().colours, scale.y(0.0), None
+        for left, right, seconds in self._steps(self.shown.sections, body):
+            y, late = scale.y(seconds), seconds < 0.0
+            area = QRectF(QPointF(left, y), QPointF(right, zero)).normalized()
+            painter.fillRect(area, c["pale_clay" if late else "pale_moss"])
+            if late:
+                painter.fillRect(area, QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
+            hue = c["clay" if late else "moss"]
+            draw_level(painter, (left, right), y, hue, 2.0)
+            if last_y is not None:
+                painter.setPen(QPen(hue, 2.0))
+                painter.drawLine(QLineF(left, last_y, left, y))
+            last_y = y
+            self._paint_figure(painter, body, QRectF(left, y, right - left, 0.0), seconds)
+        draw_level(painter, (body.left(), body.right()), zero, c["strong_line"])
+
+    def _paint_figure(self, painter: QPainter, body: QRectF, step: QRectF, seconds: float) -> None:
+        """Write the time in hand at the step, above it where there is room."""
+        look, text = theme(), self.words().duration(seconds)
+        metrics = look.metrics(UNIT_PT, bold=True)
+        left, right = max(step.left(), body.left()), min(step.right(), body.right())
+        if metrics.horizontalAdvance(text) + 12 > right - left:
             return
-        if is_before:
-            painter.setPen(QPen(c["ink"], 1.0, Qt.PenStyle.DashLine))
-            painter.drawPolyline(QPolygonF(points))
-            return
-        zero = scale.y(0.0)
-        late = any(p.y() > zero + 0.5 for p in points)
-        area = [QPointF(points[0].x(), zero), *points, QPointF(points[-1].x(), zero)]
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(c["pale_clay" if late else "pale_moss"])
-        painter.drawPolygon(QPolygonF(area))
-        if late:
-            painter.setBrush(QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
-            painter.drawPolygon(QPolygonF(area))
-        painter.setPen(QPen(c["clay" if late else "moss"], 1.6))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF(points))
-        painter.setPen(QPen(c["strong_line"], 1.0))
-        painter.drawLine(QPointF(body.left(), zero), QPointF(body.right(), zero))
+        height = metrics.height()
+        above = step.top() - height - 1
+        top = above if above >= body.top() else step.top() + 2
+        colour = look.colours["clay" if seconds < 0.0 else "ink"]
+        draw_text(
+            painter,
+            QRectF(left + 5, top, right - left, height),
+            text,
+            colour,
+            look.font(UNIT_PT, bold=True),
+        )
+
+    def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        ink = theme().colours["ink"]
+        for left, right, seconds in self._steps(self.document.before.sections, body):
+            draw_level(painter, (left, right), scale.y(seconds), ink, 1.0, Qt.PenStyle.DashLine)
 
 
 class LightLane(RaceLane):
@@ -148,11 +180,23 @@ class LightLane(RaceLane):
 class FootLane(RaceLane):
     """The figures of the axis itself, at the foot of the storey."""
 
+    lines_over = False
+
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass
 
-    def paint_station_lines(self, painter: QPainter, body: QRectF) -> None:
-        pass
+    def paint_head(self, painter: QPainter) -> None:
+        look = theme()
+        unit = self.words().distance_unit if self.axis.measure == "distance" else self.tr("clock")
+        right = look.px(HEAD_PX - GUTTER_PX)
+        draw_text(
+            painter,
+            QRectF(0.0, 0.0, right, self.height()),
+            unit,
+            look.colours["soft"],
+            look.font(UNIT_PT),
+            Align.AlignRight | Align.AlignVCenter,
+        )
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if self.shown.profile is None or self.shown.target is None:
@@ -160,39 +204,43 @@ class FootLane(RaceLane):
         look = theme()
         font, colour = look.font(LABEL_PT), look.colours["soft"]
         for x, text in self._marks(body):
-            draw_text(
-                painter,
-                QRectF(x - 60, 0, 120, self.height()),
-                text,
-                colour,
-                font,
-                Align.AlignCenter,
-            )
+            width = look.metrics(LABEL_PT).horizontalAdvance(text)
+            left = min(x - width / 2, self.width() - width - 1)
+            rect = QRectF(left, 0, width, self.height())
+            draw_text(painter, rect, text, colour, font, Align.AlignCenter)
 
     def _marks(self, body: QRectF) -> list[tuple[float, str]]:
+        room = max(2, int(body.width() / theme().px(MARK_PX)))
+        if self.axis.measure == "clock":
+            return self._clock_marks(body, room)
         words, axis = self.words(), self.axis
-        room = max(2, int(body.width() / theme().px(90)))
-        if axis.measure == "distance":
-            per_unit = words.unit_m
-            ticks = nice_ticks(axis.low / per_unit, axis.high / per_unit, room)
-            return [
-                (
-                    self.x_of(t * per_unit, body),
-                    words.distance_bare(t * per_unit, 0 if t == int(t) else 1),
-                )
-                for t in ticks
-            ]
-        race = self.shown.project.race
+        per_unit = words.unit_m
+        ticks = nice_ticks(axis.low / per_unit, axis.high / per_unit, room)
+        step = ticks[1] - ticks[0] if len(ticks) > 1 else 1.0
+        decimals = 0 if step > 0.99 else 1 if step > 0.099 else 2
+        return [
+            (self.x_of(t * per_unit, body), words.distance_bare(t * per_unit, decimals))
+            for t in ticks
+        ]
+
+    def _clock_marks(self, body: QRectF, room: int) -> list[tuple[float, str]]:
+        """Return marks at round times of the clock, the weekday only where it changes."""
+        words, axis, race = self.words(), self.axis, self.shown.project.race
+        rough_min = (axis.high - axis.low) / 60.0 / room
+        step_min = next((m for m in ROUND_MINUTES if m >= rough_min), ROUND_MINUTES[-1])
         start = race.clock(axis.low)
-        first_s = (
-            axis.low
-            - (start.minute * 60 + start.second)
-            + (3600 if start.minute or start.second else 0)
-        )
-        step_s = 3600.0 * max(1, math.ceil((axis.high - axis.low) / 3600 / room))
-        marks = []
-        at_s = first_s
-        while at_s <= axis.high:
-            marks.append((self.x_of_time(at_s, body), words.clock(race.clock(at_s))))
-            at_s += step_s
+        # By steps of at most an hour, because over a change of clocks even hours are not evenly
+        # apart; those that are not round on the clock are passed over.
+        stride_min = min(step_min, 60)
+        past_s = start.minute % stride_min * 60 + start.second + start.microsecond / 1e6
+        at_s = axis.low + (stride_min * 60 - past_s if past_s else 0.0)
+        marks: list[tuple[float, str]] = []
+        said: date | None = None
+        while at_s <= axis.high + 1.0:
+            clock = race.clock(at_s)
+            if (clock.hour * 60 + clock.minute) % step_min == 0:
+                text = words.clock(clock, weekday=clock.date() != said)
+                marks.append((self.x_of_time(at_s, body), text))
+                said = clock.date()
+            at_s += stride_min * 60.0
         return marks

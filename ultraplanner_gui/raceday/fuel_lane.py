@@ -6,7 +6,8 @@ from collections.abc import Callable
 from functools import partial
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, Qt, Signal
+import numpy.typing as npt
+from PySide6.QtCore import QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
@@ -22,24 +23,41 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.fuel import AddItem, MoveItem, RemoveItem
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.fuel import FuelItem
+from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.fuel import FuelItem, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, draw_token
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
-from ultraplanner_gui.widgets.lane import Scale, nice_ticks
+from ultraplanner_gui.widgets.lane import (
+    GUTTER_PX,
+    UNIT_PT,
+    Align,
+    Scale,
+    draw_text,
+    nice_ticks,
+)
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 STEP_S = 60.0
 LONG_STEP_S = 600.0
 SNAP_S = 60.0
+WAYS: dict[int, int] = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
+HIGHEST_G_PER_H = 260.0
+ROW_PX = 10.0
+#: Row each shape stands in, from the bottom.
+ROWS = {Shape.DRINK: 0, Shape.SOLID: 1, Shape.GEL: 1, Shape.SALT: 2}
 
 
 class FuelLane(RaceLane):
-    """Tokens can be dragged along the clock; the line above them follows on every move."""
+    """Tokens can be dragged along the clock; the line above them follows on every move.
 
-    chosen = Signal(str)
+    Keys: arrows choose an item; Enter picks it up, then left and right move it a minute (with
+    Shift ten); Enter puts it down, Esc puts it back, Delete removes it.
+    """
+
+    lines_over = False
 
     def __init__(
         self,
@@ -50,7 +68,7 @@ class FuelLane(RaceLane):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__("", "", 92.0, document, selection, axis, words, parent)
-        self._name = self.tr("Fuel")
+        self.rename(self.tr("Fuel"))
         self.set_unit(self.tr("carbs g/h"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
@@ -58,24 +76,19 @@ class FuelLane(RaceLane):
         self._item = ""
         self._grab_s = 0.0
         self._by_mouse = False
+        selection.changed.connect(self._on_selected)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         fuel = self.shown.fuel
         if fuel is None:
             self.paint_empty(painter, body, self.tr("Fuel appears with a course."))
             return
-        graph = body.adjusted(0, 0, 0, -self._shelf())
+        graph = self._graph(body)
         scale = self._scale(graph)
-        self.paint_ticks(
-            painter,
-            body,
-            scale,
-            [(t, self.words().number(t)) for t in nice_ticks(0.0, scale.high, 3) if t > 0.0],
-        )
+        self._paint_scale(painter, body, scale)
         painter.save()
         painter.setClipRect(body)
-        self._paint_band(painter, graph, scale, fuel.band_g_per_h)
-        if self.document.before.fuel is not None and self.document.before.fuel is not fuel:
+        if self.document.before.fuel is not fuel:
             self._paint_line(painter, graph, scale, self.document.before, is_before=True)
         self._paint_line(painter, graph, scale, self.shown, is_before=False)
         painter.restore()
@@ -84,9 +97,7 @@ class FuelLane(RaceLane):
             self.paint_empty(
                 painter,
                 body,
-                self.tr(
-                    "Nothing placed. Race day menu, Place fuel by the clock; or right-click here to add."
-                ),
+                self.tr("Nothing placed. Race day, Place fuel by the clock; or right-click here."),
             )
 
     def readout(self, at: QPointF) -> str:
@@ -105,6 +116,8 @@ class FuelLane(RaceLane):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if event.button() is not Qt.MouseButton.LeftButton:
             return
+        if self._carry.is_on:
+            self._carry.put_back()
         item = self._item_at(event.position())
         if item is None:
             self.selection.clear()
@@ -123,7 +136,8 @@ class FuelLane(RaceLane):
         self.setCursor(Qt.CursorShape.SizeHorCursor if over else Qt.CursorShape.ArrowCursor)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        if self._carry.is_on and self._by_mouse:
+        is_left = event.button() is Qt.MouseButton.LeftButton
+        if is_left and self._carry.is_on and self._by_mouse:
             self._by_mouse = False
             self._carry.put_down()
 
@@ -155,30 +169,24 @@ class FuelLane(RaceLane):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, items = event.key(), self.shown.project.fuel.items
+        index = next((k for k, i in enumerate(items) if i.key == self._item), 0)
+        way = WAYS.get(key, 0)
         if not items:
             super().keyPressEvent(event)
-            return
-        index = next((k for k, i in enumerate(items) if i.key == self._item), 0)
-        item = items[index]
-        way = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(key), 0)
-        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
-            if self._carry.is_on:
-                self._carry.put_down()
-            else:
-                self._choose(item.key)
-                self._carry.pick_up()
-            self.update()
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            self._pick_up_or_put_down(items[index])
         elif key == Qt.Key.Key_Escape and self._carry.is_on:
             self._by_mouse = False
             self._carry.put_back()
             self.update()
-        elif self._carry.is_on and way:
+        elif way and self._carry.is_on:
             is_long = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-            self._move_to(item.at_s + way * (LONG_STEP_S if is_long else STEP_S))
+            if not self._by_mouse:
+                self._move_to(items[index].at_s + way * (LONG_STEP_S if is_long else STEP_S))
         elif way:
             self._choose(items[min(max(index + way, 0), len(items) - 1)].key)
-        elif key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
-            self._remove(item.key)
+        elif key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace) and not self._carry.is_on:
+            self._remove(items[index].key)
         else:
             super().keyPressEvent(event)
 
@@ -201,17 +209,50 @@ class FuelLane(RaceLane):
         if before.fuel is not after.fuel or before.target is not after.target:
             self.update()
 
+    @property
+    def is_carrying(self) -> bool:
+        return self._carry.is_on
+
+    def place_of_choice(self) -> float | None:
+        item, target = self._chosen_item(), self.shown.target
+        return target.distance_at(item.at_s) if item is not None and target is not None else None
+
+    @Slot()
+    def _on_selected(self) -> None:
+        if self.selection.kind == "item":
+            self._item = self.selection.key
+
     def _choose(self, key: str) -> None:
         self._item = key
+        place_m = self.place_of_choice()
+        if place_m is not None:
+            self.axis.reveal(place_m, place_m)
         self.selection.choose("item", key)
         self.update()
 
     def _chosen_item(self) -> FuelItem | None:
         return next((i for i in self.shown.project.fuel.items if i.key == self._item), None)
 
+    def _pick_up_or_put_down(self, item: FuelItem) -> None:
+        if self._carry.is_on:
+            self._by_mouse = False
+            self._carry.put_down()
+        else:
+            self._choose(item.key)
+            self._carry.pick_up()
+        self.update()
+
     def _remove(self, key: str) -> None:
-        self.document.perform(RemoveItem(key))
-        self.selection.clear()
+        """Remove an item and choose the one after it, so that more can follow."""
+        items = self.document.project.fuel.items
+        index = next((k for k, i in enumerate(items) if i.key == key), 0)
+        if not self.document.perform(RemoveItem(key)):
+            return
+        left = self.document.project.fuel.items
+        if left:
+            self._choose(left[min(index, len(left) - 1)].key)
+        else:
+            self.selection.clear()
 
     def _add(self, food: str, at_s: float) -> None:
         self.document.perform(AddItem(food, max(at_s, 0.0)))
@@ -224,37 +265,68 @@ class FuelLane(RaceLane):
         body = self.body()
         return self.axis.time_at(x - body.left(), body.width())
 
-    def _shelf(self) -> float:
-        return theme().px(26.0)
+    def _graph(self, body: QRectF) -> QRectF:
+        """Return where the line runs: over the shelf the tokens stand on."""
+        shelf = theme().px(ROW_PX * len(set(ROWS.values())) + 1.0)
+        return body.adjusted(0, 0, 0, -min(shelf, body.height() / 2))
 
-    def _spot(self, item: FuelItem, index: int, body: QRectF) -> QPointF:
-        # Two heights in turn, so that near neighbours do not cover each other.
-        lift = theme().px(18.0 if index % 2 else 8.5)
-        return QPointF(self.x_of_time(item.at_s, body), body.bottom() - lift)
+    def _spots(self, body: QRectF) -> tuple[FloatArray, FloatArray]:
+        """Return x and y of every token, in the order of the items, for painting and hitting.
+
+        What is eaten, drunk and taken as salt at one moment stands in rows of its own.
+        """
+        fuel = self.shown.project.fuel
+        shape = {food.key: food.shape for food in fuel.foods}
+        at_s = np.array([item.at_s for item in fuel.items], dtype=np.float64)
+        rows = np.array([ROWS[shape[item.food]] for item in fuel.items], dtype=np.float64)
+        xs = body.left() + self.axis.x_of_times(at_s, body.width())
+        return xs, body.bottom() - theme().px(ROW_PX) * (rows + 0.55)
 
     def _item_at(self, at: QPointF) -> FuelItem | None:
-        body, reach = self.body(), theme().px(TOKEN_PX)
-        best: tuple[float, FuelItem] | None = None
-        for index, item in enumerate(self.shown.project.fuel.items):
-            gap = self._spot(item, index, body) - at
-            far = max(abs(gap.x()), abs(gap.y()))
-            if far <= reach and (best is None or far < best[0]):
-                best = (far, item)
-        return best[1] if best is not None else None
+        items = self.shown.project.fuel.items
+        if not items:
+            return None
+        xs, ys = self._spots(self.body())
+        off_x, off_y = np.abs(xs - at.x()), np.abs(ys - at.y())
+        reach = theme().px(TOKEN_PX)
+        # Its own row first: a near neighbour above must not be taken for it.
+        far = np.where((off_x <= reach) & (off_y <= reach), off_x + 2.0 * off_y, np.inf)
+        nearest = int(far.argmin())
+        return items[nearest] if np.isfinite(far[nearest]) else None
 
     def _scale(self, graph: QRectF) -> Scale:
+        # From the kept outlook, so that the scale stays still under a drag.
         before = self.document.before.fuel
         high = max(before.band_g_per_h[1] * 1.3, 30.0) if before is not None else 100.0
         if before is not None and len(before.rolling_g_per_h):
             high = max(high, float(before.rolling_g_per_h.max()) * 1.1)
-        return Scale(0.0, min(high, 260.0), graph.top() + 2, graph.bottom())
+        return Scale(0.0, min(high, HIGHEST_G_PER_H), graph.top() + 2, graph.bottom())
 
-    def _paint_band(
-        self, painter: QPainter, graph: QRectF, scale: Scale, band: tuple[float, float]
-    ) -> None:
-        low, high = scale.y(band[0]), scale.y(band[1])
-        painter.fillRect(
-            QRectF(graph.left(), high, graph.width(), low - high), theme().colours["pale_plum"]
+    def _paint_scale(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        """Draw the band of the target, named in the gutter, and what ticks there is room for."""
+        look, fuel, words = theme(), self.shown.fuel, self.words()
+        if fuel is None:
+            return
+        asked = self.shown.project.fuel.carb_g_per_h
+        room = look.metrics(UNIT_PT).height()
+        labels = [
+            (t, words.number(t))
+            for t in nice_ticks(0.0, scale.high, 3)
+            if abs(scale.y(t) - scale.y(asked)) >= room
+        ]
+        self.paint_ticks(painter, body, scale, labels)
+        low, high = (scale.y(g_per_h) for g_per_h in fuel.band_g_per_h)
+        band = QRectF(body.left(), high, body.width(), low - high)
+        painter.fillRect(band, look.colours["pale_plum"])
+        right = body.left() - 5.0
+        top = min(max(scale.y(asked) - room / 2, 0.0), self.height() - room)
+        draw_text(
+            painter,
+            QRectF(right - look.px(GUTTER_PX), top, look.px(GUTTER_PX), room),
+            words.number(asked),
+            look.colours["plum"],
+            look.font(UNIT_PT, bold=True),
+            Align.AlignRight | Align.AlignVCenter,
         )
 
     def _paint_line(
@@ -263,30 +335,49 @@ class FuelLane(RaceLane):
         fuel, target = outlook.fuel, outlook.target
         if fuel is None or target is None or not len(fuel.rolling_s):
             return
-        values = fuel.rolling_s
-        if self.axis.measure == "distance":
-            values = np.interp(fuel.rolling_s, target.elapsed_s, target.distance_m)
-        xs = (
-            graph.left()
-            + (values - self.axis.low) / (self.axis.high - self.axis.low) * graph.width()
-        )
-        seen = (xs >= graph.left() - 50) & (xs <= graph.right() + 50)
-        points = [
-            QPointF(float(x), scale.y(float(y)))
-            for x, y in zip(xs[seen], fuel.rolling_g_per_h[seen], strict=True)
-        ]
+        xs = graph.left() + self.axis.x_of_times(fuel.rolling_s, graph.width())
+        rates = np.minimum(fuel.rolling_g_per_h, 2.0 * scale.high)
+        ys = scale.bottom - rates / scale.high * (scale.bottom - scale.top)
+        shown = (xs >= graph.left() - 50) & (xs <= graph.right() + 50)
+        if is_before:
+            shown &= self._has_changed(fuel.rolling_g_per_h)
         c = theme().colours
         painter.setPen(
             QPen(c["ink"], 1.0, Qt.PenStyle.DotLine) if is_before else QPen(c["plum"], 1.6)
         )
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF(points))
+        for first, last in _runs(shown):
+            pairs = zip(xs[first:last].tolist(), ys[first:last].tolist(), strict=True)
+            painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in pairs]))
+
+    def _has_changed(self, before_g_per_h: FloatArray) -> npt.NDArray[np.bool_]:
+        """Return where the line of the trial leaves that of before, a step further each way."""
+        now = self.shown.fuel
+        if now is None or now.rolling_g_per_h.shape != before_g_per_h.shape:
+            return np.ones(len(before_g_per_h), dtype=np.bool_)
+        other = np.abs(now.rolling_g_per_h - before_g_per_h) > 0.5
+        return np.convolve(other, np.ones(3), mode="same") > 0
 
     def _paint_tokens(self, painter: QPainter, body: QRectF) -> None:
         fuel = self.shown.project.fuel
+        if not fuel.items:
+            return
         foods = {food.key: food for food in fuel.foods}
         chosen = self.selection.key if self.selection.kind == "item" else ""
-        for index, item in enumerate(fuel.items):
-            at = self._spot(item, index, body)
-            if body.left() - 6 <= at.x() <= body.right() + 6:
-                draw_token(painter, at, foods[item.food], item.key == chosen)
+        xs, ys = self._spots(body)
+        last: tuple[QPointF, FuelItem] | None = None
+        for item, x, y in zip(fuel.items, xs.tolist(), ys.tolist(), strict=True):
+            if not body.left() - 6 <= x <= body.right() + 6:
+                continue
+            if item.key == chosen:
+                last = QPointF(x, y), item
+            else:
+                draw_token(painter, QPointF(x, y), foods[item.food], is_chosen=False)
+        if last is not None:
+            draw_token(painter, last[0], foods[last[1].food], is_chosen=True)
+
+
+def _runs(marks: npt.NDArray[np.bool_]) -> list[tuple[int, int]]:
+    """Return first and one past the last of each unbroken run of true *marks*."""
+    edges = np.flatnonzero(np.diff(marks.astype(np.int8), prepend=0, append=0))
+    return [(int(a), int(b)) for a, b in edges.reshape(-1, 2)]

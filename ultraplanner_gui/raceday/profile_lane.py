@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, QSize
-from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPixmap, QPolygonF
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen, QPixmap, QPolygonF
 
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
@@ -77,65 +77,63 @@ class ProfileLane(RaceLane):
         picture = QPixmap(QSize(round(width * ratio), round(height * ratio)))
         picture.setDevicePixelRatio(ratio)
         picture.fill(QColor(0, 0, 0, 0))
-        xs = np.arange(width + 1, dtype=float)
-        at_m = np.array([self.axis.distance_at(x, width) for x in xs[:: max(1, width // 400)]])
-        at_m = np.interp(xs, xs[:: max(1, width // 400)], at_m)
+        xs = np.arange(width + 1, dtype=np.float64)
+        at_m = self.axis.distances_at(xs, width)
         heights = np.interp(at_m, profile.distance_m, profile.elevation_m)
-        rise = np.diff(np.interp(at_m, profile.distance_m, profile.elevation_m))
-        gradient = rise / np.maximum(np.diff(at_m), 1e-6)
-        ys = (
-            scale.bottom
-            - (heights - scale.low) / (scale.high - scale.low) * (scale.bottom - scale.top)
-            - body.top()
+        gradient = np.diff(heights) / np.maximum(np.diff(at_m), 1e-6)
+        ys = scale.bottom - (heights - scale.low) / (scale.high - scale.low) * (
+            scale.bottom - scale.top
         )
+        ys -= body.top()
+        # A point every other pixel: the eye sees no difference, the stroke costs half.
+        pairs = zip(xs[::2].tolist(), ys[::2].tolist(), strict=True)
+        line = [QPointF(x, y) for x, y in pairs]
+        line.append(QPointF(width, float(ys[-1])))
         painter = QPainter(picture)
-        painter.drawImage(QRectF(0, 0, width, height), _wash(gradient, ys[:-1], width, height))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QBrush(_wash(gradient)))
+        painter.drawPolygon(QPolygonF([QPointF(0, height), *line, QPointF(width, height)]))
         _hachures(painter, gradient, ys, height)
         painter.setPen(QPen(theme().colours["ink"], 1.3))
-        painter.drawPolyline(
-            QPolygonF([QPointF(float(x), float(y)) for x, y in zip(xs, ys, strict=True)])
-        )
+        painter.drawPolyline(QPolygonF(line))
         painter.end()
         return picture
 
 
-def _wash(gradient: FloatArray, ys: FloatArray, width: int, height: int) -> QImage:
-    """Return the ground under the line, each column tinted by its gradient.
+def _wash(gradient: FloatArray) -> QImage:
+    """Return a strip one pixel high, each column tinted by its gradient.
 
     Diverging: descent sky, level stone, climb ochre; depth of the hue is steepness.
     """
     c = theme().colours
-    level = _rgb(c.stone)
     tint = np.clip(np.abs(gradient) / FULL_WASH, 0.0, 1.0)[:, None] * WASH_STRENGTH
     hue = np.where((gradient > 0.0)[:, None], _rgb(c.pale_ochre), _rgb(c.pale_sky))
-    columns = (1.0 - tint) * level + tint * hue
-    rows = np.arange(height, dtype=float)[:, None] + 0.5
-    pixels = np.zeros((height, width, 4), dtype=np.uint8)
-    pixels[..., 2], pixels[..., 1], pixels[..., 0] = (
-        columns[:, k].astype(np.uint8) for k in range(3)
-    )
-    pixels[..., 3] = np.where(rows >= ys[None, :], 255, 0)
-    pixels[..., :3] = np.where(pixels[..., 3:] > 0, pixels[..., :3], 0)
-    return QImage(pixels.tobytes(), width, height, width * 4, QImage.Format.Format_ARGB32).copy()
+    columns = (1.0 - tint) * _rgb(c.stone) + tint * hue
+    pixels = np.full((len(gradient), 4), 255, dtype=np.uint8)
+    pixels[:, :3] = columns
+    width = len(gradient)
+    return QImage(pixels.tobytes(), width, 1, width * 4, QImage.Format.Format_RGBA8888).copy()
 
 
 def _hachures(painter: QPainter, gradient: FloatArray, ys: FloatArray, height: int) -> None:
     """Draw strokes down the slope, steeper = denser: they survive print in black."""
-    c = theme().colours
-    smooth = np.convolve(gradient, np.ones(5) / 5.0, mode="same")
+    smooth = np.convolve(gradient, np.ones(5) / 5.0, mode="same").tolist()
+    climbs: list[QLineF] = []
+    descents: list[QLineF] = []
     x, width = 4.0, len(gradient)
     while x < width - 4:
-        slope = float(smooth[int(x)])
+        slope = smooth[int(x)]
         steep = abs(slope)
         if steep >= FIRST_HACHURE:
-            length = min(7.0 + 60.0 * steep, 20.0)
-            lean = 3.0 if slope > 0 else -3.0
             top = float(ys[int(x)]) + 3.0
-            bottom = min(top + length, height - 1.0)
-            painter.setPen(QPen(c["ochre" if slope > 0 else "sky"], 1.0))
-            painter.drawLine(QPointF(x, top), QPointF(x - lean, bottom))
+            bottom = min(top + min(7.0 + 60.0 * steep, 20.0), height - 1.0)
+            strokes, lean = (climbs, -3.0) if slope > 0 else (descents, 3.0)
+            strokes.append(QLineF(x, top, x + lean, bottom))
         x += 11.0 - 8.0 * min(steep / FULL_WASH, 1.0)
+    for strokes, hue in ((climbs, "ochre"), (descents, "sky")):
+        painter.setPen(QPen(theme().colours[hue], 1.0))
+        painter.drawLines(strokes)
 
 
 def _rgb(colour: str) -> FloatArray:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Slot
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QWheelEvent
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
@@ -17,12 +17,17 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 ZOOM_STEP = 1.25
+PAN_STEP = 0.1
+WHOLE_RACE_TURNS = 100.0
 
 
 class RaceLane(Lane):
     """A lane on the race axis. Ctrl and wheel zooms about the pointer, the wheel alone pans
-    while zoomed in.
+    while zoomed in; so do the keys + and -, and 0 shows the whole race.
     """
+
+    #: Whether the lines of the aid stations go over what the lane shows, or under it.
+    lines_over = True
 
     def __init__(
         self,
@@ -67,22 +72,41 @@ class RaceLane(Lane):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
-        if self.shown.profile is None:
-            return
-        painter = QPainter(self)
-        self.paint_station_lines(painter, self.body())
-        painter.end()
+        if self.lines_over:
+            painter = QPainter(self)
+            self.paint_station_lines(painter, self.body())
+            painter.end()
+
+    def paint_ground(self, painter: QPainter, body: QRectF) -> None:
+        super().paint_ground(painter, body)
+        if not self.lines_over:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+            self.paint_station_lines(painter, body)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
 
     def paint_station_lines(self, painter: QPainter, body: QRectF) -> None:
-        """Draw the aid stations through the lane, the start and finish as its sides."""
+        """Draw the aid stations through the lane."""
         course = self.shown.project.course
-        if course is None:
+        if course is None or self.shown.profile is None:
             return
         painter.setPen(QPen(theme().colours["strong_line"], 1.0, Qt.PenStyle.DashLine))
         for station in course.stations:
-            x = self.x_of(station.at_m, body)
+            x = round(self.x_of(station.at_m, body))
             if body.left() <= x <= body.right():
                 painter.drawLine(QPointF(x, 0.0), QPointF(x, float(self.height())))
+
+    def paint_focus(self, painter: QPainter) -> None:
+        # Unsmoothed and level: a smooth dotted frame costs more than the whole lane.
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(QPen(theme().colours["teal"], 2.0 if self.is_carrying else 1.0))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(self.body().adjusted(-1, -0.5, 1, 0.5))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+
+    @property
+    def is_carrying(self) -> bool:
+        """Whether something is being carried in this lane."""
+        return False
 
     def paint_empty(self, painter: QPainter, body: QRectF, text: str) -> None:
         """Say why there is nothing in the lane."""
@@ -93,19 +117,33 @@ class RaceLane(Lane):
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         body, axis = self.body(), self.axis
-        span = axis.high - axis.low
         turns = (event.angleDelta().y() or event.angleDelta().x()) / 120.0
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            share = min(max((event.position().x() - body.left()) / body.width(), 0.0), 1.0)
-            wide = span * ZOOM_STEP**-turns
-            low = axis.low + share * (span - wide)
-            axis.view(low, low + wide)
+            self._zoom(turns, (event.position().x() - body.left()) / body.width())
         else:
-            shift = -turns * 0.1 * span
+            shift = -turns * PAN_STEP * (axis.high - axis.low)
             axis.view(axis.low + shift, axis.high + shift)
         event.accept()
 
-    @Slot(object, object)
-    def on_changed(self, before: Outlook, after: Outlook) -> None:
-        """Follow the document."""
-        self.renew(before, after)
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        turns = {"+": 1.0, "=": 1.0, "-": -1.0, "0": -WHOLE_RACE_TURNS}.get(event.text())
+        if turns is None:
+            super().keyPressEvent(event)
+        else:
+            self._zoom(turns, self._share_of_choice())
+
+    def place_of_choice(self) -> float | None:
+        """Return where what is chosen in this lane lies, None if nothing is; metres."""
+        return None
+
+    def _share_of_choice(self) -> float:
+        at_m, body = self.place_of_choice(), self.body()
+        x = self.axis.x_of_distance(at_m, 1.0) if at_m is not None and body.width() else 0.5
+        return x if 0.0 <= x <= 1.0 else 0.5
+
+    def _zoom(self, turns: float, share: float) -> None:
+        """Zoom by *turns* of the wheel about the point at *share* of the view."""
+        share, span = min(max(share, 0.0), 1.0), self.axis.high - self.axis.low
+        wide = span * ZOOM_STEP**-turns
+        low = self.axis.low + share * (span - wide)
+        self.axis.view(low, low + wide)

@@ -2,16 +2,45 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QPointF, QRectF, Qt, Slot
+from PySide6.QtGui import QPainter, QResizeEvent
+from PySide6.QtWidgets import QWidget
 
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
+LEAST_NAME_PX = 26.0
+REACH_PX = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Label:
+    """A name at *x* and the clock under it, a cutoff or not."""
+
+    x: float
+    name: str
+    under: str
+    is_cutoff: bool
+
+    @property
+    def wish(self) -> float:
+        """The width it would like to have."""
+        look = theme()
+        return max(
+            look.metrics(LABEL_PT, bold=True).horizontalAdvance(self.name),
+            look.metrics(UNIT_PT).horizontalAdvance(self.under),
+        )
 
 
 class StationHead(RaceLane):
@@ -19,75 +48,105 @@ class StationHead(RaceLane):
     what still does not fit is shortened and said in full under the pointer.
     """
 
+    def __init__(
+        self,
+        document: Document,
+        selection: Selection,
+        axis: RaceAxis,
+        words: Callable[[], Words],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__("", "", 28.0, document, selection, axis, words, parent)
+        self.setAccessibleName(self.tr("Aid stations"))
+        self._rows = 1
+        axis.changed.connect(self.fit)
+        theme().changed.connect(self.fit)
+
+    @Slot()
+    def fit(self) -> None:
+        """Take the height of one row of names, or of two where one is too crowded."""
+        self._rows = 2 if _is_crowded(self._labels(self.body())) else 1
+        self.setFixedHeight(round(self._rows * _row_height() + 2))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.fit()
+
+    def renew(self, before: Outlook, after: Outlook) -> None:
+        super().renew(before, after)
+        # Under a drag the rows stay as they are, else everything below would jump.
+        if after is self.document.before:
+            self.fit()
+
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass
-
-    def readout(self, at: QPointF) -> str:
-        near = [
-            (abs(x - at.x()), f"{name}  {under}".strip())
-            for x, name, under in self._labels(self.body())
-            if abs(x - at.x()) < 60
-        ]
-        return min(near)[1] if near else ""
 
     def paint_station_lines(self, painter: QPainter, body: QRectF) -> None:
         pass
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
-        name_font, small = look.font(LABEL_PT, bold=True), look.font(UNIT_PT)
-        labels = self._labels(body)
-        row_h = look.metrics(LABEL_PT, bold=True).height() + look.metrics(UNIT_PT).height()
-        rows = 2 if self._is_crowded(labels) else 1
-        free = [body.left() - 4.0] * rows
-        for index, (x, name, under) in enumerate(labels):
-            row = index % rows
-            ahead = [labels[k][0] for k in range(index + rows, len(labels), rows)]
-            wish = max(
-                look.metrics(LABEL_PT, bold=True).horizontalAdvance(name),
-                look.metrics(UNIT_PT).horizontalAdvance(under),
+        c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
+        for label, rect in self._places(self._labels(body), body):
+            name = bold.elidedText(label.name, Qt.TextElideMode.ElideRight, rect.width() + 1)
+            top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
+            draw_text(
+                painter, top, name, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter
             )
-            half = wish / 2
-            left = min(max(x - half, free[row]), self.width() - wish - 2)
-            room = (ahead[0] - look.px(GAP_PX) if ahead else float(self.width())) - left
-            left = max(left, free[row])
-            width = min(wish, max(room, look.px(26)), self.width() - left)
-            rect = QRectF(left, row * row_h, width, look.metrics(LABEL_PT, bold=True).height())
-            text = look.metrics(LABEL_PT, bold=True).elidedText(
-                name, Qt.TextElideMode.ElideRight, width + 1
-            )
-            draw_text(painter, rect, text, look.colours["ink"], name_font, Align.AlignHCenter)
-            if under:
-                foot = QRectF(left, rect.bottom(), width, look.metrics(UNIT_PT).height())
-                text = look.metrics(UNIT_PT).elidedText(
-                    under, Qt.TextElideMode.ElideRight, width + 1
-                )
-                draw_text(painter, foot, text, look.colours["clay"], small, Align.AlignHCenter)
-            free[row] = left + width + look.px(GAP_PX)
+            under = small.elidedText(label.under, Qt.TextElideMode.ElideRight, rect.width() + 1)
+            foot = QRectF(rect.left(), top.bottom(), rect.width(), small.height())
+            colour = c["clay" if label.is_cutoff else "soft"]
+            draw_text(painter, foot, under, colour, look.font(UNIT_PT), Align.AlignHCenter)
 
-    def _labels(self, body: QRectF) -> list[tuple[float, str, str]]:
+    def readout(self, at: QPointF) -> str:
+        near = [
+            (abs(label.x - at.x()), f"{label.name}  {label.under}".strip())
+            for label in self._labels(self.body())
+            if abs(label.x - at.x()) < theme().px(REACH_PX)
+        ]
+        return min(near)[1] if near else ""
+
+    def _places(self, labels: list[_Label], body: QRectF) -> list[tuple[_Label, QRectF]]:
+        """Return where each label goes: over its line as far as its neighbours let it."""
+        gap, least = theme().px(GAP_PX), theme().px(LEAST_NAME_PX)
+        free = [body.left() - least] * self._rows
+        placed = []
+        for index, label in enumerate(labels):
+            row = index % self._rows
+            wish = label.wish
+            left = min(label.x - wish / 2, self.width() - wish - 2.0)
+            left = max(left, free[row])
+            ahead = labels[index + self._rows] if index + self._rows < len(labels) else None
+            room = (ahead.x - ahead.wish / 2 - gap if ahead else float(self.width())) - left
+            width = min(wish, max(room, least), self.width() - left)
+            placed.append((label, QRectF(left, row * _row_height(), width, _row_height())))
+            free[row] = left + width + gap
+        return placed
+
+    def _labels(self, body: QRectF) -> list[_Label]:
         shown, words = self.shown, self.words()
         course = shown.project.course
         if course is None or shown.profile is None:
             return []
         race = shown.project.race
-
-        def cutoff(seconds: float | None) -> str:
-            return (
-                self.tr("by {0}").format(words.clock(race.clock(seconds)))
-                if seconds is not None
+        labels = [_Label(self.x_of(0.0, body), self.tr("Start"), words.clock(race.start), False)]
+        ends = [(s.at_m, s.name, s.cutoff_s) for s in course.stations]
+        for at_m, name, cutoff_s in (*ends, (course.length_m, self.tr("Finish"), race.limit_s)):
+            by = (
+                self.tr("by {0}").format(words.clock(race.clock(cutoff_s)))
+                if cutoff_s is not None
                 else ""
             )
+            labels.append(_Label(self.x_of(at_m, body), name, by, True))
+        return [one for one in labels if body.left() - 1 <= one.x <= body.right() + 1]
 
-        spots = [(0.0, self.tr("Start"), words.clock(race.start))]
-        spots += [(s.at_m, s.name, cutoff(s.cutoff_s)) for s in course.stations]
-        spots.append((shown.profile.length_m, self.tr("Finish"), cutoff(race.limit_s)))
-        placed = [(self.x_of(at_m, body), name, under) for at_m, name, under in spots]
-        return [p for p in placed if body.left() - 1 <= p[0] <= body.right() + 1]
 
-    def _is_crowded(self, labels: list[tuple[float, str, str]]) -> bool:
-        metrics = theme().metrics(LABEL_PT, bold=True)
-        ends = [
-            (x, metrics.horizontalAdvance(max(name, under, key=len))) for x, name, under in labels
-        ]
-        return any(b[0] - a[0] < (a[1] + b[1]) / 2 + theme().px(GAP_PX) for a, b in pairwise(ends))
+def _row_height() -> float:
+    look = theme()
+    return look.metrics(LABEL_PT, bold=True).height() + look.metrics(UNIT_PT).height()
+
+
+def _is_crowded(labels: list[_Label]) -> bool:
+    gap = theme().px(GAP_PX)
+    return any(b.x - a.x < (a.wish + b.wish) / 2 + gap for a, b in pairwise(labels))

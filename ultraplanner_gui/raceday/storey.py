@@ -41,7 +41,7 @@ class RaceDay(QWidget):
         def lane(of: type[RaceLane], name: str, unit: str, height_px: float) -> RaceLane:
             return of(name, unit, height_px, document, selection, self._axis, words, self)
 
-        self._head = lane(StationHead, "", "", 40.0)
+        self._head = StationHead(document, selection, self._axis, words, self)
         self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit, 110.0)
         self.target = TargetLane(document, selection, self._axis, words, self)
         self._in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"), 44.0)
@@ -72,8 +72,6 @@ class RaceDay(QWidget):
         """Lay the race out by distance or by clock."""
         self._axis.choose(measure)
         self._buttons[measure].setChecked(True)
-        is_distance = measure == "distance"
-        self._foot.set_unit(self._words().distance_unit if is_distance else self.tr("clock"))
 
     def add_station(self) -> None:
         """Add an aid station in the middle of the chosen section, or of the longest."""
@@ -100,14 +98,18 @@ class RaceDay(QWidget):
         row.addSpacing(16)
         self._group = QButtonGroup(self)
         self._buttons: dict[Measure, QPushButton] = {}
-        for measure, text in (("distance", self.tr("by distance")), ("clock", self.tr("by clock"))):
+        texts: dict[Measure, str] = {
+            "distance": self.tr("by distance"),
+            "clock": self.tr("by clock"),
+        }
+        for measure, text in texts.items():
             button = QPushButton(text, self)
             button.setCheckable(True)
             button.setFlat(True)
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
             button.clicked.connect(partial(self.choose_measure, measure))
             self._group.addButton(button)
-            self._buttons[measure] = button  # type: ignore[index]
+            self._buttons[measure] = button
             row.addWidget(button)
         self._buttons["distance"].setChecked(True)
         row.addStretch(1)
@@ -118,7 +120,5 @@ class RaceDay(QWidget):
         look = theme()
         self._title.setFont(look.font(8.0, bold=True))
         self._title.setStyleSheet(f"color: {look.colours.soft}")
-        rows = look.metrics(7.5, bold=True).height() + look.metrics(7.0).height()
-        self._head.setFixedHeight(round(2 * rows))
         self._light.setFixedHeight(round(look.px(17)))
         self._foot.setFixedHeight(round(look.px(20)))

@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Slot
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.course import MoveSectionEnd, SetSectionTarget
+from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
-from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_text
+from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -24,10 +26,21 @@ GRIP_PX = 6.0
 KEY_STEP_S = 60.0
 KEY_STEP_M = 100.0
 SLOWEST_TARGET_MPS = 0.2
+#: Steps to the right and up.
+ARROWS: dict[int, tuple[int, int]] = {
+    Qt.Key.Key_Left: (-1, 0),
+    Qt.Key.Key_Right: (1, 0),
+    Qt.Key.Key_Up: (0, 1),
+    Qt.Key.Key_Down: (0, -1),
+}
 
 
 class TargetLane(RaceLane):
-    """The pace asked of each section; taller is faster. The forecast is a thin line across."""
+    """The pace asked of each section; taller is faster. The forecast is a dotted line across.
+
+    Keys: arrows choose a section; Enter picks it up, then up and down change its time, left and
+    right its end; Enter puts it down, Esc puts it back, Delete frees its target.
+    """
 
     def __init__(
         self,
@@ -38,13 +51,14 @@ class TargetLane(RaceLane):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__("", "", 58.0, document, selection, axis, words, parent)
-        self._name = self.tr("Target")
+        self.rename(self.tr("Target"))
         self.set_unit(self.tr("{0}\nfaster up").format(words().pace_unit))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self._carry = Carry(document)
         self._grip = ""  # "edge" or "top" while the mouse carries
         self._section = ""
+        selection.changed.connect(self._on_selected)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         sections = self.shown.sections
@@ -57,6 +71,7 @@ class TargetLane(RaceLane):
         painter.setClipRect(body)
         for section in sections:
             self._paint_step(painter, body, scale, section, before.get(section.key, section))
+        self._paint_forecast(painter, body, scale)
         painter.restore()
 
     def readout(self, at: QPointF) -> str:
@@ -73,6 +88,8 @@ class TargetLane(RaceLane):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if event.button() is not Qt.MouseButton.LeftButton:
             return
+        if self._carry.is_on:
+            self._carry.put_back()
         section, grip = self._hit(event.position())
         if section is None:
             self.selection.clear()
@@ -91,44 +108,33 @@ class TargetLane(RaceLane):
         self.setCursor(shapes.get(grip, Qt.CursorShape.ArrowCursor))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        if self._carry.is_on and self._grip:
+        if event.button() is Qt.MouseButton.LeftButton and self._carry.is_on and self._grip:
             self._grip = ""
             self._carry.put_down()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         section = self._section_at(event.position().x())
-        if section is not None and section.is_fixed:
-            self.document.perform(SetSectionTarget(section.key, None))
+        if section is not None:
+            self._free(section)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, sections = event.key(), self.shown.sections
+        index = next((k for k, s in enumerate(sections) if s.key == self._section), 0)
         if not sections:
             super().keyPressEvent(event)
-            return
-        index = next((k for k, s in enumerate(sections) if s.key == self._section), 0)
-        section = sections[index]
-        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
-            if self._carry.is_on:
-                self._carry.put_down()
-            else:
-                self._choose(section)
-                self._carry.pick_up()
-            self.update()
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            self._pick_up_or_put_down(sections[index])
         elif key == Qt.Key.Key_Escape and self._carry.is_on:
             self._grip = ""
             self._carry.put_back()
             self.update()
-        elif self._carry.is_on and key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
-            step = -KEY_STEP_S if key == Qt.Key.Key_Up else KEY_STEP_S
-            self._carry.show(
-                SetSectionTarget(section.key, section.moving_s + step, self._carry.gesture)
-            )
-        elif self._carry.is_on and key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-            step = -KEY_STEP_M if key == Qt.Key.Key_Left else KEY_STEP_M
-            self._carry.show(MoveSectionEnd(section.key, section.end_m + step, self._carry.gesture))
-        elif key in (Qt.Key.Key_Left, Qt.Key.Key_Right):
-            step = -1 if key == Qt.Key.Key_Left else 1
-            self._choose(sections[min(max(index + step, 0), len(sections) - 1)])
+        elif key in ARROWS and self._carry.is_on:
+            if not self._grip:
+                self._carry_by(sections[index], *ARROWS[key])
+        elif key in ARROWS and ARROWS[key][0]:
+            self._choose(sections[min(max(index + ARROWS[key][0], 0), len(sections) - 1)])
+        elif key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace) and not self._carry.is_on:
+            self._free(sections[index])
         else:
             super().keyPressEvent(event)
 
@@ -153,10 +159,43 @@ class TargetLane(RaceLane):
         if self.selection.kind == "section":
             self._section = self.selection.key
 
+    @property
+    def is_carrying(self) -> bool:
+        return self._carry.is_on
+
+    def place_of_choice(self) -> float | None:
+        chosen = next((s for s in self.shown.sections if s.key == self._section), None)
+        return (chosen.start_m + chosen.end_m) / 2 if chosen is not None else None
+
     def _choose(self, section: SectionFigures) -> None:
         self._section = section.key
+        self.axis.reveal(section.start_m, section.end_m)
         self.selection.choose("section", section.key)
         self.update()
+
+    def _free(self, section: SectionFigures) -> None:
+        if section.is_fixed:
+            self.document.perform(SetSectionTarget(section.key, None))
+
+    def _pick_up_or_put_down(self, section: SectionFigures) -> None:
+        if self._carry.is_on:
+            self._grip = ""
+            self._carry.put_down()
+        else:
+            self._choose(section)
+            self._carry.pick_up()
+        self.update()
+
+    def _carry_by(self, section: SectionFigures, right: int, up: int) -> None:
+        if up:
+            self._carry.turn_to(SetSectionTarget)
+            target_s = round(section.moving_s / KEY_STEP_S - up) * KEY_STEP_S
+            edit: Edit = SetSectionTarget(section.key, target_s, self._carry.gesture)
+        else:
+            self._carry.turn_to(MoveSectionEnd)
+            end_m = round(section.end_m / KEY_STEP_M + right) * KEY_STEP_M
+            edit = MoveSectionEnd(section.key, end_m, self._carry.gesture)
+        self._carry.show(edit)
 
     def _drag(self, at: QPointF) -> None:
         section = next((s for s in self.shown.sections if s.key == self._section), None)
@@ -173,9 +212,10 @@ class TargetLane(RaceLane):
 
     def _hit(self, at: QPointF) -> tuple[SectionFigures | None, str]:
         body, scale = self.body(), self._scale(self.body())
-        for section in self.shown.sections[:-1]:
-            if abs(at.x() - self.x_of(section.end_m, body)) <= GRIP_PX:
-                return section, "edge"
+        ends = [(abs(at.x() - self.x_of(s.end_m, body)), s) for s in self.shown.sections[:-1]]
+        gap, nearest = min(ends, key=lambda end: end[0], default=(math.inf, None))
+        if gap <= GRIP_PX:
+            return nearest, "edge"
         section = self._section_at(at.x())
         if section is None:
             return None, ""
@@ -215,25 +255,51 @@ class TargetLane(RaceLane):
         chosen = section.key == self.selection.key and self.selection.kind == "section"
         step = QRectF(left, top, right - left, body.bottom() - top)
         painter.fillRect(step, c["teal" if chosen else "pale_teal"])
+        hue, thick = ("clay", 3.0) if section.is_fixed else ("teal", 1.5)
+        draw_level(painter, (left, right), top, c[hue], thick)
         changed = was is not section and (was.pace_s_per_m, was.end_m) != (
             section.pace_s_per_m,
             section.end_m,
         )
         if changed:
-            old = QRectF(self.x_of(was.start_m, body), scale.y(1.0 / was.pace_s_per_m), 0, 0)
-            old.setRight(self.x_of(was.end_m, body))
-            old.setBottom(body.bottom())
-            painter.setPen(QPen(c["ink"], 1.0, Qt.PenStyle.DashLine))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRect(old)
-        edge = QPen(c["clay"] if section.is_fixed else c["teal"], 2.5 if section.is_fixed else 1.5)
-        painter.setPen(edge)
-        painter.drawLine(step.topLeft(), step.topRight())
-        painter.setPen(QPen(c["panel"], 1.0))
-        painter.drawLine(step.topRight(), step.bottomRight())
+            self._paint_before(painter, body, scale, was)
+        painter.fillRect(QRectF(round(right) - 0.5, top, 1.0, step.height()), c["panel"])
         if section.is_fixed:
             self._paint_pin(painter, QPointF(step.left() + 8, step.top() + 8))
-        self._paint_label(painter, step, section, chosen)
+        seen = step.intersected(body)
+        self._paint_label(painter, seen, section, chosen)
+
+    def _paint_before(
+        self, painter: QPainter, body: QRectF, scale: Scale, was: SectionFigures
+    ) -> None:
+        left, right = (round(self.x_of(at_m, body)) for at_m in (was.start_m, was.end_m))
+        top, ink = scale.y(1.0 / was.pace_s_per_m), theme().colours["ink"]
+        draw_level(painter, (left, right), top, ink, 1.0, Qt.PenStyle.DashLine)
+        painter.setPen(QPen(ink, 1.0, Qt.PenStyle.DashLine))
+        for x in (left, right):
+            painter.drawLine(QLineF(x + 0.5, top, x + 0.5, body.bottom()))
+
+    def _paint_forecast(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        """Draw the pace the forecast has in each section, named where there is room above it."""
+        forecast, look = self.shown.forecast, theme()
+        if forecast is None:
+            return
+        text, small = self.tr("forecast"), look.metrics(UNIT_PT)
+        is_named = False
+        for section in self.shown.sections:
+            left, right = self.x_of(section.start_m, body), self.x_of(section.end_m, body)
+            seconds = forecast.arrival_s(section.end_m) - forecast.departure_s(section.start_m)
+            y = scale.y(section.length_m / max(seconds, 1.0))
+            left, right = max(left, body.left()), min(right, body.right())
+            if right <= left:
+                continue
+            draw_level(painter, (left, right), y, look.colours["soft"], 1.0, Qt.PenStyle.DotLine)
+            top = y - small.height()
+            clear = scale.y(1.0 / section.pace_s_per_m) >= y and top >= body.top() - 1
+            if not is_named and clear and small.horizontalAdvance(text) + 10 < right - left:
+                place = QRectF(left + 5, top, right - left, small.height())
+                draw_text(painter, place, text, look.colours["soft"], look.font(UNIT_PT))
+                is_named = True
 
     def _paint_pin(self, painter: QPainter, at: QPointF) -> None:
         painter.setPen(Qt.PenStyle.NoPen)

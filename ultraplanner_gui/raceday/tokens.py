@@ -8,26 +8,23 @@ from PySide6.QtGui import QPainter, QPen, QPolygonF
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.widgets.theme import theme
 
-TOKEN_PX = 8.0
+TOKEN_PX = 9.0
+HUES = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "soft"}
 
 
 def draw_token(painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> None:
     """Draw the token of *food* about *at*: sachet, disc, square or lozenge; a dot says caffeine."""
     look = theme()
     c, r = look.colours, look.px(TOKEN_PX) / 2
-    hue = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "stone"}[
-        food.shape
-    ]
     painter.setPen(QPen(c["ink"], 1.8) if is_chosen else QPen(c["lane"], 0.8))
-    painter.setBrush(c[hue])
+    painter.setBrush(c[HUES[food.shape]])
     if food.shape is Shape.GEL:
-        painter.drawRoundedRect(
-            QRectF(at.x() - 0.6 * r, at.y() - 1.15 * r, 1.2 * r, 2.3 * r), 1.5, 1.5
-        )
+        sachet = QRectF(at.x() - 0.7 * r, at.y() - 1.1 * r, 1.4 * r, 2.2 * r)
+        painter.drawRoundedRect(sachet, 1.5, 1.5)
     elif food.shape is Shape.DRINK:
         painter.drawEllipse(at, r, r)
     elif food.shape is Shape.SOLID:
-        painter.drawRect(QRectF(at.x() - r, at.y() - r, 2 * r, 2 * r))
+        painter.drawRect(QRectF(at.x() - 0.9 * r, at.y() - 0.9 * r, 1.8 * r, 1.8 * r))
     else:
         tips = (QPointF(0, -r), QPointF(r, 0), QPointF(0, r), QPointF(-r, 0))
         painter.drawPolygon(QPolygonF([at + tip for tip in tips]))

@@ -9,6 +9,7 @@ import numpy as np
 from PySide6.QtCore import QObject, Signal
 
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.weeks import WeekFigures
 
 Measure = Literal["distance", "clock"]
@@ -67,14 +68,17 @@ class RaceAxis(QObject):
         self.low = 0.0
         self.high = 1.0
         self._outlook: Outlook | None = None
+        self._knots_of: PacePlan | None = None
+        self._knots_there = (np.zeros(0), np.zeros(0))
 
     def show(self, outlook: Outlook) -> None:
         """Follow *outlook*; the view is kept where the course and measure stay the same."""
-        before = self._outlook
+        before, view = self._outlook, (self.low, self.high)
         self._outlook = outlook
-        full = before is None or (self.low, self.high) == self._span(before)
-        if full or before is None or before.profile is not outlook.profile:
+        is_whole = before is None or view == self._span(before)
+        if is_whole or before is None or before.profile is not outlook.profile:
             self.low, self.high = self._span(outlook)
+        if (self.low, self.high) != view:
             self.changed.emit()
 
     def choose(self, measure: Measure) -> None:
@@ -92,64 +96,77 @@ class RaceAxis(QObject):
         first, last = self._span(self._outlook)
         width = min(max(high - low, 0.01 * (last - first)), last - first)
         low = min(max(low, first), last - width)
-        self.low, self.high = low, low + width
-        self.changed.emit()
+        if (low, low + width) != (self.low, self.high):
+            self.low, self.high = low, low + width
+            self.changed.emit()
+
+    def reveal(self, start_m: float, end_m: float) -> None:
+        """Shift the view, as little as it takes, so that a stretch of the course is in it."""
+        low, high = self._measured(start_m), self._measured(end_m)
+        shift = min(low - self.low, 0.0) or max(high - self.high, 0.0)
+        if shift:
+            self.view(self.low + shift, self.high + shift)
 
     def x_of_distance(self, at_m: float, width: float) -> float:
         """Return x of a place on the course in a body of *width*."""
-        value = at_m
-        if (
-            self.measure == "clock"
-            and self._outlook is not None
-            and self._outlook.target is not None
-        ):
-            value = self._outlook.target.arrival_s(at_m)
-        return self._x(value, width)
+        return self._x(self._measured(at_m), width)
 
     def x_of_time(self, elapsed_s: float, width: float) -> float:
         """Return x of a moment of the race."""
-        value = elapsed_s
-        if (
-            self.measure == "distance"
-            and self._outlook is not None
-            and self._outlook.target is not None
-        ):
-            value = self._outlook.target.distance_at(elapsed_s)
+        target, value = self._target, elapsed_s
+        if self.measure == "distance" and target is not None:
+            value = target.distance_at(elapsed_s)
         return self._x(value, width)
 
-    def x_of_distances(self, at_m: np.ndarray, width: float) -> np.ndarray:
-        """Return x of many places, shape as *at_m*."""
-        values = at_m
-        if (
-            self.measure == "clock"
-            and self._outlook is not None
-            and self._outlook.target is not None
-        ):
-            target = self._outlook.target
-            values = np.interp(at_m, target.distance_m, target.elapsed_s)
+    def x_of_times(self, elapsed_s: np.ndarray, width: float) -> np.ndarray:
+        """Return x of many moments of the race, shape as *elapsed_s*."""
+        target, values = self._target, elapsed_s
+        if self.measure == "distance" and target is not None:
+            places_m, times_s = self._knots(target)
+            values = np.interp(elapsed_s, times_s, places_m)
         return (values - self.low) / (self.high - self.low) * width
 
     def distance_at(self, x: float, width: float) -> float:
         """Return the place at *x*, metres from the start."""
-        value = self._value(x, width)
-        if (
-            self.measure == "clock"
-            and self._outlook is not None
-            and self._outlook.target is not None
-        ):
-            return self._outlook.target.distance_at(value)
+        target, value = self._target, self._value(x, width)
+        if self.measure == "clock" and target is not None:
+            return target.distance_at(value)
         return value
+
+    def distances_at(self, x: np.ndarray, width: float) -> np.ndarray:
+        """Return the places at many *x*, metres from the start."""
+        target, values = self._target, self.low + x / max(width, 1.0) * (self.high - self.low)
+        if self.measure == "clock" and target is not None:
+            places_m, times_s = self._knots(target)
+            return np.interp(values, times_s, places_m)
+        return values
 
     def time_at(self, x: float, width: float) -> float:
         """Return the moment at *x*, seconds of race time."""
-        value = self._value(x, width)
-        if (
-            self.measure == "distance"
-            and self._outlook is not None
-            and self._outlook.target is not None
-        ):
-            return self._outlook.target.arrival_s(value)
+        target, value = self._target, self._value(x, width)
+        if self.measure == "distance" and target is not None:
+            return target.arrival_s(value)
         return value
+
+    @property
+    def _target(self) -> PacePlan | None:
+        return self._outlook.target if self._outlook is not None else None
+
+    def _measured(self, at_m: float) -> float:
+        target = self._target
+        return target.arrival_s(at_m) if self.measure == "clock" and target is not None else at_m
+
+    def _knots(self, target: PacePlan) -> tuple[np.ndarray, np.ndarray]:
+        """Return places and times between which *target* runs straight, both ends of stops too."""
+        if self._knots_of is not target:
+            stops_m = [s.at_m for s in target.stops]
+            arrive_s = [target.arrival_s(at_m) for at_m in stops_m]
+            leave_s = [target.departure_s(at_m) for at_m in stops_m]
+            places_m = np.concatenate((target.distance_m, stops_m, stops_m))
+            times_s = np.concatenate((target.elapsed_s, arrive_s, leave_s))
+            order = np.lexsort((places_m, times_s))
+            self._knots_of, self._knots_there = target, (places_m[order], times_s[order])
+        return self._knots_there
 
     def _x(self, value: float, width: float) -> float:
         return (value - self.low) / (self.high - self.low) * width
