@@ -324,6 +324,35 @@ def test_a_choice_is_made_from_a_list(owner, view, qtbot):
     assert owner.huts[0].roof == "tin"
 
 
+@pytest.mark.qt_log_ignore("grabbing the keyboard")
+def test_a_double_click_opens_the_list(owner, view, qtbot):
+    spot = view.visualRect(view.model().index(0, 3)).center()
+    qtbot.mouseClick(view.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    qtbot.mouseDClick(view.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    qtbot.mouseRelease(view.viewport(), Qt.MouseButton.LeftButton, pos=spot)
+    assert editor(view).view().isVisible()
+    editor(view).hidePopup()
+    assert owner.edits == []
+
+
+def test_the_menu_copies_pastes_and_sorts(owner, view, qtbot):
+    put(view, 0, 1)
+    menu = view._menu(1)
+    done = {action.text(): action for action in menu.actions() if action.text()}
+    done["Copy"].trigger()
+    assert QGuiApplication.clipboard().text() == "1500"
+    done["Sort by Height, rising"].trigger()
+    assert texts(owner.model, 1) == ["310", "1,500", NONE]
+    done["Sort by Height, falling"].trigger()
+    assert texts(owner.model, 1) == ["1,500", "310", NONE]
+    done["Do not sort"].trigger()
+    assert texts(owner.model, 1) == ["1,500", NONE, "310"]
+    put(view, 2, 1)
+    done["Paste"].trigger()
+    assert owner.huts[2].height_m == 1500.0
+    menu.close()
+
+
 def test_space_and_a_click_tick(owner, view, qtbot):
     put(view, 0, 2)
     qtbot.keyClick(view, Key.Key_Space)

@@ -1,122 +1,21 @@
 from dataclasses import replace
-from datetime import date, datetime, timedelta
-from zoneinfo import ZoneInfo
+from datetime import date, timedelta
 
-import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QWidget
 
+from tests.window.table_desk import KM, START, TODAY, Desk, H, project, sessions
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.plan.block import Block, Done, Ground, Kind, Session
-from ultraplanner_gui.plan.course import AidStation, Course, Line, Offer, sections_between
-from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
+from ultraplanner_gui.edits.block import RemoveSession
+from ultraplanner_gui.plan.block import Block, Done, Ground, Kind
+from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.window.table_sessions import COLUMNS as SESSION_COLUMNS
-from ultraplanner_gui.window.tables import SPECS, Tables
+from ultraplanner_gui.window.tables import SPECS
 from ultraplanner_gui.wording.words import Words
-
-TODAY = date(2027, 5, 12)
-H, KM = 3600.0, 1000.0
-LENGTH_M = 42_000.0
-START = datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London"))
-
-
-def course():
-    """Due north from 46 degrees; 111.2 km a degree of latitude, near enough for a test."""
-    steps = np.linspace(0.0, 1.0, 400)
-    line = Line(
-        46.0 + steps * LENGTH_M / 111_195.0, np.full(400, 7.0), 500 + 200 * np.sin(9 * steps)
-    )
-    stations = (
-        AidStation("mill", "Mill", 12 * KM, 3 * H, 300.0, (Offer.WATER,)),
-        AidStation("hut", "Hut", 27 * KM, None, 0.0, (Offer.FOOD, Offer.WATER), "socks"),
-    )
-    return Course(line, LENGTH_M, stations, sections_between(stations))
-
-
-def sessions():
-    easy = Session("s1", date(2027, 5, 4), Kind.EASY, 8 * KM, 50 * 60.0, 60.0, 60.0)
-    return (
-        replace(easy, done=Done(7.5 * KM, 48 * 60.0)),
-        replace(easy, key="s2", day=date(2027, 5, 6), missed=True),
-        replace(
-            easy, key="s3", day=date(2027, 5, 15), kind=Kind.LONG, distance_m=24 * KM, note="x"
-        ),
-        replace(easy, key="s4", day=date(2027, 5, 18), kind=Kind.STRENGTH, distance_m=0.0),
-        Session("race", date(2027, 6, 19), Kind.RACE, LENGTH_M, 7 * H),
-    )
-
-
-FOODS = (
-    Food("gel", "Gel", "1 gel, 40 g", 40.0, 25.0, 50.0, 14.0, 0.0, 100.0, Sugars.SINGLE, Shape.GEL,
-         "typical packet", "from memory"),
-    Food("water", "Water", "500 mL", 500.0, 0.0, fluid_ml=500.0, shape=Shape.DRINK),
-)  # fmt: skip
-ITEMS = (
-    FuelItem("i1", "gel", 1800.0),
-    FuelItem("i2", "water", 1800.0),
-    FuelItem("i3", "gel", 5400.0, 2.0),
-)
-
-
-def project():
-    return Project(
-        Race("Round", START, 7 * H, 9 * H),
-        course(),
-        block=Block(sessions(), 7),
-        fuel=FuelPlan(foods=FOODS, items=ITEMS),
-    )
-
-
-class Desk:
-    def __init__(self, qtbot, document):
-        self.qtbot, self.document, self.selection = qtbot, document, Selection()
-        self.tables = Tables(document, self.selection, Words)
-        qtbot.addWidget(self.tables)
-        self.tables.resize(1440, 820)
-        self.tables.show()
-
-    @property
-    def project(self):
-        return self.document.project
-
-    def page(self, name):
-        self.tables.show_table(name)
-        return self.tables.page
-
-    def cell(self, name, key, head):
-        table = self.page(name).table
-        column = [table.head_parts(c)[0] for c in range(table.columnCount())].index(head)
-        return table.index(table.row_of(key), column)
-
-    def text(self, name, key, head):
-        index = self.cell(name, key, head)
-        return self.page(name).table.text(index.row(), index.column())
-
-    def type(self, name, key, head, text):
-        """Type into a cell through the model, as the field in the cell does."""
-        index = self.cell(name, key, head)
-        return self.page(name).table.setData(index, text)
-
-    def press(self, name, button):
-        self.qtbot.mouseClick(self.page(name).buttons[button], Qt.MouseButton.LeftButton)
-
-    def choose(self, name, *keys):
-        view = self.page(name).view
-        view.clearSelection()
-        for key in keys:
-            index = self.page(name).table.index(self.page(name).table.row_of(key), 0)
-            view.selectionModel().setCurrentIndex(index, view.selectionModel().SelectionFlag.Select)
-
-    def session(self, key):
-        return self.project.block.session(key)
-
-    def station(self, key):
-        return self.project.course.station(key)
 
 
 @pytest.fixture
@@ -270,6 +169,12 @@ def test_several_rows_are_removed_in_one_step(desk):
     assert len(desk.project.block.sessions) == 5
 
 
+def test_after_a_removal_the_next_row_is_selected(desk):
+    desk.choose("Sessions", "s3")
+    desk.press("Sessions", "remove")
+    assert desk.selection.key == desk.page("Sessions").view.chosen_keys()[0] == "s4"
+
+
 def test_the_race_is_not_removed_and_says_so(desk):
     desk.choose("Sessions", "s4", "race")
     desk.qtbot.keyClick(desk.page("Sessions").view, Qt.Key.Key_Delete)
@@ -316,270 +221,6 @@ def test_a_whole_table_copied_and_pasted_back_changes_nothing(desk, name):
     assert desk.document.undo_stack.count() == 0
 
 
-# Sections
-
-
-def test_a_pace_fixes_the_section_and_nothing_frees_it(desk):
-    assert desk.type("Sections", "to-mill", "Target", "9:00")
-    assert desk.project.course.section("to-mill").target_s == pytest.approx(9 * 60 * 12)
-    assert desk.text("Sections", "to-mill", "Target") == "9:00"
-    assert desk.text("Sections", "to-mill", "Running") == "1 h 48"
-    assert desk.text("Sections", "to-mill", "Fixed") == "yes"
-    assert desk.type("Sections", "to-mill", "Target", "")
-    assert desk.project.course.section("to-mill").target_s is None
-
-
-def test_a_running_time_fixes_the_section(desk):
-    desk.type("Sections", "to-hut", "Running", "2:30")
-    assert desk.project.course.section("to-hut").target_s == 9000.0
-    desk.type("Sections", "to-hut", "Running", "")
-    assert desk.project.course.section("to-hut").target_s is None
-
-
-def test_the_tick_fixes_a_section_as_it_is(desk):
-    before = desk.text("Sections", "to-hut", "Running")
-    desk.type("Sections", "to-hut", "Fixed", "yes")
-    assert desk.project.course.section("to-hut").target_s is not None
-    assert desk.text("Sections", "to-hut", "Running") == before
-    desk.type("Sections", "to-hut", "Fixed", "no")
-    assert desk.project.course.section("to-hut").target_s is None
-
-
-def test_the_end_of_a_section_takes_its_station_along(desk):
-    desk.type("Sections", "to-mill", "To", "13")
-    assert desk.station("mill").at_m == pytest.approx(13 * KM)
-    assert desk.text("Sections", "to-hut", "From") == "13.0"
-
-
-def test_the_finish_and_what_follows_are_for_reading(desk):
-    table = desk.page("Sections").table
-    for key, head in (("finish", "To"), ("to-hut", "Length"), ("to-hut", "Arrive")):
-        index = desk.cell("Sections", key, head)
-        assert not table.can_edit(index.row(), index.column())
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "says"),
-    [
-        ("Target", "fast", "not a pace"),
-        ("Running", "ages", "not a duration"),
-        ("To", "60", "off the course, which is 42.0 km long"),
-        ("To", "27.05", "would have no length"),
-    ],
-)
-def test_a_bad_section_figure_is_refused(desk, head, text, says):
-    before = desk.project
-    assert not desk.type("Sections", "to-mill", head, text)
-    assert says in desk.page("Sections").note.text()
-    assert desk.project is before
-
-
-def test_a_target_nobody_can_keep_is_said_under_the_table(desk):
-    desk.type("Sections", "to-mill", "Running", "6 h 50")
-    assert desk.document.outlook.trouble is not None
-    assert desk.page("Sections").note.text() == Words().say(desk.document.outlook.trouble)
-
-
-def test_arrivals_and_cutoffs_are_clock_times_and_margins_durations(desk):
-    figures = desk.document.outlook.sections[0]
-    clock = Words().clock(START + timedelta(seconds=figures.arrive_s))
-    assert desk.text("Sections", "to-mill", "Arrive") == clock
-    assert desk.text("Sections", "to-mill", "Cutoff") == "Sat 09:00"
-    assert desk.text("Sections", "to-hut", "To this cutoff") == "–"
-    assert desk.text("Sections", "finish", "Cutoff") == "Sat 15:00"
-
-
-def test_a_missed_cutoff_is_marked(desk):
-    desk.type("Aid stations", "mill", "Cutoff", "06:30")
-    index = desk.cell("Sections", "to-mill", "To this cutoff")
-    assert desk.page("Sections").table.warns(index.row(), index.column())
-    assert desk.text("Sections", "to-mill", "To this cutoff").startswith("-")
-
-
-def test_a_note_for_hard_stretches_is_kept(desk):
-    desk.type("Sections", "finish", "When it gets hard here", "If it rains, then hood up.")
-    assert desk.project.course.section("finish").hard_note == "If it rains, then hood up."
-
-
-# Aid stations
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "field", "value"),
-    [
-        ("Aid station", "Old Mill", "name", "Old Mill"),
-        ("At", "11.5", "at_m", 11_500.0),
-        ("Cutoff", "Sat 09:20", "cutoff_s", 12_000.0),
-        ("Cutoff", "09:20", "cutoff_s", 12_000.0),
-        ("Cutoff", "3 h 20", "cutoff_s", 12_000.0),
-        ("Cutoff", "", "cutoff_s", None),
-        ("Cutoff after", "3:20", "cutoff_s", 12_000.0),
-        ("Cutoff after", "Sat 09:20", "cutoff_s", 12_000.0),
-        ("Planned stop", "7.5", "stop_s", 450.0),
-        ("What is there", "crew, water", "offers", (Offer.WATER, Offer.CREW)),
-        ("Note", "turn left", "note", "turn left"),
-    ],
-)
-def test_an_aid_station_is_typed_over(desk, head, text, field, value):
-    before = desk.station("mill")
-    assert desk.type("Aid stations", "mill", head, text)
-    assert desk.station("mill") == replace(before, **{field: value})
-    assert desk.document.undo_stack.count() == 1
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "says"),
-    [
-        ("Aid station", "", "needs a name"),
-        ("At", "99", "off the course"),
-        ("Cutoff", "late", "neither a clock time nor a duration"),
-        ("Cutoff", "300 h", "within 240 hours"),
-        ("Planned stop", "-3", "between 0 and 24 hours"),
-        ("What is there", "sauna", "not known"),
-    ],
-)
-def test_a_bad_station_figure_is_refused(desk, head, text, says):
-    before = desk.project
-    assert not desk.type("Aid stations", "mill", head, text)
-    assert says in desk.page("Aid stations").note.text()
-    assert desk.project is before
-
-
-def test_the_finish_stands_last_and_cannot_be_typed_over(desk):
-    table = desk.page("Aid stations").table
-    last = table.rowCount() - 1
-    assert table.text(last, 0) == "Finish"
-    assert not any(table.can_edit(last, column) for column in range(table.columnCount()))
-    assert desk.text("Aid stations", "", "Cutoff") == "Sat 15:00"
-    assert desk.text("Aid stations", "", "Cutoff after") == "9 h 00"
-
-
-def test_a_station_is_added_after_the_current_one_and_removed(desk):
-    desk.choose("Aid stations", "hut")
-    desk.press("Aid stations", "add")
-    assert [s.at_m for s in desk.project.course.stations] == [12 * KM, 27 * KM, 34_500.0]
-    assert desk.selection.kind == "station"
-    desk.press("Aid stations", "remove")
-    assert [s.key for s in desk.project.course.stations] == ["mill", "hut"]
-
-
-def test_the_finish_is_not_removed(desk):
-    desk.choose("Aid stations", "")
-    desk.press("Aid stations", "remove")
-    assert len(desk.project.course.stations) == 2
-
-
-# Fuel and foods
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "field", "value"),
-    [
-        ("Race time", "2:15", "at_s", 8100.0),
-        ("Race time", "45", "at_s", 2700.0),
-        ("Clock", "Sat 08:15", "at_s", 8100.0),
-        ("Clock", "08:15", "at_s", 8100.0),
-        ("Food", "Water", "food", "water"),
-        ("Servings", "0.5", "servings", 0.5),
-    ],
-)
-def test_a_fuel_item_is_typed_over(desk, head, text, field, value):
-    before = desk.project.fuel.item("i3")
-    assert desk.type("Fuel", "i3", head, text)
-    assert desk.project.fuel.item("i3") == replace(before, **{field: value})
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "says"),
-    [
-        ("Race time", "later", "neither a clock time nor a duration"),
-        ("Food", "stones", "none of the choices"),
-        ("Servings", "0", "above 0 and at most 50"),
-        ("Servings", "many", "not a number"),
-    ],
-)
-def test_a_bad_fuel_figure_is_refused(desk, head, text, says):
-    assert not desk.type("Fuel", "i3", head, text)
-    assert says in desk.page("Fuel").note.text()
-    assert desk.project.fuel.items == ITEMS
-
-
-def test_an_item_says_where_it_is_taken_and_what_it_holds(desk):
-    place = desk.document.outlook.target.distance_at(5400.0)
-    assert desk.text("Fuel", "i3", "At") == Words().distance_bare(place, 1)
-    assert desk.text("Fuel", "i3", "Clock") == "Sat 07:30"
-    assert desk.text("Fuel", "i3", "Carbs") == "50.0"
-    assert desk.text("Fuel", "i3", "Sodium") == "100"
-    assert desk.text("Fuel", "i3", "Caffeine") == "–"
-
-
-def test_an_item_beyond_the_finish_has_no_place(desk):
-    desk.type("Fuel", "i3", "Race time", "8 h")
-    assert desk.text("Fuel", "i3", "At") == "–"
-
-
-def test_an_item_is_added_a_step_after_the_current_one(desk):
-    desk.choose("Fuel", "i3")
-    desk.press("Fuel", "add")
-    assert [(i.food, i.at_s) for i in desk.project.fuel.items][-1] == ("gel", 6600.0)
-    desk.press("Fuel", "remove")
-    assert desk.project.fuel.items == ITEMS
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "changes"),
-    [
-        ("Food", "Berry gel", {"name": "Berry gel"}),
-        (
-            "Serving",
-            "1 gel, 60 g",
-            {"serving": "1 gel, 60 g", "mark": "from the packet", "source": ""},
-        ),
-        ("Carbs", "32.5", {"carb_g": 32.5, "mark": "from the packet", "source": ""}),
-        ("Sodium", "", {"sodium_mg": 0.0, "mark": "from the packet", "source": ""}),
-        ("Caffeine", "75", {"caffeine_mg": 75.0, "mark": "from the packet", "source": ""}),
-        ("Sugars", "mixed", {"sugars": Sugars.MIXED, "mark": "from the packet", "source": ""}),
-        ("Form", "solid", {"shape": Shape.SOLID}),
-    ],
-)
-def test_a_food_is_typed_over_and_its_figures_become_the_packets(desk, head, text, changes):
-    assert desk.type("Foods", "gel", head, text)
-    assert desk.project.fuel.food("gel") == replace(FOODS[0], **changes)
-
-
-def test_the_source_of_a_shipped_food_stays(desk):
-    index = desk.cell("Foods", "gel", "Source")
-    table = desk.page("Foods").table
-    assert not table.can_edit(index.row(), index.column())
-    desk.type("Foods", "gel", "Carbs", "30")
-    assert table.can_edit(index.row(), index.column())
-    desk.type("Foods", "gel", "Source", "shop shelf")
-    desk.type("Foods", "gel", "Carbs", "31")
-    assert desk.project.fuel.food("gel").source == "shop shelf"
-
-
-@pytest.mark.parametrize(
-    ("head", "text", "says"),
-    [
-        ("Carbs", "9000", "between 0 and 5000"),
-        ("Food", "", "needs a name"),
-        ("Energy", "x", "number"),
-    ],
-)
-def test_a_bad_food_figure_is_refused(desk, head, text, says):
-    assert not desk.type("Foods", "gel", head, text)
-    assert says in desk.page("Foods").note.text()
-    assert desk.project.fuel.foods == FOODS
-
-
-def test_a_food_of_ones_own_is_added_and_removed(desk):
-    desk.press("Foods", "add")
-    own = desk.project.fuel.foods[-1]
-    assert (own.mark, own.carb_g) == ("from the packet", 0.0)
-    desk.press("Foods", "remove")
-    assert desk.project.fuel.foods == FOODS
-
-
 # Together with the rest
 
 
@@ -617,8 +258,6 @@ def test_the_tables_open_at_what_is_selected(desk):
 
 def test_tables_out_of_sight_wait_and_then_show_what_is(desk):
     desk.tables.hide()
-    from ultraplanner_gui.edits.block import RemoveSession
-
     desk.document.perform(RemoveSession("s3"))
     page = desk.tables.pages[0]
     assert page.table.row_of("s3") >= 0
@@ -652,6 +291,21 @@ def test_a_project_without_a_course_says_what_is_missing(bare):
         name: bare.page(name).buttons["add"].isEnabled() for name in ALL if name != "Sections"
     }
     assert enabled == {"Sessions": True, "Aid stations": False, "Fuel": False, "Foods": True}
+
+
+def test_sessions_open_at_what_comes_next(qapp, qtbot):
+    easy = sessions()[2]
+    days = [replace(easy, key=f"d{n}", day=TODAY + timedelta(days=n)) for n in range(-90, 30)]
+    whole = replace(project(), block=Block(tuple(days), 14))
+    document = Document(project=whole, today=lambda: TODAY)
+    desk = Desk(qtbot, document)
+    view, rows = desk.tables.page.view, [session.key for session in days]
+    bar = view.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.value() > 0)
+    ahead = view.visualRect(view.model().index(rows.index("d0"), 0))
+    assert abs(ahead.center().y() - view.viewport().height() / 2) < 2 * ahead.height()
+    assert not view.currentIndex().isValid()
+    document.close()
 
 
 def test_an_empty_build_up_takes_its_first_session_today(bare):

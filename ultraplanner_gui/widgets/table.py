@@ -32,6 +32,11 @@ Role = Qt.ItemDataRole
 Flag = Qt.ItemFlag
 SortValue = str | float | int
 
+# Joined once: Qt asks for them at every cell it paints.
+TO_READ = Flag.ItemIsEnabled | Flag.ItemIsSelectable | Flag.ItemNeverHasChildren
+TO_TYPE = TO_READ | Flag.ItemIsEditable
+TO_TICK = TO_READ | Flag.ItemIsUserCheckable
+
 
 class Keyed(Protocol):
     """A row: any frozen value with a key of its own."""
@@ -115,6 +120,7 @@ class TableModel(QAbstractTableModel):
     ) -> None:
         super().__init__(parent)
         self.columns = tuple(columns)
+        self.alignments = tuple(alignment(column) for column in self.columns)
         self._group = group
         self.was_refused = False
         self._words_now, self._perform = words, perform
@@ -319,7 +325,7 @@ class TableModel(QAbstractTableModel):
             is_checked = spec.is_checked(self._rows[row])
             return Qt.CheckState.Checked if is_checked else Qt.CheckState.Unchecked
         if role == Role.TextAlignmentRole:
-            return alignment(spec)
+            return self.alignments[column]
         if role == Role.AccessibleTextRole:
             return self.text(row, column)
         if role == Role.ToolTipRole:
@@ -338,11 +344,10 @@ class TableModel(QAbstractTableModel):
     def flags(self, index: Index) -> Flag:
         if not index.isValid():
             return Flag.NoItemFlags
-        flags = Flag.ItemIsEnabled | Flag.ItemIsSelectable | Flag.ItemNeverHasChildren
-        if self.can_edit(index.row(), index.column()):
-            is_tick = self.columns[index.column()].is_checked is not None
-            flags |= Flag.ItemIsUserCheckable if is_tick else Flag.ItemIsEditable
-        return flags
+        if not self.can_edit(index.row(), index.column()):
+            return TO_READ
+        is_tick = self.columns[index.column()].is_checked is not None
+        return TO_TICK if is_tick else TO_TYPE
 
     def headerData(
         self, section: int, orientation: Qt.Orientation, role: int = Role.DisplayRole
@@ -356,7 +361,7 @@ class TableModel(QAbstractTableModel):
         if role == Role.ToolTipRole:
             return say(self.columns[section].help_text) or None
         if role == Role.TextAlignmentRole:
-            return alignment(self.columns[section])
+            return self.alignments[section]
         return None
 
 

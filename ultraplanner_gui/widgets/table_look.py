@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.widgets.lane import draw_text
-from ultraplanner_gui.widgets.table import Index, TableModel, alignment
+from ultraplanner_gui.widgets.table import Index, TableModel
 from ultraplanner_gui.widgets.theme import theme
 
 TEXT_PT = 8.5
@@ -28,6 +28,8 @@ GAP_PX = 8.0
 ROW_PX = 25.0
 TICK_PX = 12.0
 ARROW_PX = 7.0
+#: A field to type in is at least this wide.
+FIELD_PX = 92.0
 
 Align = Qt.AlignmentFlag
 
@@ -35,7 +37,7 @@ Align = Qt.AlignmentFlag
 def inner_box(model: TableModel, column: int, box: QRectF) -> QRectF:
     """Return the part of a cell or head that its text stands in."""
     look = theme()
-    is_text = not alignment(model.columns[column]) & Align.AlignRight
+    is_text = not model.alignments[column] & Align.AlignRight
     gap = look.px(GAP_PX) if column and is_text else 0.0
     return box.adjusted(look.px(PAD_PX) + gap, 0, -look.px(PAD_PX), 0)
 
@@ -83,7 +85,7 @@ class TableHead(QHeaderView):
         painter.fillRect(box, c["lane"])
         painter.fillRect(QRectF(box.left(), box.bottom() - 1, box.width(), 1), c["strong_line"])
         name, unit = self._table.head_parts(section)
-        side = alignment(self._table.columns[section]) & Align.AlignHorizontal_Mask
+        side = self._table.alignments[section] & Align.AlignHorizontal_Mask
         inner = inner_box(self._table, section, box).adjusted(0, look.px(3), 0, -look.px(5))
         is_sorted = self.sortIndicatorSection() == section
         draw_text(
@@ -141,7 +143,7 @@ class TableCells(QStyledItemDelegate):
             inner = inner_box(table, column, box)
             elide, room = Qt.TextElideMode.ElideRight, inner.width() + 1
             text = look.metrics(TEXT_PT).elidedText(table.text(row, column), elide, room)
-            draw_text(painter, inner, text, c[colour], look.font(TEXT_PT), alignment(spec))
+            draw_text(painter, inner, text, c[colour], look.font(TEXT_PT), table.alignments[column])
         if row == current.row() and column == current.column():
             self._paint_frame(painter, box)
         painter.restore()
@@ -151,7 +153,7 @@ class TableCells(QStyledItemDelegate):
         editor: QComboBox | QLineEdit
         if choices is None:
             editor = QLineEdit(parent)
-            editor.setAlignment(alignment(self._table.columns[index.column()]))
+            editor.setAlignment(self._table.alignments[index.column()])
         else:
             editor = QComboBox(parent)
             editor.addItems(list(choices(self._table.thing(index.row()), self._table.words)))
@@ -177,10 +179,12 @@ class TableCells(QStyledItemDelegate):
         self, editor: QWidget, option: QStyleOptionViewItem, index: Index
     ) -> None:
         rect = option.rect
-        # A list of names needs its arrow and the longest name beside it.
-        width = editor.sizeHint().width() if isinstance(editor, QComboBox) else 0
-        rect.setWidth(max(rect.width(), width))
-        editor.setGeometry(rect)
+        # A list of names needs its longest name and its arrow, a figure room for its unit.
+        is_list = isinstance(editor, QComboBox)
+        width = editor.sizeHint().width() if is_list else round(theme().px(FIELD_PX))
+        more = max(width - rect.width(), 0)
+        is_right = bool(self._table.alignments[index.column()] & Align.AlignRight)
+        editor.setGeometry(rect.adjusted(-more if is_right else 0, 0, 0 if is_right else more, 0))
 
     def editorEvent(
         self,

@@ -21,6 +21,7 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPaintEvent,
+    QShowEvent,
 )
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
@@ -64,10 +65,14 @@ class TableView(QTableView):
     ) -> None:
         super().__init__(parent)
         self._table, self._new_gesture = model, new_gesture
-        self._empty_text = ""
-        self._is_fitted = self._is_showing = False
+        self._empty_text = self._opens_at = ""
+        self._is_fitted = self._is_showing = self._opens_list = False
         self._head = TableHead(model, self)
         self._cells = TableCells(model, self)
+        # Runs out once the layout has given the view its size: before that nothing scrolls.
+        self._laid_out = QTimer(self)
+        self._laid_out.setSingleShot(True)
+        self._laid_out.timeout.connect(self._open)
         self.setHorizontalHeader(self._head)
         self.setItemDelegate(self._cells)
         self.setModel(model)
@@ -108,6 +113,8 @@ class TableView(QTableView):
             self._table.show_rows(rows)
         finally:
             self._is_showing = False
+        # Where groups begin may have changed beside the cells that did.
+        self.viewport().update()
         if rows and not self._is_fitted:
             self.fit_columns()
 
@@ -125,10 +132,8 @@ class TableView(QTableView):
             self._is_showing = False
 
     def open_at(self, key: str) -> None:
-        """Bring the row *key* into the middle of the view without choosing it."""
-        index = self._table.index(self._table.row_of(key), 0)
-        if index.isValid():
-            self.scrollTo(index, QAbstractItemView.ScrollHint.PositionAtCenter)
+        """Bring the row *key* into the middle when the table is first seen, without choosing it."""
+        self._opens_at = key
 
     def chosen_keys(self) -> tuple[str, ...]:
         """Return the keys of the rows with a selected cell, from top to bottom."""
@@ -267,9 +272,20 @@ class TableView(QTableView):
         else:
             self._edit_beside(1 if hint is Hint.EditNextItem else -1)
 
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._laid_out.start()
+
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         super().mouseDoubleClickEvent(event)
-        self._open_list(self.currentIndex())
+        self._opens_list = True
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        super().mouseReleaseEvent(event)
+        # Opened before the release, the list would take it for a choice.
+        if self._opens_list:
+            self._opens_list = False
+            self._open_list(self.currentIndex())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
@@ -303,7 +319,7 @@ class TableView(QTableView):
     def _open_list(self, index: QModelIndex) -> None:
         editor = self.indexWidget(index)
         if isinstance(editor, QComboBox):
-            QTimer.singleShot(0, editor.showPopup)
+            editor.showPopup()
 
     def _go_down(self, key: str) -> None:
         """Go to the cell below, as in a spreadsheet, unless sorting has carried the row away."""
@@ -345,6 +361,14 @@ class TableView(QTableView):
     def _current_key(self) -> str:
         row = self.currentIndex().row()
         return self._table.thing(row).key if row >= 0 else ""
+
+    @Slot()
+    def _open(self) -> None:
+        row = self._table.row_of(self._opens_at) if self._opens_at else -1
+        self._opens_at = ""
+        if row >= 0 and not self.currentIndex().isValid():
+            middle = QAbstractItemView.ScrollHint.PositionAtCenter
+            self.scrollTo(self._table.index(row, 0), middle)
 
     @Slot(QModelIndex, QModelIndex)
     def _on_row_changed(self, current: QModelIndex, previous: QModelIndex) -> None:

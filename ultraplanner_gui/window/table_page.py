@@ -19,6 +19,7 @@ from ultraplanner_gui.window.table_spec import RowDeed, TableSpec
 from ultraplanner_gui.wording.words import Words
 
 NOTE_PT = 8.0
+SIDE_PX = 14
 
 
 class TablePage(QWidget):
@@ -45,7 +46,7 @@ class TablePage(QWidget):
         self.note.setWordWrap(True)
         self.buttons: dict[str, QPushButton] = {}
         box = QVBoxLayout(self)
-        box.setContentsMargins(14, 10, 14, 10)
+        box.setContentsMargins(SIDE_PX, 10, SIDE_PX, 10)
         box.setSpacing(8)
         box.addWidget(self.view, 1)
         box.addLayout(self._foot())
@@ -92,8 +93,15 @@ class TablePage(QWidget):
     @Slot()
     def remove(self) -> None:
         """Remove what the selected rows show, as one step."""
-        if self.spec.remove is not None:
-            self._do_to_chosen(self.spec.remove)
+        if self.spec.remove is None:
+            return
+        before = [row.key for row in self.table.rows]
+        place = min((before.index(key) for key in self.view.chosen_keys()), default=0)
+        self._do_to_chosen(self.spec.remove)
+        left = self.table.rows
+        if left and len(left) < len(before):
+            self.view.show_row(left[min(place, len(left) - 1)].key)
+            self.chosen.emit(left[min(place, len(left) - 1)].key)
 
     def _do_to_chosen(self, edit_of: Callable[[Any], Edit | None]) -> None:
         """Perform an edit for each selected row; all of them are one step of the undo list."""

@@ -13,9 +13,8 @@ from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.table import say
-from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
-from ultraplanner_gui.window.table_page import TablePage
+from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
 from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
 from ultraplanner_gui.window.table_stations import STATIONS
@@ -43,6 +42,7 @@ class Tables(QWidget):
         self.tabs = QTabWidget(self)
         self.tabs.setDocumentMode(True)
         self.tabs.tabBar().setDrawBase(False)
+        self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {SIDE_PX}px; }}")
         self.tabs.tabBar().setAccessibleName(self.tr("Tables"))
         self.pages: list[TablePage] = []
         for spec in SPECS:
@@ -59,8 +59,6 @@ class Tables(QWidget):
         document.changed.connect(self._on_changed)
         document.refused.connect(self._on_refused)
         selection.changed.connect(self._on_selected)
-        theme().changed.connect(self._dress)
-        self._dress()
         self._refresh()
 
     @property
@@ -86,11 +84,6 @@ class Tables(QWidget):
         if self._shown[number] is not outlook:
             self._shown[number] = outlook
             self.pages[number].show_outlook(outlook)
-
-    @Slot()
-    def _dress(self) -> None:
-        left = round(theme().px(14))
-        self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {left}px; }}")
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
