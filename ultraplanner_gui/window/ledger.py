@@ -43,6 +43,7 @@ class Ledger(QScrollArea):
         self._note_head = QLabel(self.tr("&When it gets hard here"), inside)
         self._note = QPlainTextEdit(inside)
         self._note.setTabChangesFocus(True)
+        self._note.setAcceptDrops(False)  # so that a course dropped here reaches the window
         self._note.setPlaceholderText(self.tr("If …, then …"))
         self._note_head.setBuddy(self._note)
         self._note.setAccessibleName(self.tr("When it gets hard here"))
