@@ -162,7 +162,7 @@ class Checker:
         loading = [
             n
             for n in range(self.block.taper_weeks, self.block.first_week + 1)
-            if n not in self.block.cutbacks
+            if n not in self.block.cutbacks and self.metres(n)
         ]
         if not loading or building.TAPER_OFF in self.names:
             return

@@ -29,6 +29,8 @@ from ultraplanner_gui.science.training import (
     within_ten_percent,
 )
 
+RECASTS = 3
+
 __all__ = ["BlockPlan", "BlockRequest", "build_block"]
 
 
@@ -65,16 +67,29 @@ def build_block(request: BlockRequest) -> BlockPlan:
         cutback_every=request.cutback_every,
     )
     weeks = calendar(request)
+    plan, rules, filled = _filled(request, weeks, asks)
+    low: frozenset[int] = frozenset()
+    for _ in range(RECASTS):
+        if filled.low <= low:
+            break
+        low |= filled.low
+        weeks = calendar(request, low)
+        plan, rules, filled = _filled(request, weeks, asks)
+    block = Block(dressed(filled.runs, rules), weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
+    return BlockPlan(block, way, _notes(request, weeks, plan, asks, filled))
+
+
+def _filled(
+    request: BlockRequest, weeks: Calendar, asks: RaceAsks
+) -> tuple[Pattern, GroundRules, Filled]:
     rules = GroundRules.of(request, weeks)
     plan = pattern(request, weeks, rules, asks)
     filled = fill(plan, weeks, rules, asks, asks.peak_week_m)
     if filled.is_short_of_time and filled.peak_m < asks.peak_week_m:
         # Grow evenly to what the days hold instead of fast to where they stop it.
-        filled = replace(
-            fill(plan, weeks, rules, asks, float(filled.peak_m)), is_short_of_time=True
-        )
-    block = Block(dressed(filled.runs, rules), weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
-    return BlockPlan(block, way, _notes(request, weeks, plan, asks, filled))
+        filled = fill(plan, weeks, rules, asks, float(filled.peak_m))
+        filled = replace(filled, is_short_of_time=True)
+    return plan, rules, filled
 
 
 def _notes(
@@ -183,7 +198,7 @@ GUT_SHORT = QT_TRANSLATE_NOOP(
 TUNE_UP_OUTSIDE = QT_TRANSLATE_NOOP(
     "Block",
     "A tune-up race was left out: it lies outside the build-up, in the week before the race or "
-    "within a week of another.",
+    "within two weeks of another.",
 )
 TUNE_UP_FAR = QT_TRANSLATE_NOOP(
     "Block", "A tune-up race of {0} is over 10 % longer than the longest run before it ({1})."

@@ -21,6 +21,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.science.training import (
+    CUTBACK_RANGE,
     CUTBACK_SHARE,
     longest_before,
     mean_cut,
@@ -58,7 +59,8 @@ class Run:
 class Filled:
     """All runs but the race, the first and greatest loading week, the longest run.
 
-    `taper_cut` is the mean cut over the taper's days; None if there is none to measure.
+    `low` are loading weeks that a tune-up race made as small as a cutback. `taper_cut` is the
+    mean cut over the taper's days; None if there is none to measure.
     """
 
     runs: tuple[Run, ...]
@@ -66,6 +68,7 @@ class Filled:
     peak_m: int
     longest_m: int
     is_short_of_time: bool
+    low: frozenset[int]
     taper_cut: float | None
 
 
@@ -94,6 +97,7 @@ class _Filling:
     first_m: int = 0
     peak_m: int = 0
     is_short_of_time: bool = False
+    low: set[int] = field(default_factory=set)
 
     def all(self) -> Filled:
         """Fill every week in order of time."""
@@ -111,7 +115,13 @@ class _Filling:
                 self._loading(frame, targets[frame.to_go])
         cut = self._taper()
         return Filled(
-            tuple(self.runs), self.first_m, self.peak_m, self.longest_m, self.is_short_of_time, cut
+            tuple(self.runs),
+            self.first_m,
+            self.peak_m,
+            self.longest_m,
+            self.is_short_of_time,
+            frozenset(self.low),
+            cut,
         )
 
     def _volume_targets(self) -> dict[int, float]:
@@ -150,6 +160,9 @@ class _Filling:
         total = sum(run.distance_m for run in placed)
         if total < FILLED_SHARE * week_m and race is None and frame.to_go > 2:
             self.is_short_of_time = True
+        raced = any(f.to_go == frame.to_go + 1 and self.plan.tune_up(f) for f in self.weeks.frames)
+        if raced and total < CUTBACK_RANGE[1] * self.loading_m:
+            self.low.add(frame.to_go)
         self.loading_m = total or self.loading_m
         self.first_m = self.first_m or total
         self.peak_m = max(self.peak_m, total)
@@ -246,18 +259,19 @@ class _Filling:
         )
 
     def _apart(self, slots: Sequence[Slot]) -> list[Slot]:
-        """Return *slots* with an easy run wherever a hard one would follow a hard day."""
-        before = self.runs[-1].day if self.runs and is_heavy(self.runs[-1].kind) else date.min
+        """Return *slots*, easy wherever a hard day would follow one, or no long run a second."""
         apart: list[Slot] = []
+        before = Slot(self.runs[-1].day, self.runs[-1].kind) if self.runs else None
         for slot in slots:
-            follows = (slot.day - before).days == 1
-            meant = slot.kind is Kind.SECOND_LONG and bool(apart) and apart[-1].kind in LONG_KINDS
-            kept = slot
-            if is_heavy(slot.kind) and slot.kind is not Kind.TUNE_UP and follows != meant:
-                kept = Slot(slot.day, Kind.EASY)
-            if is_heavy(kept.kind):
-                before = kept.day
-            apart.append(kept)
+            follows = before is not None and (slot.day - before.day).days == 1
+            if slot.kind is Kind.SECOND_LONG:
+                fits = follows and before is not None and before.kind in LONG_KINDS
+            else:
+                fits = not (follows and before is not None and is_heavy(before.kind))
+            if is_heavy(slot.kind) and slot.kind is not Kind.TUNE_UP and not fits:
+                slot = Slot(slot.day, Kind.EASY)
+            before = slot
+            apart.append(slot)
         return apart
 
     def _cap(self, day: date, kind: Kind, frame: Frame, most_s: float | None = None) -> int:

@@ -12,6 +12,7 @@ from ultraplanner_gui.plan.block import Kind
 STEP_M = 500
 LEAST_SESSION_M = 3_000
 LEAST_EASY_M = 5_000
+RUNS_TO_SHARE = 3
 MOST_QUALITY_SHARE = 0.25
 SMALL_WEEK_SHARE = 0.25
 SECOND_LONG_SHARE = 0.70
@@ -63,6 +64,8 @@ def place(wish: Wish, slots: Sequence[Slot], room: Mapping[date, Room]) -> list[
     for kinds in (LONG_KINDS, (Kind.SECOND_LONG,), tuple(SHORTER)):
         for slot in (s for s in slots if s.kind in kinds):
             metres = min(_wished(slot.kind, wish, placed), room[slot.day].kind_m, left)
+            if slot.kind is Kind.LONG and len(slots) >= RUNS_TO_SHARE:
+                metres = min(metres, wish.most_share * wish.week_m)
             placed[slot.day] = max(0, stepped(metres))
             left -= placed[slot.day]
     left = _share(left, wish, [s for s in slots if s.kind is Kind.EASY], room, placed)
@@ -129,7 +132,7 @@ def _top_up(
 def _keep_share(wish: Wish, slots: Sequence[Slot], placed: dict[date, int]) -> None:
     """Keep a long run to its share of the week where there are runs enough to share it."""
     for slot in slots:
-        if slot.kind is Kind.LONG and len(slots) >= 3:
+        if slot.kind is Kind.LONG and len(slots) >= RUNS_TO_SHARE:
             rest = sum(placed.values()) - placed[slot.day]
             most = stepped(rest * wish.most_share / (1.0 - wish.most_share))
             placed[slot.day] = min(placed[slot.day], most)

@@ -12,7 +12,8 @@ from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
 from ultraplanner_gui.science.training import rest_days_after, taper_shares
 
-TUNE_UP_DAYS_APART = 7
+TUNE_UP_DAYS_APART = 14
+TUNE_UP_DAYS_BEFORE = 7
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +51,17 @@ class Calendar:
         return tuple(f for f in self.frames if f.whole and f.role is Role.LOADING)
 
 
-def calendar(request: BlockRequest) -> Calendar:
-    """Return the weeks from the first day to the race."""
+def calendar(request: BlockRequest, low: frozenset[int] = frozenset()) -> Calendar:
+    """Return the weeks from the first day to the race.
+
+    The week after a long tune-up race is a cutback, and so are the weeks *low*.
+    """
     first = whole_weeks(request.first_day, request.race_day, request.first_weekday)
     taper = taper_weeks(request.race_s, request.race_day, request.first_weekday)
     taper = min(taper, first + 1)
-    cutbacks = cutback_weeks(first, taper, request.cutback_every, _after_tune_ups(request))
+    forced = _after_tune_ups(request)
+    forced |= {n for n in low if n > taper and forced.isdisjoint((n - 1, n + 1))}
+    cutbacks = cutback_weeks(first, taper, request.cutback_every, forced)
     race_week = week_start(request.race_day, request.first_weekday)
     count = weeks_to_go(request.first_day, request.race_day, request.first_weekday)
     frames = []
@@ -113,12 +119,12 @@ def tune_up_s(request: BlockRequest, distance_m: float) -> float:
 def tune_ups(request: BlockRequest) -> tuple[tuple[date, float, float], ...]:
     """Return day, distance and predicted time of the tune-up races that find a place.
 
-    They lie within the block, a week or more before the race and from each other.
+    They lie within the block, a week or more before the race and two from each other.
     """
     placed: list[tuple[date, float, float]] = []
     for day, distance_m in sorted(request.tune_ups):
         apart = not placed or (day - placed[-1][0]).days >= TUNE_UP_DAYS_APART
-        early = (request.race_day - day).days >= TUNE_UP_DAYS_APART
+        early = (request.race_day - day).days >= TUNE_UP_DAYS_BEFORE
         if request.first_day <= day and early and apart and distance_m > 0:
             placed.append((day, distance_m, tune_up_s(request, distance_m)))
     return tuple(placed)

@@ -115,7 +115,7 @@ def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[C
     heavy = [s for s in sessions if not s.missed and _is_heavy(s)]
     met = False
     for n, later in enumerate(heavy):
-        for earlier in reversed(heavy[:n][-4:]):
+        for earlier in reversed(heavy[max(n - 4, 0) : n]):
             days = (later.day - earlier.day).days
             if days > 1:
                 break

@@ -112,18 +112,19 @@ def _cutback(week: WeekFigures, before_m: float, after_race: bool) -> Check:
 
 
 def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
-    key = max(week.sessions, key=lambda k: _run_m(by_key[k]), default=None)
+    run_m = {key: _run_m(by_key[key]) for key in week.sessions}
+    key = max(run_m, key=run_m.__getitem__, default=None)
     if key is None or not by_key[key].kind.is_long:
         return
-    share = 100.0 * _run_m(by_key[key]) / week.distance_m
+    share = 100.0 * run_m[key] / week.distance_m
     # With three runs a week none of them can be much less than half.
-    few = sum(_run_m(by_key[k]) > 0 for k in week.sessions) <= FEW_RUNS
+    few = sum(metres > 0 for metres in run_m.values()) <= FEW_RUNS
     state = limit_state(share, *(SHARE_OF_FEW if few else SHARE))
     if state is State.BREAKS and by_key[key].kind is not Kind.LONG:
         state = State.STRAINS
     text = message(
         SHARE_TEXT,
-        Quantity(_run_m(by_key[key]), "m"),
+        Quantity(run_m[key], "m"),
         Quantity(share, "percent"),
         Quantity(week.distance_m, "m"),
     )
