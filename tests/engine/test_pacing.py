@@ -240,6 +240,15 @@ def test_a_stop_a_step_before_the_finish_is_still_made(hilly):
     assert plan.moving_s[-1] - plan.moving_s[-2] < 60.0
 
 
+@given(st.lists(st.integers(0, 400).map(lambda n: n * 250.0), min_size=1, max_size=9))
+def test_many_arrivals_at_once_are_those_of_each_place(hilly, places_m):
+    stops = (Stop(0.0, 60.0), Stop(20_000.0, 300.0), Stop(50_125.0, 900.0))
+    plan = pace_for_finish(hilly, 50_000.0, None, stops)
+    places_m = sorted(place for place in places_m if place <= hilly.length_m)
+    one_by_one = [plan.arrival_s(at_m) for at_m in places_m]
+    assert plan.arrivals_s(places_m) == pytest.approx(one_by_one, abs=1e-6)
+
+
 def test_before_the_start_and_beyond_the_finish_stand_the_ends(hilly):
     plan = pace_for_finish(hilly, 20 * HOUR_S)
     assert plan.arrival_s(-5.0) == 0.0

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import datetime
+from functools import lru_cache
 from typing import Literal
 
 import numpy as np
@@ -38,12 +39,15 @@ def light_spans(
 
     Twilight is civil twilight (sun between the horizon and 6 degrees below it).
     """
-    start = race.start.timestamp()
-    place = (latitude_deg, longitude_deg)
+    return _spans(race.start.timestamp(), finish_s, (latitude_deg, longitude_deg))
+
+
+@lru_cache(maxsize=2)
+def _spans(start: float, finish_s: float, place: tuple[float, float]) -> tuple[LightSpan, ...]:
     edges = [start, start + finish_s]
     for level_deg in (SUNRISE_DEG, CIVIL_TWILIGHT_DEG):
         edges.extend(crossings(start, start + finish_s, *place, level_deg))
-    at = np.unique(edges)
+    at = np.array(sorted(set(edges)))  # unique() would import numpy.ma before the first paint
     heights_deg = elevation_deg((at[:-1] + at[1:]) / 2.0, *place)
     spans: list[LightSpan] = []
     for begin, end, height_deg in zip(at[:-1] - start, at[1:] - start, heights_deg, strict=True):

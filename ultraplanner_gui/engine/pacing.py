@@ -74,11 +74,28 @@ class PacePlan:
 
     def arrival_s(self, at_m: float) -> float:
         """Return the race time of arrival at a place (before any stop there)."""
-        k = self._piece(at_m)
-        (x0, x1), (t0, t1) = self.distance_m[k : k + 2], self.elapsed_s[k : k + 2]
-        t0, t1 = t0 - self._stopped_s(x0), t1 - self._stopped_s(x1)
+        k = int(self.distance_m.searchsorted(at_m)) - 1
+        k = min(max(k, 0), len(self.distance_m) - 2)
+        x0, x1 = self.distance_m[k : k + 2].tolist()
+        t0, t1 = self.elapsed_s[k : k + 2].tolist()
         share = min(max((at_m - x0) / (x1 - x0), 0.0), 1.0)
-        return float(t0 + share * (t1 - t0)) + self._stopped_s(at_m)
+        stopped_s = 0.0
+        for stop in self.stops:
+            if x0 <= stop.at_m < x1:
+                t1 -= stop.stop_s
+                stopped_s += stop.stop_s if stop.at_m < at_m else 0.0
+        return float(t0 + share * (t1 - t0) + stopped_s)
+
+    def arrivals_s(self, at_m: Sequence[float]) -> list[float]:
+        """Return `arrival_s` of many places in course order."""
+        at = np.asarray(at_m)
+        k = np.clip(self.distance_m.searchsorted(at) - 1, 0, len(self.distance_m) - 2)
+        x0, x1 = self.distance_m[k], self.distance_m[k + 1]
+        t0 = self.elapsed_s[k] - stopped_before(self.stops, x0)
+        t1 = self.elapsed_s[k + 1] - stopped_before(self.stops, x1)
+        share = np.clip((at - x0) / (x1 - x0), 0.0, 1.0)
+        arrivals_s: list[float] = (t0 + share * (t1 - t0) + stopped_before(self.stops, at)).tolist()
+        return arrivals_s
 
     def departure_s(self, at_m: float) -> float:
         """Return the race time of leaving a place (after any stop there)."""
@@ -86,29 +103,29 @@ class PacePlan:
 
     def distance_at(self, elapsed_s: float) -> float:
         """Return how far one is after *elapsed_s* seconds, metres."""
-        k = int(
-            np.clip(np.searchsorted(self.elapsed_s, elapsed_s) - 1, 0, len(self.distance_m) - 2)
-        )
-        x0, x1 = (float(x) for x in self.distance_m[k : k + 2])
-        places, times = [x0], [float(self.elapsed_s[k])]
+        k = int(self.elapsed_s.searchsorted(elapsed_s)) - 1
+        k = min(max(k, 0), len(self.distance_m) - 2)
+        x0, x1 = self.distance_m[k : k + 2].tolist()
+        t0, t1 = self.elapsed_s[k : k + 2].tolist()
+        places, times = [x0], [t0]
         for stop in self.stops:
             if x0 <= stop.at_m < x1:
                 places += [stop.at_m, stop.at_m]
                 times += [self.arrival_s(stop.at_m), self.departure_s(stop.at_m)]
-        return float(np.interp(elapsed_s, [*times, float(self.elapsed_s[k + 1])], [*places, x1]))
-
-    def _piece(self, at_m: float) -> int:
-        k = int(np.searchsorted(self.distance_m, at_m)) - 1
-        return min(max(k, 0), len(self.distance_m) - 2)
-
-    def _stopped_s(self, at_m: float) -> float:
-        return sum(s.stop_s for s in self.stops if s.at_m < at_m)
+        return _linear([*times, t1], [*places, x1], max(elapsed_s, t0))
 
 
 def stopped_before(stops: Sequence[Stop], distance_m: FloatArray) -> FloatArray:
-    """Return the time stopped before each place, seconds; *stops* in course order."""
-    passed = np.searchsorted([s.at_m for s in stops], distance_m)
-    return np.concatenate(([0.0], np.cumsum([s.stop_s for s in stops])))[passed]
+    """Return the time stopped before each place, seconds; both in course order."""
+    return _by_stops_passed(stops, distance_m, np.cumsum([0.0, *(s.stop_s for s in stops)]))
+
+
+def _by_stops_passed(
+    stops: Sequence[Stop], distance_m: FloatArray, values: FloatArray
+) -> FloatArray:
+    """Return for each place that of the n + 1 *values* which counts the stops before it."""
+    first = np.searchsorted(distance_m, [s.at_m for s in stops], side="right")
+    return np.repeat(values, np.diff(first, prepend=0, append=len(distance_m)))
 
 
 def pace_for_finish(
@@ -128,15 +145,27 @@ def pace_for_finish(
     """
     planned = _in_course_order(stops, profile.length_m)
     _check_time_is_left(planned, finish_s)
-    who = runner or Runner()
+    return _paced(profile, finish_s, runner or Runner(), planned, shape, start)
+
+
+# A drag that leaves goal, stops and runner alone asks for the same two curves again and again.
+@lru_cache(maxsize=4)
+def _paced(
+    profile: Profile,
+    finish_s: float,
+    runner: Runner,
+    planned: tuple[Stop, ...],
+    shape: PaceShape,
+    start: datetime | None,
+) -> PacePlan:
     stopped_s = sum(stop.stop_s for stop in planned)
-    clock_s, given = _power_given(profile, finish_s + stopped_s, who, shape, start)
-    cost = _cost_so_far(profile, who.uphill_share)
+    clock_s, given = _power_given(profile, finish_s + stopped_s, runner, shape, start)
+    cost = _cost_so_far(profile, runner.uphill_share)
     share = cost / cost[-1]
     at = [float(np.interp(stop.at_m, profile.distance_m, share)) for stop in planned]
     used, lost = _power_used(clock_s, given, finish_s, at, [stop.stop_s for stop in planned])
-    passed = np.searchsorted([stop.at_m for stop in planned], profile.distance_m)
-    elapsed_s = np.interp(used * share + lost[passed], given, clock_s)
+    given_by_then = used * share + _by_stops_passed(planned, profile.distance_m, lost)
+    elapsed_s = np.interp(given_by_then, given, clock_s)
     elapsed_s[-1] = finish_s
     return PacePlan(profile.distance_m, elapsed_s, planned)
 

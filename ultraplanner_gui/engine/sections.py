@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 import numpy as np
 
@@ -97,33 +96,44 @@ def section_figures(
     course: Course, race: Race, profile: Profile, forecast: PacePlan, target: PacePlan
 ) -> tuple[SectionFigures, ...]:
     """Return the figures of every section, in course order."""
-    cutoffs = _latest_margins(course, race, forecast, target)
-    at_station = {station.key: station.cutoff_s for station in course.stations}
     ends_m = course.section_ends()
+    arrive_s, forecast_s = target.arrivals_s(ends_m), forecast.arrivals_s(ends_m)
+    stop_s = {stop.at_m: stop.stop_s for stop in target.stops}
+    leave_s = [a + stop_s.get(end_m, 0.0) for a, end_m in zip(arrive_s, ends_m, strict=True)]
+    places_m = (0.0, *ends_m)
+    climb_m = np.diff(np.interp(places_m, profile.distance_m, profile.climb_m)).tolist()
+    drop_m = np.diff(np.interp(places_m, profile.distance_m, profile.drop_m)).tolist()
+    at_station = {station.key: station for station in course.stations}
+    cutoffs = _latest_margins(course, race, forecast, target)
     figures: list[SectionFigures] = []
-    for section, (start_m, end_m) in zip(course.sections, pairwise((0.0, *ends_m)), strict=True):
-        is_finish = end_m >= course.length_m
-        cutoff_s = race.limit_s if is_finish else at_station.get(section.station or "")
-        arrive_s, forecast_s = target.arrival_s(end_m), forecast.arrival_s(end_m)
-        climb_m, drop_m = profile.climb_drop(start_m, end_m)
-        later = [margin_s for at_m, margin_s in cutoffs if at_m >= end_m]
+    for n, section in enumerate(course.sections):
+        start_m, end_m = places_m[n : n + 2]
+        station = at_station.get(section.station or "")
+        cutoff_s = station.cutoff_s if station is not None else None
+        if end_m >= course.length_m:
+            cutoff_s = race.limit_s
+        later_s = max(arrive_s[n], forecast_s[n])
         figures.append(
             SectionFigures(
                 key=section.key,
                 station=section.station,
-                name=course.end_name(section),
+                name=station.name if station is not None else "",
                 start_m=start_m,
                 end_m=end_m,
-                climb_m=climb_m,
-                drop_m=drop_m,
-                moving_s=_moving_s(target, start_m, end_m),
-                arrive_s=arrive_s,
-                leave_s=target.departure_s(end_m),
-                forecast_s=forecast_s,
-                window_s=arrival_window(forecast_s, forecast.finish_s),
+                climb_m=climb_m[n],
+                drop_m=drop_m[n],
+                moving_s=arrive_s[n]
+                - (leave_s[n - 1] if n else stop_s.get(0.0, 0.0))
+                - sum(s for at_m, s in stop_s.items() if start_m < at_m < end_m),
+                arrive_s=arrive_s[n],
+                leave_s=leave_s[n],
+                forecast_s=forecast_s[n],
+                window_s=arrival_window(forecast_s[n], forecast.finish_s),
                 cutoff_s=cutoff_s,
-                to_cutoff_s=None if cutoff_s is None else cutoff_s - max(arrive_s, forecast_s),
-                in_hand_s=min(later, default=None),
+                to_cutoff_s=None
+                if cutoff_s is None
+                else cutoff_s - max(arrive_s[n], forecast_s[n]),
+                in_hand_s=min((s for at_m, s in cutoffs if at_m >= end_m), default=None),
                 is_fixed=section.target_s is not None,
             )
         )
@@ -155,8 +165,15 @@ def _with_ends(plan: PacePlan, ends_m: Sequence[float]) -> tuple[FloatArray, Flo
 
     Without them the time at an end between two points would be a blend of both sections' paces.
     """
-    distance_m = np.union1d(plan.distance_m, [m for m in ends_m if m < plan.distance_m[-1]])
-    return distance_m, np.interp(distance_m, plan.distance_m, plan.moving_s)
+    ends = np.array([m for m in ends_m if m < plan.distance_m[-1]])
+    before = plan.distance_m.searchsorted(ends)
+    is_new = plan.distance_m[before] != ends
+    usual_s = plan.moving_s
+    new_s = np.interp(ends[is_new], plan.distance_m, usual_s)
+    return (
+        np.insert(plan.distance_m, before[is_new], ends[is_new]),
+        np.insert(usual_s, before[is_new], new_s),
+    )
 
 
 def _free_share(course: Course, usual_s: FloatArray, running_s: float) -> float:
@@ -204,13 +221,6 @@ def _place(course: Course, section: Section) -> str | Quantity:
     return course.end_name(section) or Quantity(course.end_of(section), "m")
 
 
-def _moving_s(plan: PacePlan, start_m: float, end_m: float) -> float:
-    """Return the running time from leaving one place to arriving at another, stops left out."""
-    stopped_s = sum(stop.stop_s for stop in plan.stops if start_m < stop.at_m < end_m)
-    leave_s = plan.departure_s(start_m)
-    return plan.arrival_s(end_m) - leave_s - stopped_s
-
-
 def _latest_margins(
     course: Course, race: Race, forecast: PacePlan, target: PacePlan
 ) -> list[tuple[float, float]]:
@@ -218,7 +228,9 @@ def _latest_margins(
     cutoffs = [(s.at_m, s.cutoff_s) for s in course.stations if s.cutoff_s is not None]
     if race.limit_s is not None:
         cutoffs.append((course.length_m, race.limit_s))
+    places_m = [at_m for at_m, _ in cutoffs]
+    arrivals = zip(target.arrivals_s(places_m), forecast.arrivals_s(places_m), strict=True)
     return [
-        (at_m, cutoff_s - max(target.arrival_s(at_m), forecast.arrival_s(at_m)))
-        for at_m, cutoff_s in cutoffs
+        (at_m, cutoff_s - max(arrivals_s))
+        for (at_m, cutoff_s), arrivals_s in zip(cutoffs, arrivals, strict=True)
     ]

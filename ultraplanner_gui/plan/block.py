@@ -187,4 +187,9 @@ def week_start(day: date, first_weekday: int) -> date:
 
 def weeks_to_go(day: date, race_day: date, first_weekday: int) -> int:
     """Return how many weeks lie between the week of *day* and the race week (0)."""
-    return (week_start(race_day, first_weekday) - week_start(day, first_weekday)).days // 7
+    return _week_number(race_day, first_weekday) - _week_number(day, first_weekday)
+
+
+def _week_number(day: date, first_weekday: int) -> int:
+    # Day 1 of the calendar is a Monday.
+    return (day.toordinal() - 1 - first_weekday) // 7
