@@ -130,9 +130,7 @@ def section_figures(
                 forecast_s=forecast_s[n],
                 window_s=arrival_window(forecast_s[n], forecast.finish_s),
                 cutoff_s=cutoff_s,
-                to_cutoff_s=None
-                if cutoff_s is None
-                else cutoff_s - max(arrive_s[n], forecast_s[n]),
+                to_cutoff_s=None if cutoff_s is None else cutoff_s - later_s,
                 in_hand_s=min((s for at_m, s in cutoffs if at_m >= end_m), default=None),
                 is_fixed=section.target_s is not None,
             )
