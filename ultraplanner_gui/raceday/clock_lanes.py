@@ -32,6 +32,9 @@ class InHandLane(RaceLane):
     """How much later one could be and still make every later cutoff: a step line."""
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
+        if self.shown.profile is None:
+            self.paint_empty(painter, body, self.tr("Time in hand appears with a course."))
+            return
         if not any(s.in_hand_s is not None for s in self.shown.sections):
             self.paint_empty(
                 painter,
@@ -112,16 +115,13 @@ class InHandLane(RaceLane):
         if metrics.horizontalAdvance(text) + 12 > right - left:
             return
         height = metrics.height()
-        above = step.top() - height - 1
+        above = step.top() - height - 1 if seconds >= 0.0 else (body.center().y() - height / 2)
         top = above if above >= body.top() else step.top() + 2
+        place = QRectF(left + 5, top, metrics.horizontalAdvance(text), height)
         colour = look.colours["clay" if seconds < 0.0 else "ink"]
-        draw_text(
-            painter,
-            QRectF(left + 5, top, right - left, height),
-            text,
-            colour,
-            look.font(UNIT_PT, bold=True),
-        )
+        if seconds < 0.0:
+            painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours["lane"])
+        draw_text(painter, place, text, colour, look.font(UNIT_PT, bold=True))
 
     def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         ink = theme().colours["ink"]

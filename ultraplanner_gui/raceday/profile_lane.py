@@ -31,12 +31,13 @@ class ProfileLane(RaceLane):
                 painter, body, self.tr("No course yet. Drop a GPX file on the window.")
             )
             return
+        if not profile.has_elevation:
+            self.paint_empty(painter, body, self.tr("The course has no heights: paced as flat."))
+            return
         scale = self._scale(profile, body)
         words = self.words()
         ticks = nice_ticks(scale.low, scale.high, max(2, int(body.height() / 26)))
         self.paint_ticks(painter, body, scale, [(t, words.height_bare(t)) for t in ticks])
-        if not profile.has_elevation:
-            self.paint_empty(painter, body, self.tr("The course has no heights: paced as flat."))
         target = self.shown.target if self.axis.measure == "clock" else None
         key = (
             profile,
@@ -89,15 +90,14 @@ class ProfileLane(RaceLane):
         pairs = zip(xs[::2].tolist(), ys[::2].tolist(), strict=True)
         line = [QPointF(x, y) for x, y in pairs]
         line.append(QPointF(width, float(ys[-1])))
-        painter = QPainter(picture)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QBrush(_wash(gradient)))
-        painter.drawPolygon(QPolygonF([QPointF(0, height), *line, QPointF(width, height)]))
-        _hachures(painter, gradient, ys, height)
-        painter.setPen(QPen(theme().colours["ink"], 1.3))
-        painter.drawPolyline(QPolygonF(line))
-        painter.end()
+        with QPainter(picture) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QBrush(_wash(gradient)))
+            painter.drawPolygon(QPolygonF([QPointF(0, height), *line, QPointF(width, height)]))
+            _hachures(painter, gradient, ys, height)
+            painter.setPen(QPen(theme().colours["ink"], 1.3))
+            painter.drawPolyline(QPolygonF(line))
         return picture
 
 

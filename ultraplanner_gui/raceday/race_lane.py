@@ -73,9 +73,8 @@ class RaceLane(Lane):
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
         if self.lines_over:
-            painter = QPainter(self)
-            self.paint_station_lines(painter, self.body())
-            painter.end()
+            with QPainter(self) as painter:
+                self.paint_station_lines(painter, self.body())
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         super().paint_ground(painter, body)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Slot
@@ -20,18 +21,18 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
-LEAST_NAME_PX = 26.0
 REACH_PX = 60.0
 
 
 @dataclass(frozen=True, slots=True)
 class _Label:
-    """A name at *x* and the clock under it, a cutoff or not."""
+    """A name at *x* and the clock under it, a cutoff or not; `short` is the clock alone."""
 
     x: float
     name: str
-    under: str
-    is_cutoff: bool
+    under: str = ""
+    short: str = ""
+    is_cutoff: bool = True
 
     @property
     def wish(self) -> float:
@@ -41,6 +42,12 @@ class _Label:
             look.metrics(LABEL_PT, bold=True).horizontalAdvance(self.name),
             look.metrics(UNIT_PT).horizontalAdvance(self.under),
         )
+
+    def clock_in(self, width: float) -> str:
+        """Return as much of the clock as fits: a time cut short would be another time."""
+        metrics = theme().metrics(UNIT_PT)
+        texts = (self.under, self.short)
+        return next((t for t in texts if metrics.horizontalAdvance(t) <= width + 1.0), "")
 
 
 class StationHead(RaceLane):
@@ -59,13 +66,20 @@ class StationHead(RaceLane):
         super().__init__("", "", 28.0, document, selection, axis, words, parent)
         self.setAccessibleName(self.tr("Aid stations"))
         self._rows = 1
-        axis.changed.connect(self.fit)
         theme().changed.connect(self.fit)
 
     @Slot()
     def fit(self) -> None:
-        """Take the height of one row of names, or of two where one is too crowded."""
-        self._rows = 2 if _is_crowded(self._labels(self.body())) else 1
+        """Take the height of one row of names, or of two where one is too crowded.
+
+        The whole race decides, so that nothing jumps under a zoom.
+        """
+        body = self.body()
+
+        def x_of(at_m: float) -> float:
+            return body.left() + self.axis.share_of_race(at_m) * body.width()
+
+        self._rows = 2 if _is_crowded(self._labels(x_of)) else 1
         self.setFixedHeight(round(self._rows * _row_height() + 2))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -88,13 +102,13 @@ class StationHead(RaceLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
-        for label, rect in self._places(self._labels(body), body):
+        for label, rect in self._places(self._seen(body), body):
             name = bold.elidedText(label.name, Qt.TextElideMode.ElideRight, rect.width() + 1)
             top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
             draw_text(
                 painter, top, name, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter
             )
-            under = small.elidedText(label.under, Qt.TextElideMode.ElideRight, rect.width() + 1)
+            under = label.clock_in(rect.width())
             foot = QRectF(rect.left(), top.bottom(), rect.width(), small.height())
             colour = c["clay" if label.is_cutoff else "soft"]
             draw_text(painter, foot, under, colour, look.font(UNIT_PT), Align.AlignHCenter)
@@ -102,49 +116,73 @@ class StationHead(RaceLane):
     def readout(self, at: QPointF) -> str:
         near = [
             (abs(label.x - at.x()), f"{label.name}  {label.under}".strip())
-            for label in self._labels(self.body())
+            for label in self._seen(self.body())
             if abs(label.x - at.x()) < theme().px(REACH_PX)
         ]
         return min(near)[1] if near else ""
 
     def _places(self, labels: list[_Label], body: QRectF) -> list[tuple[_Label, QRectF]]:
         """Return where each label goes: over its line as far as its neighbours let it."""
-        gap, least = theme().px(GAP_PX), theme().px(LEAST_NAME_PX)
-        free = [body.left() - least] * self._rows
+        left, right = body.left() - theme().px(REACH_PX), self.width() - 2.0
         placed = []
-        for index, label in enumerate(labels):
-            row = index % self._rows
-            wish = label.wish
-            left = min(label.x - wish / 2, self.width() - wish - 2.0)
-            left = max(left, free[row])
-            ahead = labels[index + self._rows] if index + self._rows < len(labels) else None
-            room = (ahead.x - ahead.wish / 2 - gap if ahead else float(self.width())) - left
-            width = min(wish, max(room, least), self.width() - left)
-            placed.append((label, QRectF(left, row * _row_height(), width, _row_height())))
-            free[row] = left + width + gap
+        for row in range(self._rows):
+            stand = labels[row :: self._rows]
+            if not stand:
+                continue
+            walls = [left, *(_wall(a, b) for a, b in pairwise(stand)), right]
+            for label, (low, high) in zip(stand, pairwise(walls), strict=True):
+                width = min(label.wish, high - low)
+                x = min(max(label.x - width / 2, low), high - width)
+                placed.append((label, QRectF(x, row * _row_height(), width, _row_height())))
         return placed
 
-    def _labels(self, body: QRectF) -> list[_Label]:
+    def _seen(self, body: QRectF) -> list[_Label]:
+        labels = self._labels(partial(self.x_of, body=body))
+        return [one for one in labels if body.left() - 1 <= one.x <= body.right() + 1]
+
+    def _labels(self, x_of: Callable[[float], float]) -> list[_Label]:
         shown, words = self.shown, self.words()
         course = shown.project.course
         if course is None or shown.profile is None:
             return []
         race = shown.project.race
-        labels = [_Label(self.x_of(0.0, body), self.tr("Start"), words.clock(race.start), False)]
+        start = words.clock(race.start)
+        labels = [
+            _Label(
+                x_of(0.0),
+                self.tr("Start"),
+                start,
+                words.clock(race.start, weekday=False),
+                is_cutoff=False,
+            )
+        ]
         ends = [(s.at_m, s.name, s.cutoff_s) for s in course.stations]
         for at_m, name, cutoff_s in (*ends, (course.length_m, self.tr("Finish"), race.limit_s)):
-            by = (
-                self.tr("by {0}").format(words.clock(race.clock(cutoff_s)))
-                if cutoff_s is not None
-                else ""
-            )
-            labels.append(_Label(self.x_of(at_m, body), name, by, True))
-        return [one for one in labels if body.left() - 1 <= one.x <= body.right() + 1]
+            if cutoff_s is None:
+                labels.append(_Label(x_of(at_m), name))
+                continue
+            clock = race.clock(cutoff_s)
+            by = self.tr("by {0}").format(words.clock(clock))
+            labels.append(_Label(x_of(at_m), name, by, words.clock(clock, weekday=False)))
+        return labels
 
 
 def _row_height() -> float:
     look = theme()
     return look.metrics(LABEL_PT, bold=True).height() + look.metrics(UNIT_PT).height()
+
+
+def _wall(a: _Label, b: _Label) -> float:
+    """Return where the room of *a* ends and that of *b*, right of it, begins.
+
+    Halfway, unless one of them leaves some of its half to the other.
+    """
+    gap = theme().px(GAP_PX)
+    half = (b.x - a.x - gap) / 2
+    of_a, of_b = a.wish / 2, b.wish / 2
+    if of_a <= half:
+        return a.x + max(of_a, 2 * half - of_b) + gap / 2 if of_b > half else (a.x + b.x) / 2
+    return b.x - max(of_b, 2 * half - of_a) - gap / 2 if of_b <= half else (a.x + b.x) / 2
 
 
 def _is_crowded(labels: list[_Label]) -> bool:

@@ -71,6 +71,7 @@ class RaceDay(QWidget):
     def choose_measure(self, measure: Measure) -> None:
         """Lay the race out by distance or by clock."""
         self._axis.choose(measure)
+        self._head.fit()
         self._buttons[measure].setChecked(True)
 
     def add_station(self) -> None:

@@ -257,11 +257,8 @@ class TargetLane(RaceLane):
         painter.fillRect(step, c["teal" if chosen else "pale_teal"])
         hue, thick = ("clay", 3.0) if section.is_fixed else ("teal", 1.5)
         draw_level(painter, (left, right), top, c[hue], thick)
-        changed = was is not section and (was.pace_s_per_m, was.end_m) != (
-            section.pace_s_per_m,
-            section.end_m,
-        )
-        if changed:
+        old = (was.start_m, was.end_m, round(scale.y(1.0 / was.pace_s_per_m)))
+        if old != (section.start_m, section.end_m, round(scale.y(1.0 / section.pace_s_per_m))):
             self._paint_before(painter, body, scale, was)
         painter.fillRect(QRectF(round(right) - 0.5, top, 1.0, step.height()), c["panel"])
         if section.is_fixed:
@@ -313,10 +310,13 @@ class TargetLane(RaceLane):
     ) -> None:
         look = theme()
         text = self.words().pace(section.pace_s_per_m)
+        # On a step too low for it the figure stands above the edge.
+        foot = step.bottom() if step.height() >= look.px(18) else step.top() - look.px(1)
         for size in (LABEL_PT + 1, UNIT_PT):
             if look.metrics(size, bold=True).horizontalAdvance(text) + 4 <= step.width():
-                line = QRectF(step.left(), step.bottom() - look.px(18), step.width(), look.px(16))
-                colour = look.colours["on_colour" if chosen else "ink"]
+                line = QRectF(step.left(), foot - look.px(18), step.width(), look.px(16))
+                inside = foot == step.bottom()
+                colour = look.colours["on_colour" if chosen and inside else "ink"]
                 draw_text(
                     painter, line, text, colour, look.font(size, bold=True), Align.AlignCenter
                 )

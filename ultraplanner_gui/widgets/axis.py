@@ -111,6 +111,13 @@ class RaceAxis(QObject):
         """Return x of a place on the course in a body of *width*."""
         return self._x(self._measured(at_m), width)
 
+    def share_of_race(self, at_m: float) -> float:
+        """Return which share of the whole race, not of the view, lies before a place."""
+        if self._outlook is None:
+            return 0.0
+        first, last = self._span(self._outlook)
+        return (self._measured(at_m) - first) / (last - first)
+
     def x_of_time(self, elapsed_s: float, width: float) -> float:
         """Return x of a moment of the race."""
         target, value = self._target, elapsed_s

@@ -141,15 +141,15 @@ class Lane(QWidget):
         return ""
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        body = self.body()
-        self.paint_ground(painter, body)
-        self.paint_head(painter)
-        self.paint_body(painter, body)
-        if self.hasFocus():
-            self.paint_focus(painter)
-        painter.end()
+        # With `with` a fault in painting stays a fault: a painter left open takes Qt down.
+        with QPainter(self) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            body = self.body()
+            self.paint_ground(painter, body)
+            self.paint_head(painter)
+            self.paint_body(painter, body)
+            if self.hasFocus():
+                self.paint_focus(painter)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         """Draw the lane's own ground."""

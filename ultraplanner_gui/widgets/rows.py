@@ -122,17 +122,16 @@ class Rows(QWidget):
             self.setFixedHeight(height)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        top = 0.0
-        for row in self._rows:
-            height = self._height(row, self.width())
-            self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
-            top += height
-        if self.hasFocus():
-            painter.setPen(theme().colours["teal"])
-            painter.drawRect(QRectF(self.rect()).adjusted(0, 0, -1, -1))
-        painter.end()
+        with QPainter(self) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            top = 0.0
+            for row in self._rows:
+                height = self._height(row, self.width())
+                self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
+                top += height
+            if self.hasFocus():
+                painter.setPen(theme().colours["teal"])
+                painter.drawRect(QRectF(self.rect()).adjusted(0, 0, -1, -1))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         row = self._row_at(event.position())
