@@ -241,7 +241,9 @@ def test_tune_up_races_break_no_rule_without_a_note(request, races):
 
 @pytest.mark.parametrize("request_", INVENTED, ids=["50 km", "100 km", "161 km"])
 def test_invented_runners_get_blocks_within_the_rules(request_):
-    assert list(Checker(request_).violations()) == []
+    checker = Checker(request_)
+    assert list(checker.violations()) == []
+    assert not checker.names & {building.TAPER_OFF, building.RAMP_HOLDS, building.USUAL_UNFIT}
 
 
 def built(request):
@@ -395,6 +397,13 @@ def test_too_little_time_a_day_is_named():
     assert building.DAYS_HOLD in {n.template for n in plan.notes}
 
 
+def test_too_short_a_long_day_is_named():
+    short = replace(EMPLOYED, available_s=(0, 5400, 3600, 5400, 0, 4 * HOUR, 3 * HOUR))
+    plan = build_block(replace(HILLY_100, runner=short))
+    (note,) = [n for n in plan.notes if n.template == building.LONG_DAY_HOLDS]
+    assert note.args[2].value == 4 * HOUR
+
+
 def test_too_short_a_ramp_is_named():
     plan = build_block(replace(HILLY_100, first_day=RACE_DAY - timedelta(days=54)))
     assert plan.runway.state is State.BREAKS
@@ -412,8 +421,9 @@ def test_a_race_too_near_still_gives_a_block(days):
 
 
 @pytest.mark.parametrize("weekday", range(7))
-def test_a_race_on_any_weekday_is_tapered_for(weekday):
-    checker = Checker(replace(HILLY_100, race_day=RACE_DAY + timedelta(days=weekday)))
+@pytest.mark.parametrize("request_", [HILLY_100, replace(HILLY_100, race_s=11 * HOUR)])
+def test_a_race_on_any_weekday_is_tapered_for(weekday, request_):
+    checker = Checker(replace(request_, race_day=RACE_DAY + timedelta(days=weekday)))
     assert list(checker.violations()) == []
     assert building.TAPER_OFF not in checker.names
 

@@ -76,7 +76,7 @@ def build_block(request: BlockRequest) -> BlockPlan:
         weeks = calendar(request, low)
         plan, rules, filled = _filled(request, weeks, asks)
     block = Block(dressed(filled.runs, rules), weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
-    return BlockPlan(block, way, _notes(request, weeks, plan, asks, filled))
+    return BlockPlan(block, way, _notes(plan, weeks, rules, asks, filled))
 
 
 def _filled(
@@ -93,8 +93,9 @@ def _filled(
 
 
 def _notes(
-    request: BlockRequest, weeks: Calendar, plan: Pattern, asks: RaceAsks, filled: Filled
+    plan: Pattern, weeks: Calendar, rules: GroundRules, asks: RaceAsks, filled: Filled
 ) -> tuple[Message, ...]:
+    request = plan.request
     notes: list[Message] = []
     if request.runner.weekly_m < LEAST_WEEK_M or request.runner.longest_m < LEAST_RUN_M:
         notes.append(
@@ -103,7 +104,7 @@ def _notes(
     if not weeks.loading:
         notes.append(message(TOO_NEAR))
     else:
-        notes.extend(_reach_notes(plan, asks, filled))
+        notes.extend(_reach_notes(plan, rules, asks, filled))
         usual_m = request.runner.weekly_m
         if filled.first_m < REACHED * usual_m - STEP_M:
             notes.append(
@@ -122,15 +123,21 @@ def _notes(
     return tuple(notes)
 
 
-def _reach_notes(plan: Pattern, asks: RaceAsks, filled: Filled) -> list[Message]:
+def _reach_notes(
+    plan: Pattern, rules: GroundRules, asks: RaceAsks, filled: Filled
+) -> list[Message]:
+    request = plan.request
     notes: list[Message] = []
     if filled.peak_m < REACHED * asks.peak_week_m - STEP_M:
         text = DAYS_HOLD if filled.is_short_of_time else RAMP_HOLDS
         notes.append(message(text, Quantity(filled.peak_m, "m"), Quantity(asks.peak_week_m, "m")))
     if filled.longest_m < REACHED * asks.longest_m - STEP_M:
-        notes.append(
-            message(LONG_STOPS, Quantity(filled.longest_m, "m"), Quantity(asks.longest_m, "m"))
-        )
+        free_s = request.runner.available_s[plan.days.long]
+        longest, asked = Quantity(filled.longest_m, "m"), Quantity(asks.longest_m, "m")
+        if rules.limit_m(Kind.REHEARSAL, plan.rehearsal or 0, free_s) < asks.longest_m:
+            notes.append(message(LONG_DAY_HOLDS, longest, asked, Quantity(free_s, "s")))
+        else:
+            notes.append(message(LONG_STOPS, longest, asked))
     if plan.rehearsal is None:
         notes.append(message(NO_REHEARSAL))
     return notes
@@ -178,8 +185,11 @@ RAMP_HOLDS = QT_TRANSLATE_NOOP(
 )
 LONG_STOPS = QT_TRANSLATE_NOOP(
     "Block",
-    "The longest run stops at {0} of the {1} asked: the single-run rule, the size of the weeks or "
-    "the free time allows no more.",
+    "The longest run stops at {0} of the {1} asked: it grows by 10 % at a time and the long runs "
+    "before it keep to about half of their week.",
+)
+LONG_DAY_HOLDS = QT_TRANSLATE_NOOP(
+    "Block", "The longest run stops at {0} of the {1} asked: its day has {2} free."
 )
 NO_REHEARSAL = QT_TRANSLATE_NOOP(
     "Block", "There is no rehearsal run: no long run fits three to five weeks before the race."
