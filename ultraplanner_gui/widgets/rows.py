@@ -17,6 +17,8 @@ from ultraplanner_gui.widgets.theme import theme
 TITLE_PT = 11.0
 TEXT_PT = 8.5
 SMALL_PT = 7.5
+MOST_WIDTHS = 8
+MOST_WRAPS = 500
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +86,9 @@ class Rows(QWidget):
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._rows: tuple[Row, ...] = ()
+        # Wrapping text is dear, and asked for by layout, painting and pointer alike.
+        self._heights: dict[int, list[float]] = {}
+        self._wraps: dict[tuple[str, int, float, bool], float] = {}
         self.setAccessibleName(name)
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         policy.setHeightForWidth(True)
@@ -95,6 +100,7 @@ class Rows(QWidget):
         if rows == self._rows:
             return
         self._rows = rows
+        self._heights.clear()
         self.setAccessibleDescription("\n".join(_spoken(row) for row in rows))
         can_choose = any(isinstance(row, CheckRow) and row.target for row in rows)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus if can_choose else Qt.FocusPolicy.NoFocus)
@@ -107,7 +113,7 @@ class Rows(QWidget):
         return True
 
     def heightForWidth(self, width: int) -> int:
-        return math.ceil(sum(self._height(row, width) for row in self._rows))
+        return math.ceil(sum(self._heights_at(width)))
 
     def sizeHint(self) -> QSize:
         width = max(self.width(), round(theme().px(220)))
@@ -125,8 +131,7 @@ class Rows(QWidget):
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             top = 0.0
-            for row in self._rows:
-                height = self._height(row, self.width())
+            for row, height in zip(self._rows, self._heights_at(self.width()), strict=True):
                 self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
                 top += height
             if self.hasFocus():
@@ -155,11 +160,18 @@ class Rows(QWidget):
 
     def _row_at(self, at: QPointF) -> Row | None:
         top = 0.0
-        for row in self._rows:
-            top += self._height(row, self.width())
+        for row, height in zip(self._rows, self._heights_at(self.width()), strict=True):
+            top += height
             if at.y() < top:
                 return row
         return None
+
+    def _heights_at(self, width: int) -> list[float]:
+        if width not in self._heights:
+            if len(self._heights) > MOST_WIDTHS:
+                self._heights.clear()
+            self._heights[width] = [self._height(row, width) for row in self._rows]
+        return self._heights[width]
 
     def _height(self, row: Row, width: int) -> float:
         look = theme()
@@ -181,13 +193,15 @@ class Rows(QWidget):
         return look.px(13)
 
     def _wrapped(self, text: str, width: int, size_pt: float, bold: bool = False) -> float:
-        flags = int(Qt.TextFlag.TextWordWrap)
-        bounds = (
-            theme()
-            .metrics(size_pt, bold)
-            .boundingRect(QRectF(0, 0, max(width, 20), 10_000), flags, text)
-        )
-        return bounds.height()
+        key = (text, width, size_pt, bold)
+        height = self._wraps.get(key)
+        if height is None:
+            if len(self._wraps) > MOST_WRAPS:
+                self._wraps.clear()
+            room, flags = QRectF(0, 0, max(width, 20), 10_000), int(Qt.TextFlag.TextWordWrap)
+            metrics = theme().metrics(size_pt, bold)
+            height = self._wraps[key] = metrics.boundingRect(room, flags, text).height()
+        return height
 
     def _paint_row(self, painter: QPainter, row: Row, rect: QRectF) -> None:
         look = theme()
@@ -269,6 +283,8 @@ class Rows(QWidget):
             )
 
     def _on_theme_changed(self) -> None:
+        self._heights.clear()
+        self._wraps.clear()
         self.setFixedHeight(self.heightForWidth(self.width()))
         self.update()
 

@@ -354,4 +354,7 @@ def dress(label: QLabel, size_pt: float, colour: str, bold: bool = False) -> Non
     """Set size, weight and colour of a label; its own style sheet, so that no other wins."""
     points = size_pt * theme().scale
     weight = "bold" if bold else "normal"
-    label.setStyleSheet(f"color: {colour}; font-size: {points:.2f}pt; font-weight: {weight};")
+    sheet = f"color: {colour}; font-size: {points:.2f}pt; font-weight: {weight};"
+    # Setting the same sheet again would polish and paint the label anew.
+    if label.styleSheet() != sheet:
+        label.setStyleSheet(sheet)
