@@ -22,6 +22,7 @@ PLAIN = Qt.KeyboardModifier.NoModifier
 SIZE = (1440, 900)
 PATIENCE_MS = 30_000
 STEPS = 8
+STILL = 12
 
 
 class Answering(Ask):
@@ -164,6 +165,17 @@ class Hand:
             self.window.winId(), at.x(), at.y(), widget.width(), widget.height()
         )
         return grabbed.toImage()
+
+    def settled(self, widget: QWidget) -> QImage:
+        """Return what *widget* looks like once it has stopped changing."""
+        looks: list[QImage] = []
+
+        def is_still():
+            looks.append(self.pixels(widget))
+            return len(looks) > STILL and all(look == looks[-1] for look in looks[-STILL:])
+
+        self.until(is_still)
+        return looks[-1]
 
     def sees_change(self, widget: QWidget, before: QImage) -> None:
         """Wait until *widget* looks other than *before* on the screen."""

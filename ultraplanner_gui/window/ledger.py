@@ -14,7 +14,7 @@ from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.rows import Rows
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window import ledger_buildup, ledger_race
 from ultraplanner_gui.wording.words import Words
 
@@ -143,8 +143,8 @@ class Ledger(QScrollArea):
         look = theme()
         self.setFixedWidth(round(look.px(296)))
         self._note.setFixedHeight(round(look.px(76)))
-        self._note_head.setFont(look.font(8.5, bold=True))
         c = look.colours
+        dress(self._note_head, 8.5, c.ink, bold=True)
         self.setStyleSheet(
             f"QScrollArea {{ background: {c.panel}; border-left: 1px solid {c.line}; }}"
             f"QWidget#ledger {{ background: {c.panel}; }}"

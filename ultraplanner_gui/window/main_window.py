@@ -104,10 +104,14 @@ class MainWindow(QMainWindow):
     def reopen_views(self) -> None:
         """Build the views of the open project anew, after a change of units or language."""
         if self.workplace is not None:
-            document = self.workplace.document
+            document, place = self.workplace.document, self.workplace.place
+            kind, key = self.workplace.selection.kind, self.workplace.selection.key
             document.setParent(None)
             self._take_down()
             self._set_up(document)
+            self.go(place)
+            if kind:
+                self.workplace.selection.choose(kind, key)
 
     def go(self, place: str) -> None:
         """Show the sheet, the tables or the cards."""
