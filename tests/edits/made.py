@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
 
-from ultraplanner_gui.edits import block, course, fuel, project, race
+from ultraplanner_gui.edits import block, compound, course, fuel, project, race
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.plan.course import (
@@ -94,6 +94,15 @@ EDITS = (
     (
         race.ChangeSetup(replace(PROJECT.race, goal_s=30_000.0), Runner("Other"), 6),
         {"race", "block", "runner", "first_weekday"},
+    ),
+    (
+        compound.PasteCells(
+            (
+                block.ChangeSession(replace(PLANNED, distance_m=9_000.0)),
+                course.SetSectionTarget("free", 4_000.0),
+            )
+        ),
+        {"block", "course"},
     ),
     (project.WriteNotes("Poles?"), {"notes"}),
     (project.SetFirstWeekday(6), {"first_weekday"}),
