@@ -73,8 +73,8 @@ class Stage:
         self.storey = RaceDay(self.document, self.selection, self._words)
         qtbot.addWidget(self.storey)
         self.storey.resize(*size)
-        self.storey.show()
-        qtbot.waitExposed(self.storey)
+        with qtbot.waitExposed(self.storey):
+            self.storey.show()
 
     def _words(self):
         return self.words

@@ -336,7 +336,7 @@ class FuelLane(RaceLane):
         if fuel is None or target is None or not len(fuel.rolling_s):
             return
         xs = graph.left() + self.axis.x_of_times(fuel.rolling_s, graph.width())
-        rates = np.minimum(fuel.rolling_g_per_h, 2.0 * scale.high)
+        rates = np.minimum(fuel.rolling_g_per_h, scale.high)
         ys = scale.bottom - rates / scale.high * (scale.bottom - scale.top)
         shown = (xs >= graph.left() - 50) & (xs <= graph.right() + 50)
         if is_before:

@@ -123,7 +123,8 @@ class StationHead(RaceLane):
 
     def _places(self, labels: list[_Label], body: QRectF) -> list[tuple[_Label, QRectF]]:
         """Return where each label goes: over its line as far as its neighbours let it."""
-        left, right = body.left() - theme().px(REACH_PX), self.width() - 2.0
+        gap = theme().px(GAP_PX)
+        left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 2.0
         placed = []
         for row in range(self._rows):
             stand = labels[row :: self._rows]
@@ -131,6 +132,7 @@ class StationHead(RaceLane):
                 continue
             walls = [left, *(_wall(a, b) for a, b in pairwise(stand)), right]
             for label, (low, high) in zip(stand, pairwise(walls), strict=True):
+                low, high = low + gap / 2, high - gap / 2
                 width = min(label.wish, high - low)
                 x = min(max(label.x - width / 2, low), high - width)
                 placed.append((label, QRectF(x, row * _row_height(), width, _row_height())))

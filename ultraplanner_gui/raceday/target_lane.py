@@ -310,16 +310,19 @@ class TargetLane(RaceLane):
     ) -> None:
         look = theme()
         text = self.words().pace(section.pace_s_per_m)
-        # On a step too low for it the figure stands above the edge.
-        foot = step.bottom() if step.height() >= look.px(18) else step.top() - look.px(1)
+        above = step.top() - self.body().top()
         for size in (LABEL_PT + 1, UNIT_PT):
-            if look.metrics(size, bold=True).horizontalAdvance(text) + 4 <= step.width():
-                line = QRectF(step.left(), foot - look.px(18), step.width(), look.px(16))
-                inside = foot == step.bottom()
+            metrics = look.metrics(size, bold=True)
+            height, inside = metrics.height(), step.height() >= metrics.height()
+            fits = metrics.horizontalAdvance(text) + 4 <= step.width()
+            if fits and (inside or above >= height):
+                # On a step too low for it the figure stands above the edge.
+                foot = step.bottom() - min(look.px(3), step.height() - height)
+                top = (foot if inside else step.top() - look.px(1)) - height
+                place = QRectF(step.left(), top, step.width(), height)
                 colour = look.colours["on_colour" if chosen and inside else "ink"]
-                draw_text(
-                    painter, line, text, colour, look.font(size, bold=True), Align.AlignCenter
-                )
+                font = look.font(size, bold=True)
+                draw_text(painter, place, text, colour, font, Align.AlignCenter)
                 return
 
     def renew(self, before: Outlook, after: Outlook) -> None:
