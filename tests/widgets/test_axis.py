@@ -1,5 +1,4 @@
 from dataclasses import dataclass
-from datetime import date, timedelta
 
 import numpy as np
 import pytest
@@ -7,17 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ultraplanner_gui.engine.pacing import PacePlan, Stop
-from ultraplanner_gui.widgets.axis import RaceAxis, WeekAxis
-
-FIRST = date(2027, 4, 19)
-
-
-@dataclass(frozen=True)
-class Week:
-    start: date
-
-
-WEEKS = tuple(Week(FIRST + timedelta(weeks=k)) for k in range(9))
+from ultraplanner_gui.widgets.axis import RaceAxis
 
 
 @dataclass(frozen=True)
@@ -39,48 +28,6 @@ def race(length_m=50_000.0, finish_s=20_600.0):
     moving = np.linspace(0.0, finish_s - 600.0, 11)
     elapsed = moving + np.where(places > length_m / 2, 600.0, 0.0)
     return Race(Course(length_m), PacePlan(places, elapsed, (Stop(length_m / 2, 600.0),)))
-
-
-def test_columns_of_weeks_fill_the_width():
-    axis = WeekAxis()
-    axis.show(WEEKS)
-
-    edges = [axis.column(k, 900.0) for k in range(9)]
-
-    assert edges == [(100.0 * k, 100.0) for k in range(9)]
-
-
-@given(st.integers(0, 8), st.integers(0, 6))
-def test_day_and_column_agree(index, row):
-    axis = WeekAxis()
-    axis.show(WEEKS)
-    day = axis.day(index, row)
-
-    assert axis.index_of(day) == index
-    left, width = axis.column(index, 731.0)
-    assert axis.index_at(left + width / 2, 731.0) == index
-
-
-def test_outside_the_block_there_is_no_column():
-    axis = WeekAxis()
-    assert axis.index_at(5.0, 100.0) is None
-    assert axis.index_of(FIRST) is None
-    axis.show(WEEKS)
-
-    assert axis.index_at(-0.1, 900.0) is None
-    assert axis.index_at(900.0, 900.0) is None
-    assert axis.index_of(FIRST - timedelta(days=1)) is None
-    assert axis.index_of(FIRST + timedelta(weeks=9)) is None
-
-
-def test_same_weeks_move_no_column():
-    axis, moved = WeekAxis(), []
-    axis.changed.connect(lambda: moved.append(1))
-    axis.show(WEEKS)
-    axis.show(tuple(Week(w.start) for w in WEEKS))
-    assert moved == [1]
-    axis.show(WEEKS[1:])
-    assert moved == [1, 1]
 
 
 @pytest.fixture
