@@ -11,6 +11,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.widgets.table import is_yes, say
 from ultraplanner_gui.wording import locales
+from ultraplanner_gui.wording.clocks import clock_time, names_of, split_weekday, weekday_numbers
 from ultraplanner_gui.wording.words import Words
 
 LONGEST_QUOTE = 30
@@ -26,7 +27,6 @@ OFFERS: dict[Offer, str] = {
 
 _ISO = re.compile(r"(\d{4})-(\d{1,2})-(\d{1,2})")
 _FIGURES = re.compile(r"(\d{1,4})[./ -]+(\d{1,2})(?:[./ -]+(\d{2,4}))?\.?")
-_AFTERNOON = re.compile(r"(.*\d)\s*([ap])\.?m\.?", re.IGNORECASE)
 
 
 def read_distance(text: str, words: Words) -> float:
@@ -151,8 +151,8 @@ def read_race_time(text: str, race: Race, words: Words, duration_first: bool = F
     A clock time is the first such time after the start, of the weekday named if one is.
     Figures with a colon are a clock time, with *duration_first* hours and minutes.
     """
-    weekday, plain = _split_weekday(text, words.locale)
-    clock = _clock_time(plain)
+    weekday, plain = split_weekday(text, words.locale)
+    clock = clock_time(plain)
     duration = words.parse_duration(plain) if weekday is None else None
     if re.search(r"[a-z]", plain, re.IGNORECASE) and duration is not None:
         # "14 h 30" is a duration, though it could be read as a clock time.
@@ -279,60 +279,16 @@ def _date(year: int, month: int, day: int) -> date | None:
         return None
 
 
-def _clock_time(text: str) -> time | None:
-    if found := _AFTERNOON.fullmatch(text):
-        at, half = _clock_time(found[1]) or _full_hour(found[1]), found[2].lower()
-        if at is None or not 1 <= at.hour <= 12:
-            return None
-        return at.replace(hour=at.hour % 12 + (12 if half == "p" else 0))
-    found = re.fullmatch(r"(\d{1,2})\s*[:.h]\s*([0-5]\d)", text)
-    if found is None or int(found[1]) > 23:
-        return None
-    return time(int(found[1]), int(found[2]))
-
-
-def _full_hour(text: str) -> time | None:
-    return time(int(text)) if text.isdigit() and int(text) < 24 else None
-
-
-def _split_weekday(text: str, locale: str) -> tuple[int | None, str]:
-    """Return the weekday in front of *text*, Monday 0, and what comes after it."""
-    plain = " ".join(text.split())
-    found = re.match(r"(\D+?)[.,]?\s+(?=\d)", plain)
-    if found is None:
-        return None, plain
-    weekday = _weekdays(locale).get(found[1].casefold())
-    return (None, plain) if weekday is None else (weekday, plain[found.end() :])
-
-
 def _without_weekday(text: str, locale: str) -> str:
     plain = " ".join(text.split())
     first, _, rest = plain.partition(" ")
-    is_weekday = first.rstrip(".,").casefold() in _weekdays(locale)
+    is_weekday = first.rstrip(".,").casefold() in weekday_numbers(locale)
     return rest if rest and is_weekday else plain
 
 
 @lru_cache(maxsize=8)
-def _weekdays(name: str) -> dict[str, int]:
-    return _names(name, "days", 0)
-
-
-@lru_cache(maxsize=8)
 def _months(name: str) -> dict[str, int]:
-    return _names(name, "months", 1)
-
-
-def _names(name: str, of: str, first: int) -> dict[str, int]:
-    """Return names long and short, in the locale and in English, against their numbers."""
-    found: dict[str, int] = {}
-    for locale in (locales.known_locale(locales.FALLBACK), locales.known_locale(name)):
-        for context in ("format", "stand-alone"):
-            for width in ("wide", "abbreviated"):
-                names = getattr(locale, of)[context][width]
-                found |= {
-                    names[n].rstrip(".").casefold(): n for n in range(first, len(names) + first)
-                }
-    return found
+    return names_of(locales.FALLBACK, "months", 1) | names_of(name, "months", 1)
 
 
 @lru_cache(maxsize=8)
