@@ -209,6 +209,17 @@ def test_readout_names_the_food_its_carbs_and_its_clock_time(stage):
     assert stage.words.clock(stage.document.project.race.clock(item.at_s)) in said
 
 
+def test_screen_reader_is_told_what_is_chosen_and_where_it_goes(stage):
+    stage.keys(stage.fuel, Key.Key_Right)
+    said = stage.fuel.accessibleDescription()
+    assert said == stage.fuel.readout(stage.token(stage.selection.key).toPointF())
+
+    stage.keys(stage.fuel, Key.Key_Return)
+    stage.keys(stage.fuel, Key.Key_Right, modifier=SHIFT)
+
+    assert stage.fuel.accessibleDescription() != said
+
+
 def test_item_after_the_finish_does_not_trouble_the_lane(stage_of, base):
     late = FuelItem("late", base.fuel.items[0].food, 20 * 3600.0)
     stage = stage_of(fuel=base.fuel.with_items((*base.fuel.items, late)))

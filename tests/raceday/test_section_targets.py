@@ -199,6 +199,18 @@ def test_keys_begin_at_what_was_chosen_elsewhere(stage):
     assert stage.selection.key == "to-barn"
 
 
+def test_screen_reader_is_told_what_is_chosen_and_carried(stage):
+    stage.keys(stage.target, Key.Key_Right)
+    said = stage.target.accessibleDescription()
+    assert said.startswith("To Barn: ")
+
+    stage.keys(stage.target, Key.Key_Space, Key.Key_Up)
+    section = stage.shown("to-barn")
+
+    assert stage.target.accessibleDescription() != said
+    assert stage.words.duration(section.moving_s) in stage.target.accessibleDescription()
+
+
 def test_readout_says_pace_and_time(stage):
     said = stage.target.readout(stage.top("to-barn").toPointF())
 

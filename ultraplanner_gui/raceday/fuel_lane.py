@@ -101,9 +101,11 @@ class FuelLane(RaceLane):
             )
 
     def readout(self, at: QPointF) -> str:
-        item, words = self._item_at(at), self.words()
-        if item is None or self.shown.target is None:
-            return ""
+        item = self._item_at(at)
+        return self._said(item) if item is not None else ""
+
+    def _said(self, item: FuelItem) -> str:
+        words = self.words()
         food = self.shown.project.fuel.food(item.food)
         return self.tr("{0} {1}, {2} of carbs, at {3} ({4})").format(
             words.servings(item.servings),
@@ -208,6 +210,7 @@ class FuelLane(RaceLane):
     def renew(self, before: Outlook, after: Outlook) -> None:
         if before.fuel is not after.fuel or before.target is not after.target:
             self.update()
+            self._on_selected()
 
     @property
     def is_carrying(self) -> bool:
@@ -221,6 +224,8 @@ class FuelLane(RaceLane):
     def _on_selected(self) -> None:
         if self.selection.kind == "item":
             self._item = self.selection.key
+            item = self._chosen_item()
+            self.setAccessibleDescription(self._said(item) if item is not None else "")
 
     def _choose(self, key: str) -> None:
         self._item = key

@@ -78,11 +78,8 @@ class TargetLane(RaceLane):
         section = self._section_at(at.x())
         if section is None:
             return ""
-        words = self.words()
-        return self.tr(
-            "{0} {1}, {2} running. Drag the top to change it, the right edge to move the end."
-        ).format(
-            words.pace(section.pace_s_per_m), words.pace_unit, words.duration(section.moving_s)
+        return self.tr("{0}. Drag the top to change it, the right edge to move the end.").format(
+            self._said(section)
         )
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
@@ -156,8 +153,20 @@ class TargetLane(RaceLane):
 
     @Slot()
     def _on_selected(self) -> None:
-        if self.selection.kind == "section":
-            self._section = self.selection.key
+        chosen = next((s for s in self.shown.sections if s.key == self.selection.key), None)
+        if self.selection.kind == "section" and chosen is not None:
+            self._section = chosen.key
+            self.setAccessibleDescription(self._said(chosen))
+
+    def _said(self, section: SectionFigures) -> str:
+        words, is_last = self.words(), section.key == self.shown.sections[-1].key
+        end = self.tr("the finish") if is_last else words.distance(section.end_m)
+        return self.tr("To {0}: {1} {2}, {3} running").format(
+            section.name or end,
+            words.pace(section.pace_s_per_m),
+            words.pace_unit,
+            words.duration(section.moving_s),
+        )
 
     @property
     def is_carrying(self) -> bool:
@@ -326,5 +335,6 @@ class TargetLane(RaceLane):
                 return
 
     def renew(self, before: Outlook, after: Outlook) -> None:
+        super().renew(before, after)
         if before.sections is not after.sections:
-            self.update()
+            self._on_selected()
