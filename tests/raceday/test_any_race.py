@@ -8,6 +8,7 @@ from ultraplanner_gui.plan.course import AidStation
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.raceday.clock_lanes import InHandLane, LightLane
 from ultraplanner_gui.raceday.station_head import StationHead
+from ultraplanner_gui.widgets.lane import UNIT_PT
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -123,6 +124,17 @@ def test_names_never_cover_each_other(stage_of, course_of, width, count):
         assert rect.right() <= lane.width() + 1.0
         for other in rects[k + 1 :]:
             assert not rect.adjusted(0.5, 0.5, -0.5, -0.5).intersects(other)
+
+
+@pytest.mark.parametrize("width", [400, 700, 1389])
+def test_a_cutoff_is_never_cut_short(stage_of, course_of, width):
+    stage = stage_of(size=(width, 400), course=many_stations(course_of))
+    lane, metrics = head(stage), theme().metrics(UNIT_PT)
+
+    for label, rect in lane._places(lane._seen(lane.body()), lane.body()):
+        said = label.clock_in(rect.width())
+        assert metrics.horizontalAdvance(said) <= rect.width() + 1.0
+        assert said in ("", label.under, label.under[-5:])
 
 
 def test_crowded_names_take_a_second_row_and_give_it_back(stage_of):
