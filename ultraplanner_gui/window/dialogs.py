@@ -58,6 +58,13 @@ def _dialog(
     return dialog, box
 
 
+def _open(dialog: QDialog, box: QVBoxLayout) -> None:
+    """Open *dialog*, no smaller than its wrapped lines of text need."""
+    width = dialog.width()
+    dialog.setMinimumSize(width, max(box.totalHeightForWidth(width), 0))
+    dialog.open()
+
+
 def _close_button(dialog: QDialog) -> QDialogButtonBox:
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, dialog)
     buttons.rejected.connect(dialog.reject)
@@ -168,7 +175,7 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
             dialog.accept()
 
     buttons.accepted.connect(send)
-    dialog.open()
+    _open(dialog, box)
     return dialog
 
 
@@ -211,7 +218,7 @@ def open_red_flags(parent: QWidget) -> QDialog:
     for text in cautions.RED_FLAGS:
         box.addWidget(_paragraph(QCoreApplication.translate("Caution", text), dialog))
     box.addWidget(_close_button(dialog))
-    dialog.open()
+    _open(dialog, box)
     return dialog
 
 
@@ -233,5 +240,5 @@ def open_about(parent: QWidget) -> QDialog:
         )
     )
     box.addWidget(_close_button(dialog))
-    dialog.open()
+    _open(dialog, box)
     return dialog

@@ -113,5 +113,6 @@ class Welcome(QWidget):
         look = theme()
         dress(self._title, 20.0, look.colours.ink, bold=True)
         dress(self._under, 9.5, look.colours.soft)
+        self._under.ensurePolished()  # the height is that of the letters it is dressed in
         width = round(look.px(560))
         self._under.setFixedSize(width, self._under.heightForWidth(width))
