@@ -18,6 +18,7 @@ CONTEXTS = (
     "Tables",
     "Caution",
     "Cards",
+    "Help",
     "Store",
     "Jobs",
     "Crash",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import numpy.typing as npt
@@ -50,11 +50,12 @@ _GUT = QT_TRANSLATE_NOOP(
 
 @dataclass(frozen=True, slots=True)
 class FuelCheck:
-    """A limit or habit the plan touches: state, sentence, source."""
+    """A limit or habit the plan touches: state, sentence, source, and the rule it is about."""
 
     state: State
     text: Message
     source: Message
+    rule: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -97,16 +98,24 @@ def fuel_checks(
     carb_g_per_h = (
         per_hour(float(taken.carb_g.sum()), taken.finish_s) if is_placed else fuel.carb_g_per_h
     )
+    fluid_ml_per_h = taken.peak_per_hour(taken.fluid_ml) if is_placed else fuel.fluid_ml_per_h
     checks = [
-        _practised(carb_g_per_h, runner),
-        _ceiling(carb_g_per_h, taken),
-        _by_duration(carb_g_per_h, taken.finish_s),
-        _fluid(taken.peak_per_hour(taken.fluid_ml) if is_placed else fuel.fluid_ml_per_h),
-        _sodium(fuel, taken, is_placed),
+        *_of("carbs practised", _practised(carb_g_per_h, runner)),
+        *_of("carb ceiling", _ceiling(carb_g_per_h, taken)),
+        *_of("carb advice", _by_duration(carb_g_per_h, taken.finish_s)),
+        *_of("fluid", _fluid(fluid_ml_per_h)),
+        *_of("sodium", _sodium(fuel, taken, is_placed)),
     ]
     if is_placed:
-        checks = [_on_target(carb_g_per_h, band_g_per_h), *checks, _first_bite(taken)]
-    return (*checks, *_caffeine(taken, runner), *_beyond(taken))
+        on_target = _of("fuel target", _on_target(carb_g_per_h, band_g_per_h))
+        checks = [*on_target, *checks, *_of("first bite", _first_bite(taken))]
+    caffeine = _of("caffeine", *_caffeine(taken, runner))
+    return (*checks, *caffeine, *_of("after the finish", *_beyond(taken)))
+
+
+def _of(rule: str, *checks: FuelCheck) -> Iterator[FuelCheck]:
+    for check in checks:
+        yield replace(check, rule=rule)
 
 
 def _check(state: State, text: Message, source: str) -> FuelCheck:

@@ -1,0 +1,1 @@
+"""What every figure means and where it comes from, in the words of a runner."""
