@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
@@ -92,8 +92,11 @@ class Scale:
 class Lane(QWidget):
     """A lane: its head on the left, its body on the axis shared with its neighbours.
 
-    A subclass paints `paint_body`; it may give a `readout` for the pointer.
+    A subclass paints `paint_body`; it may give a `readout` for the pointer and says by `topic`,
+    or by `topic_at` if its parts differ, what the help tells of it.
     """
+
+    topic = ""
 
     def __init__(
         self, name: str, unit: str = "", height_px: float = 56.0, parent: QWidget | None = None
@@ -139,6 +142,10 @@ class Lane(QWidget):
     def readout(self, at: QPointF) -> str:
         """Return what the pointer is on, in words; empty for nothing."""
         return ""
+
+    def topic_at(self, at: QPoint | None) -> str:
+        """Return what the help tells of the place *at*, or of what the keys are on."""
+        return self.topic
 
     def paintEvent(self, event: QPaintEvent) -> None:
         # With `with` a fault in painting stays a fault: a painter left open takes Qt down.

@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.cord import draw_cord
+from ultraplanner_gui.widgets.help_topic import ask
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 
@@ -31,18 +32,20 @@ class Title:
 
 @dataclass(frozen=True, slots=True)
 class Heads:
-    """Heads over the columns before and now."""
+    """Heads over the columns before and now; `topic` is what the help says of them."""
 
     title: str
     before: str = ""
     now: str = ""
+    topic: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class Figure:
     """A labelled figure.
 
-    `before` is shown where it differs, `warns` marks it with clay and a sign.
+    `before` is shown where it differs, `warns` marks it with clay and a sign, `topic` is what
+    the help says of it.
     """
 
     label: str
@@ -51,16 +54,20 @@ class Figure:
     warns: bool = False
     help_text: str = ""
     shows_both: bool = False
+    topic: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class CheckRow:
-    """How a check stands, said in a sentence; `target` names what a click leads to."""
+    """How a check stands, said in a sentence; `target` names what a click leads to, `topic`
+    what the help says of it.
+    """
 
     state: State
     text: str
     help_text: str = ""
     target: str = ""
+    topic: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,17 +86,26 @@ Row = Title | Heads | Figure | CheckRow | Sentence | Rule
 
 
 class Rows(QWidget):
-    """Paints rows one under another; the words are also its accessible description."""
+    """Paints rows one under another; the words are also its accessible description.
+
+    Keys: up and down go through the rows that lead somewhere or can be explained; Enter goes
+    where the row leads, or has it explained, as a click does. `chosen` carries where to,
+    `reached` the place of the row the keys have come to.
+    """
 
     chosen = Signal(str)
+    reached = Signal(object)
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._rows: tuple[Row, ...] = ()
+        self._name = name
+        self._cursor = -1
         # Wrapping text is dear, and asked for by layout, painting and pointer alike.
         self._heights: dict[int, list[float]] = {}
         self._wraps: dict[tuple[str, int, float, bool], float] = {}
         self.setAccessibleName(name)
+        self.setMouseTracking(True)
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
@@ -99,15 +115,30 @@ class Rows(QWidget):
         """Show *rows* instead of what is there."""
         if rows == self._rows:
             return
-        self._rows = rows
+        before, self._rows = self._rows, rows
         self._heights.clear()
+        if self._cursor >= 0:
+            self._go_to(self._cursor if _alike(before, rows) else -1)
         self.setAccessibleDescription("\n".join(_spoken(row) for row in rows))
-        can_choose = any(isinstance(row, CheckRow) and row.target for row in rows)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus if can_choose else Qt.FocusPolicy.NoFocus)
+        can_stop = any(_stops(row) for row in rows)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus if can_stop else Qt.FocusPolicy.NoFocus)
         height = self.heightForWidth(self.width())
         if height != self.height():
             self.setFixedHeight(height)
         self.update()
+
+    @property
+    def rows(self) -> tuple[Row, ...]:
+        """What is shown."""
+        return self._rows
+
+    def topic_at(self, at: QPoint | None) -> str:
+        """Return what the row at a place is about, or the one the keys have come to."""
+        if at is not None:
+            return topic_of_row(self._row_at(QPointF(at)))
+        if self._cursor >= 0:
+            return topic_of_row(self._rows[self._cursor])
+        return next((topic for topic in map(topic_of_row, self._rows) if topic), "")
 
     def hasHeightForWidth(self) -> bool:
         return True
@@ -135,20 +166,30 @@ class Rows(QWidget):
                 self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
                 top += height
             if self.hasFocus():
+                around = self.rect() if self._cursor < 0 else self._place_of(self._cursor)
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
                 painter.setPen(theme().colours["teal"])
-                painter.drawRect(QRectF(self.rect()).adjusted(0, 0, -1, -1))
+                painter.drawRect(around.adjusted(0, 0, -1, -1))
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        row = self._row_at(event.position())
+        shape = Qt.CursorShape.WhatsThisCursor if topic_of_row(row) else Qt.CursorShape.ArrowCursor
+        leads = isinstance(row, CheckRow) and row.target
+        self.setCursor(Qt.CursorShape.PointingHandCursor if leads else shape)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        row = self._row_at(event.position())
-        if isinstance(row, CheckRow) and row.target:
-            self.chosen.emit(row.target)
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._follow(self._row_at(event.position()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        targets = [r.target for r in self._rows if isinstance(r, CheckRow) and r.target]
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space) and targets:
-            self.chosen.emit(targets[0])
-            return
-        super().keyPressEvent(event)
+        key = Qt.Key(event.key())
+        if key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self._step(-1 if key is Qt.Key.Key_Up else 1)
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            first = next((r for r in self._rows if isinstance(r, CheckRow) and r.target), None)
+            self._follow(first if self._cursor < 0 else self._rows[self._cursor])
+        else:
+            super().keyPressEvent(event)
 
     def event(self, event: object) -> bool:
         if isinstance(event, QHelpEvent):
@@ -157,6 +198,30 @@ class Rows(QWidget):
             QToolTip.showText(event.globalPos(), text, self)
             return True
         return super().event(event)  # type: ignore[arg-type]
+
+    def _follow(self, row: Row | None) -> None:
+        """Go where *row* leads, or have it explained."""
+        if isinstance(row, CheckRow) and row.target:
+            self.chosen.emit(row.target)
+        elif topic := topic_of_row(row):
+            ask(self, topic)
+
+    def _step(self, step: int) -> None:
+        places = [n for n, row in enumerate(self._rows) if _stops(row)]
+        further = [n for n in places if (n - self._cursor) * step > 0]
+        if further:
+            self._go_to(further[0] if step > 0 else further[-1])
+            self.reached.emit(self._place_of(self._cursor))
+
+    def _go_to(self, number: int) -> None:
+        self._cursor = number
+        said = "" if number < 0 else _spoken(self._rows[number])
+        self.setAccessibleName(f"{self._name}: {said}" if said else self._name)
+        self.update()
+
+    def _place_of(self, number: int) -> QRect:
+        heights = self._heights_at(self.width())
+        return QRect(0, round(sum(heights[:number])), self.width(), round(heights[number]))
 
     def _row_at(self, at: QPointF) -> Row | None:
         top = 0.0
@@ -287,6 +352,27 @@ class Rows(QWidget):
         self._wraps.clear()
         self.setFixedHeight(self.heightForWidth(self.width()))
         self.update()
+
+
+def topic_of_row(row: Row | None) -> str:
+    """Return what the help says of *row*, empty for nothing."""
+    return row.topic if isinstance(row, Heads | Figure | CheckRow) else ""
+
+
+def _stops(row: Row) -> bool:
+    """Whether the keys stop at *row*."""
+    return bool(topic_of_row(row)) or (isinstance(row, CheckRow) and bool(row.target))
+
+
+def _alike(before: tuple[Row, ...], now: tuple[Row, ...]) -> bool:
+    """Whether *now* has the rows of *before*, with other figures at most."""
+    return [_lasting(row) for row in before] == [_lasting(row) for row in now]
+
+
+def _lasting(row: Row) -> str:
+    if isinstance(row, Figure):
+        return row.label
+    return f"{row.topic} {row.target}" if isinstance(row, CheckRow) else type(row).__name__
 
 
 def _spoken(row: Row) -> str:
