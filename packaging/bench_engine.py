@@ -1,0 +1,107 @@
+"""Derived figures after one change, against the least that any program would have to compute."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterator
+from datetime import date, timedelta
+
+import numpy as np
+from bench_measure import Goal, Row, by_turns
+from bench_plans import GOAL_S, POINTS, STEP_M, TODAY, large_project
+
+from ultraplanner_gui.edits.block import MoveSession
+from ultraplanner_gui.edits.course import SetSectionTarget
+from ultraplanner_gui.edits.fuel import MoveItem
+from ultraplanner_gui.engine.outlook import derive
+from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.plan.fuel import FuelPlan
+
+PAIRS = 400
+# Minetti et al. 2002, J Appl Physiol 93:1039, cost of running, J/(kg m), highest power first.
+_COST = (155.4, -30.4, -43.3, 46.3, 19.5, 3.6)
+
+
+def rows() -> Iterator[Row]:
+    """Measure what is derived anew after one target, one session and one token was moved."""
+    project = large_project()
+    outlook = derive(project, None, TODAY)
+    assert outlook.profile is not None
+    assert outlook.target is not None
+    section = outlook.sections[6]
+    slower = SetSectionTarget(section.key, section.moving_s + 120.0).apply(project)
+    gradient = outlook.profile.gradient.copy()
+    yield Row(
+        f"targets recomputed, {POINTS:,} points",
+        "one vectorised evaluation of cost and pace",
+        *by_turns(lambda: derive(slower, outlook, TODAY), lambda: _paced(gradient), PAIRS),
+        (Goal("ratio", 25.0),),
+    )
+    later = [s for s in project.block.sessions if s.day > TODAY][40]
+    moved = MoveSession(later.key, later.day + timedelta(days=9)).apply(project)
+    yield Row(
+        "whole outlook, one session moved",
+        "totals in plain dicts",
+        *by_turns(
+            lambda: derive(moved, outlook, TODAY), lambda: _totals(moved.block.sessions), PAIRS
+        ),
+        (Goal("ratio", 10.0),),
+        note=f"{len(project.block.sessions)} sessions, {len(outlook.weeks)} weeks",
+    )
+    item = project.fuel.items[90]
+    eaten = MoveItem(item.key, item.at_s + 2400.0).apply(project)
+    yield Row(
+        "all fuel figures, one token moved",
+        "one pass over the items",
+        *by_turns(lambda: derive(eaten, outlook, TODAY), lambda: _eaten(eaten.fuel), PAIRS),
+        (Goal("ratio", 10.0),),
+        note=f"{GOAL_S / 3600:g} h, {len(project.fuel.items)} items, {len(outlook.sections)} legs",
+    )
+
+
+def _paced(gradient: np.ndarray) -> float:
+    """Return the seconds over all pieces at one power, summed once."""
+    cost = np.zeros_like(gradient)
+    for factor in _COST:
+        cost = cost * gradient + factor
+    return float(np.sum(cost * (STEP_M / 9.0)))
+
+
+def _totals(sessions: tuple[Session, ...]) -> tuple[object, ...]:
+    """Return sums by week and by kind and two running means, by dicts and loops alone."""
+    first = sessions[0].day
+    by_week: dict[int, list[float]] = defaultdict(lambda: [0.0, 0.0, 0.0])
+    by_kind: dict[str, float] = defaultdict(float)
+    by_day: dict[date, float] = defaultdict(float)
+    for session in sessions:
+        week = by_week[(session.day - first).days // 7]
+        week[0] += session.distance_m
+        week[1] += session.climb_m
+        week[2] += session.duration_s * session.effort
+        by_kind[session.kind] += session.distance_m
+        by_day[session.day] += session.duration_s * session.effort
+    short = long = 0.0
+    means = []
+    for ago in range((sessions[-1].day - first).days + 1):
+        load = by_day.get(first + timedelta(days=ago), 0.0)
+        short += (load - short) / 7.0
+        long += (load - long) / 28.0
+        means.append((short, long))
+    return by_week, by_kind, means
+
+
+def _eaten(fuel: FuelPlan) -> tuple[object, ...]:
+    """Return sums by hour and in all, each item looked at once."""
+    foods = {food.key: food for food in fuel.foods}
+    hours: dict[int, list[float]] = defaultdict(lambda: [0.0, 0.0, 0.0])
+    carb_g = fluid_ml = sodium_mg = 0.0
+    for item in fuel.items:
+        food, n = foods[item.food], item.servings
+        hour = hours[int(item.at_s // 3600.0)]
+        hour[0] += food.carb_g * n
+        hour[1] += food.fluid_ml * n
+        hour[2] += food.sodium_mg * n
+        carb_g += food.carb_g * n
+        fluid_ml += food.fluid_ml * n
+        sodium_mg += food.sodium_mg * n
+    return hours, carb_g, fluid_ml, sodium_mg
