@@ -6,20 +6,25 @@ from collections.abc import Callable, Sequence
 from datetime import datetime
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.widgets.help_topic import ask, set_topic, set_topics
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.wording.words import Words
 
 
-class _Figure(QWidget):
-    """A small caption over a bold figure."""
+class HeaderFigure(QWidget):
+    """A small caption over a bold figure; a click, or Enter, has it explained."""
 
-    def __init__(self, caption: str, parent: QWidget) -> None:
+    def __init__(self, caption: str, topic: str, parent: QWidget) -> None:
         super().__init__(parent)
+        self._topic = topic
+        set_topic(self, topic)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setCursor(Qt.CursorShape.WhatsThisCursor)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(1)
@@ -36,6 +41,22 @@ class _Figure(QWidget):
         self._value.setText(value + (" !" if warns else ""))
         self.setToolTip(tip)
         self.setAccessibleName(f"{self._caption.text()}: {value}")
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() is Qt.MouseButton.LeftButton:
+            ask(self, self._topic)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            ask(self, self._topic)
+        else:
+            super().keyPressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        if self.hasFocus():
+            with QPainter(self) as painter:
+                painter.setPen(theme().colours["teal"])
+                painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
 
 
 class Header(QWidget):
@@ -57,10 +78,11 @@ class Header(QWidget):
         title.setSpacing(1)
         title.addWidget(self._name)
         title.addWidget(self._facts)
-        self._runway = _Figure(self.tr("Runway"), self)
-        self._finish = _Figure(self.tr("Finish, and 8 of 10 days"), self)
-        self._tightest = _Figure(self.tr("Least in hand"), self)
-        self._kept = _Figure(self.tr("Kept"), self)
+        self._runway = HeaderFigure(self.tr("Runway"), "runway", self)
+        self._finish = HeaderFigure(self.tr("Finish, and 8 of 10 days"), "finish window", self)
+        self._tightest = HeaderFigure(self.tr("Least in hand"), "least in hand", self)
+        self._kept = HeaderFigure(self.tr("Kept"), "kept", self)
+        set_topics({self: "sheet", self._name: "race name", self._facts: "race facts"})
         row = QHBoxLayout(self)
         row.setContentsMargins(14, 6, 14, 6)
         row.setSpacing(26)

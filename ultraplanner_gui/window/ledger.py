@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QSignalBlocker, Qt, Slot
+from functools import partial
+
+from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
 
 from ultraplanner_gui.desk.document import Document
@@ -13,6 +15,7 @@ from ultraplanner_gui.desk.typing_pause import TypingPause
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.rows import Rows
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window import ledger_buildup, ledger_race
@@ -56,6 +59,9 @@ class Ledger(QScrollArea):
         self.setWidget(inside)
         self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
         self._upper.chosen.connect(self._on_chosen)
+        for rows in (self._upper, self._lower):
+            rows.reached.connect(partial(self._bring_into_sight, rows))
+        set_topics({self: "ledger", self._note: "when it gets hard"})
         document.changed.connect(self._on_changed)
         selection.changed.connect(self._on_selected)
         theme().changed.connect(self._dress)
@@ -85,6 +91,11 @@ class Ledger(QScrollArea):
         if kind:
             self._put_first(kind != "session")
         self._refresh()
+
+    def _bring_into_sight(self, rows: Rows, place: QRect) -> None:
+        top, margin = rows.mapTo(self.widget(), place.topLeft()), round(theme().px(8))
+        for y in (top.y() + place.height(), top.y()):
+            self.ensureVisible(0, y, 0, margin)
 
     @Slot(str)
     def _on_chosen(self, target: str) -> None:

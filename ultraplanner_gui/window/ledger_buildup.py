@@ -7,14 +7,20 @@ from dataclasses import replace
 from ultraplanner_gui.engine.checks import Check
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
-from ultraplanner_gui.engine.weeks import WeekFigures
+from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
-from ultraplanner_gui.window.ledger_pairs import Pairs, tr
+from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
 from ultraplanner_gui.wording.words import Words
 
 MOST_CHECKS = 6
 _URGENCY = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
+_ROLE_TOPICS = {
+    Role.LOADING: "weeks to go",
+    Role.CUTBACK: "cutback",
+    Role.TAPER: "taper",
+    Role.RACE: "taper",
+}
 
 
 def session_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple[Row, ...]:
@@ -49,7 +55,7 @@ def build_up_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...
         longest = max((w.longest_m for w in now.weeks), default=0.0)
         rows += [
             Rule(),
-            Heads(tr("What the race asks"), tr("asked"), tr("planned")),
+            Heads(tr("What the race asks"), tr("asked"), tr("planned"), "what the race asks"),
             _asked(tr("Largest week"), now.asks.peak_week_m, peak, words),
             _asked(tr("Longest run"), now.asks.longest_m, longest, words),
             Sentence(tr("Ranges coaches use; no trial sets them.")),
@@ -63,25 +69,30 @@ def week_rows(before: Outlook, week: WeekFigures, words: Words) -> list[Row]:
     """Return the rows for one week, before and now."""
     was = next((w for w in before.weeks if w.start == week.start), week)
     name = tr("{0} to go, {1} week").format(week.to_go, tr(week.role))
-    pairs = Pairs(tr("Race week") if week.to_go == 0 else name, was is not week and was != week)
+    title = tr("Race week") if week.to_go == 0 else name
+    pairs = Pairs(title, was is not week and was != week, _ROLE_TOPICS[week.role])
     pairs.add(
         tr("Distance"),
-        words.distance(was.distance_m, 0),
-        words.distance(week.distance_m, 0),
+        "weekly distance",
+        (words.distance(was.distance_m, 0), words.distance(week.distance_m, 0)),
         week.ceiling_m is not None and week.distance_m > week.ceiling_m + 0.5,
         tr("Clay: over 10 % above the last loading week. A custom, weakly supported."),
     )
     if week.last_loading_m:
-        pairs.add(tr("Of last loading week"), _of_last(was, words), _of_last(week, words))
-    pairs.add(tr("Longest, share"), _share(was, words), _share(week, words))
-    pairs.add(tr("On feet"), words.duration(was.on_feet_s), words.duration(week.on_feet_s))
-    pairs.add(tr("Climb"), words.height(was.climb_m), words.height(week.climb_m))
-    pairs.add(tr("Drop"), words.height(was.drop_m), words.height(week.drop_m))
-    pairs.add(tr("Practice carbs"), words.grams(was.carb_g), words.grams(week.carb_g))
+        of_last = _of_last(was, words), _of_last(week, words)
+        pairs.add(tr("Of last loading week"), "of last loading week", of_last)
+    share = _share(was, words), _share(week, words)
+    pairs.add(tr("Longest, share"), "long-run share", share)
+    on_feet = each(words.duration, was.on_feet_s, week.on_feet_s)
+    pairs.add(tr("On feet"), "time on feet", on_feet)
+    pairs.add(tr("Climb"), "weekly climb", each(words.height, was.climb_m, week.climb_m))
+    pairs.add(tr("Drop"), "weekly climb", each(words.height, was.drop_m, week.drop_m))
+    carbs = each(words.grams, was.carb_g, week.carb_g)
+    pairs.add(tr("Practice carbs"), "practice carbs", carbs)
     pairs.add(
         tr("Load"),
-        words.number(was.load),
-        words.number(week.load),
+        "load",
+        each(words.number, was.load, week.load),
         help_text=tr("Effort times minutes (Foster 1998). Compare only with your own weeks."),
     )
     return pairs.rows
@@ -108,9 +119,10 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
     done = session.done
     rows = _planned_and_done(session, words) if done is None else _done_rows(session, done, words)
     if session.kind.is_run:
-        rows.append(Figure(tr("Ground"), _capital(session.ground)))
+        rows.append(Figure(tr("Ground"), _capital(session.ground), topic="ground"))
     if session.carb_g_per_h:
-        rows.append(Figure(tr("Practice"), words.grams_per_hour(session.carb_g_per_h)))
+        rate = words.grams_per_hour(session.carb_g_per_h)
+        rows.append(Figure(tr("Practice"), rate, topic="practice carbs"))
     if session.missed:
         rows.append(Sentence(tr("Missed. What is missed is not made up later.")))
     if session.note:
@@ -120,28 +132,34 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
 
 def _planned_and_done(session: Session, words: Words) -> list[Row]:
     plan = session.actual if session.is_open else replace(session, missed=False).actual
-    return [Figure(label, text) for label, text in _figures(session, plan, words)]
+    return [
+        Figure(label, text, topic=topic) for label, text, topic in _figures(session, plan, words)
+    ]
 
 
 def _done_rows(session: Session, done: Done, words: Words) -> list[Row]:
     plan = replace(session, done=None).actual
-    rows: list[Row] = [Heads("", tr("planned"), tr("done"))]
+    rows: list[Row] = [Heads("", tr("planned"), tr("done"), "done or missed")]
     both = zip(_figures(session, plan, words), _figures(session, done, words), strict=True)
-    rows += [Figure(label, real, planned) for (label, planned), (_, real) in both]
+    rows += [Figure(label, real, was, topic=topic) for (label, was, topic), (_, real, _) in both]
     return rows
 
 
-def _figures(session: Session, of: Done, words: Words) -> list[tuple[str, str]]:
-    figures = [(tr("Time"), words.duration(of.duration_s)), (tr("Effort"), words.effort(of.effort))]
+def _figures(session: Session, of: Done, words: Words) -> list[tuple[str, str, str]]:
+    """Return label, text and help topic of each figure."""
+    figures = [
+        (tr("Time"), words.duration(of.duration_s), "session time"),
+        (tr("Effort"), words.effort(of.effort), "effort"),
+    ]
     if session.kind.is_run:
         heights = f"{words.height_bare(of.climb_m)}, {words.height(of.drop_m)}"
         figures = [
-            (tr("Distance"), words.distance(of.distance_m, 1)),
-            (tr("Climb, drop"), heights),
+            (tr("Distance"), words.distance(of.distance_m, 1), "session distance"),
+            (tr("Climb, drop"), heights, "session climb"),
             *figures,
         ]
     if session.carb_g_per_h:
-        figures.append((tr("Carbs"), words.grams(of.carb_g)))
+        figures.append((tr("Carbs"), words.grams(of.carb_g), "carbs eaten"))
     return figures
 
 
@@ -152,8 +170,8 @@ def _loose_checks(now: Outlook, words: Words) -> list[Row]:
         if check.state is not State.HOLDS:
             loose.setdefault(check.rule, []).append(check)
     if not loose:
-        return [Heads(tr("Every check holds"))]
-    rows: list[Row] = [Heads(tr("Checks that do not hold"))]
+        return [Heads(tr("Every check holds"), topic="checks")]
+    rows: list[Row] = [Heads(tr("Checks that do not hold"), topic="checks")]
     for checks in sorted(loose.values(), key=lambda g: min(_URGENCY[c.state] for c in g)):
         row = _check_row(min(checks, key=lambda c: _URGENCY[c.state]), words)
         others = len(checks) - 1
@@ -174,17 +192,18 @@ def _touched_checks(now: Outlook, key: str, week: WeekFigures | None, words: Wor
         return []
     touched.sort(key=lambda c: _URGENCY[c.state])
     rows = [_check_row(c, words) for c in touched[:MOST_CHECKS]]
-    return [Rule(), Heads(tr("Checks it touches")), *rows]
+    return [Rule(), Heads(tr("Checks it touches"), topic="checks"), *rows]
 
 
 def _check_row(check: Check, words: Words) -> CheckRow:
     target = f"session:{check.sessions[0]}" if check.sessions else ""
-    return CheckRow(check.state, words.say(check.text), words.say(check.source), target)
+    text, source = words.say(check.text), words.say(check.source)
+    return CheckRow(check.state, text, source, target, topic=check.rule)
 
 
 def _asked(label: str, asked_m: float, planned_m: float, words: Words) -> Figure:
     asked, planned = words.distance(asked_m, 0), words.distance(planned_m, 0)
-    return Figure(label, planned, asked, shows_both=True)
+    return Figure(label, planned, asked, shows_both=True, topic="what the race asks")
 
 
 def _of_last(week: WeekFigures, words: Words) -> str:

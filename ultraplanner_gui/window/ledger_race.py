@@ -7,7 +7,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
-from ultraplanner_gui.window.ledger_pairs import Pairs, tr
+from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
 from ultraplanner_gui.wording.words import Words
 
 MOST_CHECKS = 6
@@ -21,11 +21,12 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     was = _section(before, key) or section
     index = now.sections.index(section)
     start = (now.sections[index - 1].name if index else tr("Start")) or tr("here")
-    pairs = Pairs(tr("Section"), was is not section and was != section)
+    pairs = Pairs(tr("Section"), was is not section and was != section, "section")
     _add_ground(pairs, was, section, words)
     race, old_race = now.project.race, before.project.race
     arrival = words.clock(race.clock(section.arrive_s))
-    pairs.add(tr("Arrive"), words.clock(old_race.clock(was.arrive_s)), arrival)
+    arrived = words.clock(old_race.clock(was.arrive_s))
+    pairs.add(tr("Arrive"), "arrive", (arrived, arrival))
     low, high = (race.clock(s) for s in section.window_s)
     window = f"{words.clock(low)} – {words.clock(high, weekday=low.date() != high.date())}"
     pairs.rows.append(
@@ -35,6 +36,7 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
             help_text=tr(
                 "Where 8 of 10 arrivals fall, about the forecast; an estimate of our own."
             ),
+            topic="arrival window",
         )
     )
     _add_cutoff(pairs, was, section, words)
@@ -53,11 +55,11 @@ def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:
     place = words.distance(now.target.distance_at(item.at_s), 1)
     return (
         Title(food.name, tr("{0} at {1}, {2}").format(words.duration(item.at_s), place, clock)),
-        Figure(tr("Servings"), words.servings(n)),
-        Figure(tr("Carbs"), words.grams(food.carb_g * n)),
-        Figure(tr("Fluid"), words.millilitres(food.fluid_ml * n)),
-        Figure(tr("Sodium"), words.milligrams(food.sodium_mg * n)),
-        Figure(tr("Caffeine"), words.milligrams(food.caffeine_mg * n)),
+        Figure(tr("Servings"), words.servings(n), topic="servings"),
+        Figure(tr("Carbs"), words.grams(food.carb_g * n), topic="net carbs"),
+        Figure(tr("Fluid"), words.millilitres(food.fluid_ml * n), topic="fluid"),
+        Figure(tr("Sodium"), words.milligrams(food.sodium_mg * n), topic="sodium"),
+        Figure(tr("Caffeine"), words.milligrams(food.caffeine_mg * n), topic="caffeine"),
         Rule(),
     )
 
@@ -70,7 +72,7 @@ def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         rows.append(Sentence(tr("No course yet. Drop a GPX file on the window.")))
         return tuple(rows)
     if now.trouble is not None:
-        rows.append(CheckRow(State.BREAKS, words.say(now.trouble)))
+        rows.append(CheckRow(State.BREAKS, words.say(now.trouble), topic="fixed target"))
     rows += _fuel_rows(now.fuel, before.fuel or now.fuel, now.target.finish_s / 3600.0, words)
     rows += [Sentence(words.say(repair)) for repair in course.repairs]
     return tuple(rows)
@@ -81,27 +83,30 @@ def _section(outlook: Outlook, key: str) -> SectionFigures | None:
 
 
 def _add_ground(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
-    pairs.add(tr("Length"), words.distance(was.length_m, 1), words.distance(section.length_m, 1))
-    pairs.add(tr("Climb, drop"), _heights(was, words), _heights(section, words))
-    running = words.duration(section.moving_s)
-    pairs.add(tr("Running time"), words.duration(was.moving_s), running)
+    length = words.distance(was.length_m, 1), words.distance(section.length_m, 1)
+    pairs.add(tr("Length"), "section", length)
+    heights = _heights(was, words), _heights(section, words)
+    pairs.add(tr("Climb, drop"), "climb and drop", heights)
+    running = each(words.duration, was.moving_s, section.moving_s)
+    pairs.add(tr("Running time"), "running time", running)
     label = tr("Target, fixed") if section.is_fixed else tr("Target")
-    pairs.add(label, _pace(was, words), _pace(section, words))
+    topic = "fixed target" if section.is_fixed else "target"
+    pairs.add(label, topic, (_pace(was, words), _pace(section, words)))
 
 
 def _add_cutoff(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
     if section.to_cutoff_s is not None:
         pairs.add(
             tr("To this cutoff"),
-            words.duration(was.to_cutoff_s),
-            words.duration(section.to_cutoff_s),
+            "to this cutoff",
+            each(words.duration, was.to_cutoff_s, section.to_cutoff_s),
             section.to_cutoff_s < 0,
         )
     if section.in_hand_s is not None:
         pairs.add(
             tr("Time in hand"),
-            words.duration(was.in_hand_s),
-            words.duration(section.in_hand_s),
+            "time in hand",
+            each(words.duration, was.in_hand_s, section.in_hand_s),
             section.in_hand_s < 0,
             tr("So much later, every later cutoff is still met at planned speed."),
         )
@@ -117,26 +122,31 @@ def _carry_rows(now: Outlook, start_m: float, start: str, words: Words) -> list[
         return []
     return [
         Rule(),
-        Heads(tr("Carry out of {0}").format(start)),
-        Figure(tr("Carbs, 15 % spare"), words.grams(leg.carry_carb_g)),
-        Figure(tr("Fluid, 15 % spare"), words.litres(leg.carry_fluid_ml)),
-        Figure(tr("Planned per hour"), words.grams_per_hour(leg.carb_g_per_h)),
-        Figure(tr("Sodium"), words.milligrams(leg.intake.sodium_mg)),
-        Figure(tr("Caffeine"), words.milligrams(leg.intake.caffeine_mg)),
+        Heads(tr("Carry out of {0}").format(start), topic="carry"),
+        Figure(tr("Carbs, 15 % spare"), words.grams(leg.carry_carb_g), topic="carry"),
+        Figure(tr("Fluid, 15 % spare"), words.litres(leg.carry_fluid_ml), topic="carry"),
+        Figure(
+            tr("Planned per hour"), words.grams_per_hour(leg.carb_g_per_h), topic="carbs per hour"
+        ),
+        Figure(tr("Sodium"), words.milligrams(leg.intake.sodium_mg), topic="sodium"),
+        Figure(tr("Caffeine"), words.milligrams(leg.intake.caffeine_mg), topic="caffeine"),
     ]
 
 
 def _fuel_rows(fuel: FuelFigures, old: FuelFigures, hours: float, words: Words) -> list[Row]:
-    pairs = Pairs(tr("Fuel"), old is not fuel)
+    pairs = Pairs(tr("Fuel"), old is not fuel, "fuel")
     was, now = old.total, fuel.total
-    pairs.add(tr("Carbs"), words.grams(was.carb_g), words.grams(now.carb_g))
-    was_rate, rate = (words.grams_per_hour(total.carb_g / hours) for total in (was, now))
-    pairs.add(tr("Per hour"), was_rate, rate)
-    pairs.add(tr("Fluid"), words.litres(was.fluid_ml), words.litres(now.fluid_ml))
-    pairs.add(tr("Sodium"), words.milligrams(was.sodium_mg), words.milligrams(now.sodium_mg))
-    pairs.add(tr("Caffeine"), words.milligrams(was.caffeine_mg), words.milligrams(now.caffeine_mg))
+    pairs.add(tr("Carbs"), "race carbs", each(words.grams, was.carb_g, now.carb_g))
+    rates = each(words.grams_per_hour, was.carb_g / hours, now.carb_g / hours)
+    pairs.add(tr("Per hour"), "carbs per hour", rates)
+    pairs.add(tr("Fluid"), "fluid", each(words.litres, was.fluid_ml, now.fluid_ml))
+    pairs.add(tr("Sodium"), "sodium", each(words.milligrams, was.sodium_mg, now.sodium_mg))
+    caffeine = each(words.milligrams, was.caffeine_mg, now.caffeine_mg)
+    pairs.add(tr("Caffeine"), "caffeine", caffeine)
     loose = [c for c in fuel.checks if c.state is not State.HOLDS]
-    checks = [CheckRow(c.state, words.say(c.text), words.say(c.source)) for c in loose]
+    checks = [
+        CheckRow(c.state, words.say(c.text), words.say(c.source), topic=c.rule) for c in loose
+    ]
     return [*pairs.rows, *checks[:MOST_CHECKS]]
 
 

@@ -45,6 +45,19 @@ PROGRAM: tuple[Topic, ...] = (
         words=QT_TRANSLATE_NOOP("Help", "new first start begin gpx demo"),
     ),
     Topic(
+        "race facts",
+        QT_TRANSLATE_NOOP("Help", "The race at a glance"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Date, length, climb and drop of the course, and the time limit if there is one. "
+            "Length and climb are measured on the file you opened, so they may differ from what "
+            "the race announces.",
+        ),
+        sources=(PLAN,),
+        see=("race date", "course", "climb and drop", "time limit"),
+        words=QT_TRANSLATE_NOOP("Help", "header distance ascent"),
+    ),
+    Topic(
         "ledger",
         QT_TRANSLATE_NOOP("Help", "Ledger"),
         QT_TRANSLATE_NOOP(
