@@ -20,7 +20,7 @@ LEFT = Qt.MouseButton.LeftButton
 Key, Shape = Qt.Key, Qt.CursorShape
 PLAIN = Qt.KeyboardModifier.NoModifier
 SIZE = (1440, 900)
-PATIENCE_MS = 30_000
+PATIENCE_MS = 20_000
 STEPS = 8
 STILL = 12
 

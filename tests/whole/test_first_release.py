@@ -1,8 +1,10 @@
 """The whole job in a real window: course dropped, plan made and changed, cards out, reopened."""
 
+import gzip
 import re
 from datetime import timedelta
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
@@ -28,6 +30,7 @@ from ultraplanner_gui.wording.words import NONE
 
 Key = Qt.Key
 MINUTE_S = 60.0
+ROOT = Path(__file__).resolve().parents[2]
 
 
 # ---------------------------------------------------------------- courses
@@ -289,14 +292,52 @@ def _assert_cards(path, outlook, words):
 
 @pytest.mark.parametrize("kind", COURSES)
 def test_a_course_becomes_a_plan_and_cards_and_is_found_again(open_window, tmp_path, kind):
+    course = _course_file(tmp_path, COURSES[kind])
+    _do_the_whole_job(open_window, course, tmp_path, has_heights=kind != "no heights")
+
+
+@pytest.mark.parametrize("number", ["05", "06", "07"])
+def test_a_real_course_becomes_a_plan_and_cards(open_window, tmp_path, number):
+    """A route, a track with waypoints, and five tracks without heights."""
+    folder = ROOT.parent / "shared" / "data" / "courses"
+    packed = next(iter(folder.glob(f"course-{number}*.gpx.gz")), None)
+    if packed is None:
+        pytest.skip("the real courses are not at hand")
+    course = tmp_path / "real.gpx"
+    course.write_bytes(gzip.decompress(packed.read_bytes()))
+    _do_the_whole_job(open_window, course, tmp_path, has_heights=number != "07")
+
+
+def _do_the_whole_job(open_window, course, folder, has_heights):
     hand = open_window()
-    has_heights = kind != "no heights"
-    hand.drop(_course_file(tmp_path, COURSES[kind]))
+    hand.drop(course)
     race_day = _fill_form(hand, "Long Hills", "20 h 30", has_heights)
+    _assert_plan(hand, race_day, has_heights)
+    while len(hand.window.document.outlook.sections) < 3:
+        hand.shortcut("add_station")
+    for step in (
+        _drag_session,
+        _drag_target,
+        _drag_section_end,
+        _place_fuel,
+        _drag_token,
+        _type_cutoff,
+    ):
+        step(hand)
+    pdf = folder / "cards.pdf"
+    _write_pdf(hand, pdf)
     document = hand.window.document
-    assert document.project.race.name == "Long Hills"
-    assert document.project.race.day == race_day
-    assert document.project.race.goal_s == 20.5 * 3600
+    made, path, sections = document.project, document.path, document.outlook.sections
+    _assert_cards(pdf, document.outlook, hand.window.settings.words())
+    close(hand)
+    assert read_project(path) == made
+    _assert_found_again(open_window(), path, made, sections)
+
+
+def _assert_plan(hand, race_day, has_heights):
+    document = hand.window.document
+    race = document.project.race
+    assert (race.name, race.day, race.goal_s) == ("Long Hills", race_day, 20.5 * 3600)
     assert document.outlook.profile.has_elevation is has_heights
     assert any(s.kind is Kind.RACE and s.day == race_day for s in document.project.block.sessions)
     facts = [label.text() for label in hand.window.workplace.header.findChildren(QLabel)]
@@ -305,31 +346,15 @@ def test_a_course_becomes_a_plan_and_cards_and_is_found_again(open_window, tmp_p
         assert document.outlook.profile.ascent_m == 0.0
         _assert_flat_pace(document.outlook)
 
-    while len(document.outlook.sections) < 3:
-        hand.shortcut("add_station")
-    _drag_session(hand)
-    _drag_target(hand)
-    _drag_section_end(hand)
-    _place_fuel(hand)
-    _drag_token(hand)
-    _type_cutoff(hand)
-    pdf = tmp_path / "cards.pdf"
-    _write_pdf(hand, pdf)
-    made, path, words = document.project, document.path, hand.window.settings.words()
-    _assert_cards(pdf, document.outlook, words)
-    sections = document.outlook.sections
-    close(hand)
-    assert read_project(path) == made
 
-    again = open_window()
-    welcome = next(
-        b for b in again.window.findChildren(QPushButton) if b.text() == path.stem and b.isVisible()
-    )
-    again.click(welcome)
-    again.until(lambda: again.window.document is not None)
-    assert again.window.document.project == made
-    assert again.window.document.path == path
-    assert again.window.document.outlook.sections == sections
+def _assert_found_again(hand, path, made, sections):
+    """Open the project from the list of the last ones."""
+    buttons = hand.window.findChildren(QPushButton)
+    hand.click(next(b for b in buttons if b.text() == path.stem and b.isVisible()))
+    hand.until(lambda: hand.window.document is not None)
+    assert hand.window.document.project == made
+    assert hand.window.document.path == path
+    assert hand.window.document.outlook.sections == sections
 
 
 def _assert_flat_pace(outlook):

@@ -1,0 +1,44 @@
+"""The script that makes the README's pictures still does, and they stay small."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from PySide6.QtGui import QImage
+
+ROOT = Path(__file__).resolve().parents[2]
+SCRIPT = ROOT / "packaging" / "pictures.py"
+MOST_BYTES = 250_000
+NAMES = {"sheet", "sheet-dark", "dragging", "tables", "desk", "cards", "welcome", "form"}
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("pictures")
+    env = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    command = [sys.executable, str(SCRIPT), "--today", "2027-04-07", "--to", str(folder)]
+    subprocess.run(command, check=True, env=env, capture_output=True, timeout=100)
+    return {path.stem: QImage(str(path)) for path in folder.glob("*.png")}, folder
+
+
+def test_every_picture_is_made_and_small(made):
+    images, folder = made
+    assert set(images) == NAMES
+    assert [p.name for p in folder.iterdir() if p.stat().st_size > MOST_BYTES] == []
+
+
+def test_the_window_is_taken_at_its_size_in_all_its_colours(made):
+    images, _ = made
+    for name in ("sheet", "sheet-dark", "dragging", "tables", "desk"):
+        assert (images[name].width(), images[name].height()) == (1440, 900)
+        assert images[name].colorCount() > 60
+    assert images["sheet"].pixelColor(4, 60).lightness() > 200
+    assert images["sheet-dark"].pixelColor(4, 60).lightness() < 60
+    assert images["dragging"] != images["sheet"]
+
+
+def test_the_pictures_of_the_readme_are_there():
+    kept = {path.stem for path in (SCRIPT.parent / "pictures").glob("*.png")}
+    assert kept == NAMES
