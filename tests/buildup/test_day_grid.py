@@ -13,8 +13,8 @@ from tests.buildup.conftest import FIRST, RACE_DAY, TODAY, make_block, make_proj
 from ultraplanner_gui.buildup.cells import Cells
 from ultraplanner_gui.edits.block import AddSession, MarkDone, MarkMissed, RemoveSession
 from ultraplanner_gui.plan.block import Block, Kind
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 Key = Qt.Key

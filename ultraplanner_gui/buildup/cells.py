@@ -6,14 +6,17 @@ from collections import defaultdict
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 from ultraplanner_gui.plan.block import Session
-from ultraplanner_gui.widgets.axis import WeekAxis
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 ROWS = 7
 GAP_PX = 1.5
 SIDE_BY_SIDE_PX = 104.0
+#: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
+TILE_PX = 44.0
+FAR_PX = 34.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +41,9 @@ class Cells:
         self.body = body
         # Rows of one height, so that all tiles leave out the same.
         self.row_height = max(1, int(body.height() // ROWS))
-        self.weeks = tuple(week.start for week in axis.weeks)
+        weeks = tuple((week.start, week.role) for week in axis.weeks)
+        #: Equal for two layouts if every day lies at the same place in both.
+        self.frame = (body, weeks, axis.first, axis.count)
         self._by_day: dict[date, list[Session]] = defaultdict(list)
         for session in sessions:
             self._by_day[session.day].append(session)
@@ -46,8 +51,7 @@ class Cells:
 
     def _tiles_by_day(self, last: Cells | None) -> dict[date, list[Tile]]:
         """Lay the tiles out; a day like in *last* keeps its very list, so nobody redraws it."""
-        is_alike = last is not None and last.body == self.body and last.weeks == self.weeks
-        known = last.by_day if last is not None and is_alike else {}
+        known = last.by_day if last is not None and last.frame == self.frame else {}
         laid_out: dict[date, list[Tile]] = {}
         for day, sessions in self._by_day.items():
             there = known.get(day)
@@ -63,18 +67,28 @@ class Cells:
 
     @property
     def first_day(self) -> date | None:
-        """The first day shown."""
+        """The first day of the block, in view or not."""
         return self._axis.weeks[0].start if self._axis.weeks else None
 
     @property
     def last_day(self) -> date | None:
-        """The last day shown."""
+        """The last day of the race week."""
         return self._axis.weeks[-1].start + timedelta(days=6) if self._axis.weeks else None
+
+    @property
+    def columns(self) -> tuple[int, ...]:
+        """The columns in view, left to right."""
+        return self._axis.shown
+
+    @property
+    def cell_size(self) -> QSizeF:
+        """About the size of every cell without the gaps."""
+        width = max(1.0, self._axis.each(self.body.width()) - 2 * GAP_PX)
+        return QSizeF(width, max(1.0, self.row_height - 2 * GAP_PX))
 
     def column(self, index: int) -> tuple[float, float]:
         """Return left and right edge of a column."""
-        left, _ = self._axis.column(index, self.body.width())
-        right, _ = self._axis.column(index + 1, self.body.width())
+        left, right = self._axis.edges(index, self.body.width())
         return round(self.body.left() + left), round(self.body.left() + right)
 
     def row(self, index: int) -> tuple[float, float]:
@@ -83,19 +97,28 @@ class Cells:
         return top, top + self.row_height
 
     def place(self, day: date) -> tuple[int, int] | None:
-        """Return column and row of *day*; None outside."""
+        """Return column and row of *day*, in view or not; None outside."""
         column = self._axis.index_of(day)
         return None if column is None else (column, (day - self._axis.weeks[column].start).days)
 
     def cell(self, day: date) -> QRectF | None:
-        """Return the cell of *day* without the gaps; None outside."""
+        """Return the cell of *day* without the gaps; None outside or out of view."""
+        outer = self.outer_cell(day)
+        return None if outer is None else outer.adjusted(GAP_PX, GAP_PX, -GAP_PX, -GAP_PX)
+
+    def outer_cell(self, day: date) -> QRectF | None:
+        """Return the cell of *day* with the gaps round it; None outside or out of view."""
         place = self.place(day)
-        if place is None:
+        if place is None or not self._axis.is_shown(place[0]):
             return None
         (left, right), (top, bottom) = self.column(place[0]), self.row(place[1])
-        return QRectF(left, top, right - left, bottom - top).adjusted(
-            GAP_PX, GAP_PX, -GAP_PX, -GAP_PX
-        )
+        return QRectF(left, top, right - left, bottom - top)
+
+    def week(self, index: int) -> QRectF:
+        """Return the whole column of the week *index*, which is in view."""
+        left, right = self.column(index)
+        top, bottom = self.row(0)[0], self.row(ROWS - 1)[1]
+        return QRectF(left, top, right - left, bottom - top)
 
     def on(self, day: date) -> list[Session]:
         """Return the sessions of *day*, in order."""
@@ -130,7 +153,7 @@ class Cells:
         return None if column is None or not 0 <= row < ROWS else self._axis.day(column, row)
 
     def clamped(self, day: date) -> date | None:
-        """Return the day shown that is nearest to *day*; None if none is."""
+        """Return the day of the block that is nearest to *day*; None if there is none."""
         first, last = self.first_day, self.last_day
         return None if first is None or last is None else min(max(day, first), last)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
@@ -17,12 +17,13 @@ from ultraplanner_gui.buildup.weeklane import (
     paint_before,
 )
 from ultraplanner_gui.engine.weeks import WeekFigures
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Scale, draw_level, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 48.0
+LEAST_M = 100.0
 
 
 class ClimbLane(WeekLane):
@@ -56,21 +57,21 @@ class ClimbLane(WeekLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if not self.has_sessions:
             return
-        columns = list(self.columns(body))
-        scale = self._scale(columns, body)
+        scale = self._scale(body)
         self._paint_scale(painter, body, scale)
-        for column in columns:
+        for column in self.dirty_columns(body):
             self._paint_week(painter, column, scale)
         ends = (body.left(), body.right())
         draw_level(painter, ends, scale.y(0.0), theme().colours["soft"])
 
-    def _scale(self, columns: list[Column], body: QRectF) -> Scale:
-        up, down = 100.0, 100.0
-        for column in columns:
-            for week in (column.now, column.before):
-                if week is not None:
-                    up, down = max(up, week.climb_m), max(down, week.drop_m)
-        return Scale(-down, up, body.top() + 3.0, body.bottom() - 3.0)
+    def extent(self, weeks: Iterable[WeekFigures]) -> tuple[float, float]:
+        up, down = LEAST_M, LEAST_M
+        for week in weeks:
+            up, down = max(up, week.climb_m), max(down, week.drop_m)
+        return -down, up
+
+    def _scale(self, body: QRectF) -> Scale:
+        return Scale(*self.ends, body.top() + 3.0, body.bottom() - 3.0)
 
     def _paint_scale(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         unit, words = self.height_m_per_unit(), self._words()

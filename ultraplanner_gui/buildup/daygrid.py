@@ -13,31 +13,45 @@ from PySide6.QtGui import (
     QKeyEvent,
     QMouseEvent,
     QPainter,
+    QPaintEvent,
     QResizeEvent,
 )
 from PySide6.QtWidgets import QApplication, QWidget
 
 from ultraplanner_gui.buildup import gridkeys, gridpaint, kinds
 from ultraplanner_gui.buildup.carry import SessionCarry
-from ultraplanner_gui.buildup.cells import Cells
+from ultraplanner_gui.buildup.cells import FAR_PX, TILE_PX, Cells
 from ultraplanner_gui.buildup.deeds import SessionDeeds
+from ultraplanner_gui.buildup.edgescroll import EdgeScroll
+from ultraplanner_gui.buildup.gridmarks import (
+    HandPicture,
+    Mark,
+    changed_region,
+    paint_cursor,
+    paint_origin,
+)
 from ultraplanner_gui.buildup.tile import Stage
-from ultraplanner_gui.buildup.tilelayer import TileLayer
+from ultraplanner_gui.buildup.tilelayer import Scene, TileLayer
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 252.0
 LEAST_PX = 126.0
+#: The kind of selection that is a week; its key is the first day.
+WEEK = "week"
 
 
 class DayGrid(Lane):
-    """Weeks by days. The document is asked for trials while a session is in the hand."""
+    """Weeks by days. The document is asked for trials while a session is in the hand.
+
+    Where columns are too narrow for tiles a week is one strip, and what can be chosen is a week.
+    """
 
     menu_wanted = Signal(object)
 
@@ -59,6 +73,9 @@ class DayGrid(Lane):
         self._outlook: Outlook | None = None
         self._cells = Cells(axis, self.body(), ())
         self._layer = TileLayer()
+        self._marked: list[Mark] = []
+        self._hand = HandPicture()
+        self._edge = EdgeScroll(axis, self)
         self._carry: SessionCarry | None = None
         self._by_mouse = False
         self._press: QPointF | None = None
@@ -68,6 +85,8 @@ class DayGrid(Lane):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(self.tr("Day grid"))
+        axis.changed.connect(self._on_axis_changed)
+        self._edge.scrolled.connect(self._hold_over_pointer)
         selection.changed.connect(self._on_selection_changed)
 
     # What is shown
@@ -82,11 +101,12 @@ class DayGrid(Lane):
         if self.day is None:
             self.day = self._cells.clamped(now.today)
         self._describe()
-        self.update()
+        self._refresh()
 
     def redraw(self) -> None:
         """Draw everything anew, in other words or colours."""
         self._layer.clear()
+        self._hand.forget()
         self._lay_out()
         self._describe()
         self.update()
@@ -95,6 +115,11 @@ class DayGrid(Lane):
     def cells(self) -> Cells:
         """Where the tiles lie."""
         return self._cells
+
+    @property
+    def is_far(self) -> bool:
+        """Whether weeks are drawn as strips."""
+        return self._axis.each(self.body().width()) < theme().px(FAR_PX)
 
     @property
     def is_carrying(self) -> bool:
@@ -109,81 +134,110 @@ class DayGrid(Lane):
         self._lay_out()
 
     def readout(self, at: QPointF) -> str:
-        tile = self._cells.tile_at(at)
-        if tile is not None:
-            return self._sentence(tile.session)
         day = self._cells.day_at(at)
-        return "" if day is None else self._words().day(day)
+        if day is None:
+            return ""
+        if self.is_far:
+            return self._week_sentence(day)
+        tile = self._cells.tile_at(at)
+        return self._words().day(day) if tile is None else self._sentence(tile.session)
 
     # Painting
 
-    def paint_ground(self, painter: QPainter, body: QRectF) -> None:
-        if self._outlook is not None and self._has_sessions():
-            race_day = self._outlook.project.race.day
-            gridpaint.paint_ground(painter, self._cells, self._axis, race_day)
-        else:
-            painter.fillRect(body, theme().colours["lane"])
+    def paintEvent(self, event: QPaintEvent) -> None:
+        scene = self._scene()
+        if scene is None:
+            super().paintEvent(event)
+            return
+        late = self._layer.renew(scene)
+        self._marked = self._marks()
+        painter = QPainter(self)
+        painter.drawPixmap(QPointF(), self._layer.picture)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        for mark in self._marked:
+            if mark.kind == "origin":
+                paint_origin(painter, mark)
+        gridpaint.paint_today(painter, self._cells, self._axis, scene.today)
+        for mark in self._marked:
+            if mark.kind == "cursor":
+                paint_cursor(painter, mark)
+            elif mark.kind == "hand":
+                self._hand.paint(painter, mark, scene.words)
+        painter.end()
+        if not late.subtracted(event.region()).isEmpty():
+            self.update(late)
 
     def paint_head(self, painter: QPainter) -> None:
-        if self._outlook is not None and self._has_sessions():
-            first = self._outlook.project.first_weekday
-            gridpaint.paint_day_names(
-                painter, self._cells, first, self._outlook.today, self._words()
-            )
+        pass
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
-        if self._outlook is None or not self._has_sessions():
-            texts = (
-                self.tr("No sessions yet."),
-                self.tr("Build the block from the Build-up menu, or press N to add a run."),
-            )
-            gridpaint.paint_lines_of_text(painter, body, texts)
+        texts = (
+            self.tr("No sessions yet."),
+            self.tr("Build the block from the Build-up menu, or press N to add a run."),
+        )
+        gridpaint.paint_lines_of_text(painter, body, texts)
+
+    def _refresh(self) -> None:
+        """Repaint what looks different now and nothing else."""
+        scene = self._scene()
+        if scene is None or not self.isVisible():
+            self.update()
             return
-        words, ratio, today = self._words(), self.devicePixelRatioF(), self._outlook.today
-        tiles = self._layer.picture(self.size(), ratio, self._cells, words, today, self._in_hand())
-        painter.drawPixmap(QPointF(0.0, 0.0), tiles)
-        self._paint_origin(painter)
-        gridpaint.paint_today(painter, self._cells, self._axis, today)
-        if self._carry is not None and self._by_mouse:
-            gridpaint.paint_in_hand(painter, self._hand_rect(), self._carry.session, words)
-        elif not self.hasFocus():
-            self._paint_cursor(painter, False)
+        self.update(self._layer.renew(scene) + changed_region(self._marked, self._marks()))
 
-    def paint_focus(self, painter: QPainter) -> None:
-        if self._has_sessions() and not self._by_mouse:
-            self._paint_cursor(painter, True)
-        elif not self._has_sessions():
-            super().paint_focus(painter)
+    def _scene(self) -> Scene | None:
+        """Return what to draw; None as long as there are no sessions."""
+        now = self._outlook
+        if now is None or not self._has_sessions():
+            return None
+        return Scene(
+            self.size(),
+            self.devicePixelRatioF(),
+            self._cells,
+            self._axis,
+            self._words(),
+            now.today,
+            now.project.race.day,
+            now.project.first_weekday,
+            longest_run_m(now.project.block.sessions) if self.is_far else None,
+            self._in_hand(),
+        )
 
-    def _paint_origin(self, painter: QPainter) -> None:
-        if self._carry is None:
-            return
-        cell = self._cells.cell(self._carry.session.day)
-        if cell is not None and (not self._carry.is_home or self._by_mouse):
-            gridpaint.paint_origin(painter, cell)
+    def _marks(self) -> list[Mark]:
+        marks, carry = [], self._carry
+        if carry is not None and (not carry.is_home or self._by_mouse):
+            cell = self._cells.cell(carry.session.day)
+            marks += [] if cell is None else [Mark("origin", cell)]
+        if carry is not None and self._by_mouse:
+            return [*marks, Mark("hand", self._hand_rect(carry.session), session=carry.session)]
+        cursor = self._cursor()
+        return marks if cursor is None else [*marks, cursor]
 
-    def _paint_cursor(self, painter: QPainter, has_focus: bool) -> None:
-        tile = self._chosen_tile()
+    def _cursor(self) -> Mark | None:
+        has_focus, tile = self.hasFocus(), self._chosen_tile()
         if tile is not None:
-            gridpaint.paint_cursor(painter, tile, has_focus, False)
-        elif has_focus and self.day is not None:
-            cell = self._cells.cell(self.day)
-            if cell is not None:
-                gridpaint.paint_cursor(painter, cell, True, True)
+            return Mark("cursor", tile, has_focus)
+        if self.day is None or not (has_focus or self._selection.kind == WEEK):
+            return None
+        if self.is_far:
+            index = self._axis.index_of(self.day)
+            if index is None or not self._axis.is_shown(index):
+                return None
+            return Mark("cursor", self._cells.week(index), has_focus)
+        cell = self._cells.cell(self.day)
+        return Mark("cursor", cell, True, True) if has_focus and cell is not None else None
 
     def _in_hand(self) -> tuple[str, Stage]:
         if self._carry is None:
             return "", Stage()
         return self._carry.key, Stage(is_carried=not self._by_mouse, is_landing=self._by_mouse)
 
-    def _hand_rect(self) -> QRectF:
+    def _hand_rect(self, session: Session) -> QRectF:
         """Return where the carried tile hangs: under the pointer, never out of the grid."""
-        assert self._carry is not None
-        cell = self._cells.cell(self._carry.session.day)
-        body = self._cells.body
-        if cell is None:
-            return QRectF()
-        rect = QRectF(self._pointer - self._grab, cell.size())
+        cell, body, size = self._cells.cell(session.day), self._cells.body, self._cells.cell_size
+        rect = QRectF(self._pointer - self._grab, size if cell is None else cell.size())
+        if not rect.contains(self._pointer):
+            rect.moveCenter(self._pointer)
         rect.moveLeft(min(max(rect.left(), body.left()), body.right() - rect.width()))
         rect.moveTop(min(max(rect.top(), 0.0), self.height() - rect.height() - 4.0))
         return rect
@@ -194,6 +248,9 @@ class DayGrid(Lane):
         at = event.position()
         day = self._cells.day_at(at)
         if day is None or self._carry is not None:
+            return
+        if self.is_far:
+            self._go_to_week(day)
             return
         tile = self._cells.tile_at(at)
         self._go_to(day, tile.session if tile is not None else None)
@@ -208,11 +265,22 @@ class DayGrid(Lane):
             if way >= QApplication.startDragDistance():
                 self._pick_up(by_mouse=True)
         if self._carry is not None and self._by_mouse:
-            day = self._cells.day_at(self._pointer)
-            self._carry.over(self._carry.session.day if day is None else day)
-            self.update()
+            self._edge.point(self._pointer, self._cells.body)
+            self._hold_over_pointer()
         elif event.buttons() == Qt.MouseButton.NoButton:
             self._point_at(self._pointer)
+
+    def _hold_over_pointer(self) -> None:
+        """Try the day under the pointer; outside the grid the session is back home."""
+        if self._carry is not None and self._by_mouse:
+            seen, day = self._outlook, self._day_held_over(self._pointer)
+            self._carry.over(self._carry.session.day if day is None else day)
+            # A trial on another day has it repainted already.
+            if self._outlook is seen:
+                self._refresh()
+
+    def _day_held_over(self, at: QPointF) -> date | None:
+        return self._cells.day_at(self._edge.held_in(at, self._cells.body))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if event.button() is not Qt.MouseButton.LeftButton:
@@ -220,7 +288,7 @@ class DayGrid(Lane):
         self._press = None
         if self._carry is None or not self._by_mouse:
             return
-        if self._cells.day_at(event.position()) is None:
+        if self._day_held_over(event.position()) is None:
             self._put_back()
         else:
             self._put_down()
@@ -229,7 +297,9 @@ class DayGrid(Lane):
         day = self._cells.day_at(event.position())
         if day is None or self._carry is not None:
             return
-        if self._cells.tile_at(event.position()) is not None:
+        if self.is_far:
+            self.zoom_in()
+        elif self._cells.tile_at(event.position()) is not None:
             self._deeds.edit()
         else:
             self._deeds.add(day)
@@ -245,7 +315,7 @@ class DayGrid(Lane):
         self.menu_wanted.emit(at)
 
     def _point_at(self, at: QPointF) -> None:
-        tile = self._cells.tile_at(at)
+        tile = None if self.is_far else self._cells.tile_at(at)
         can_move = tile is not None and is_movable(tile.session)
         self.setCursor(Qt.CursorShape.OpenHandCursor if can_move else Qt.CursorShape.ArrowCursor)
 
@@ -263,10 +333,12 @@ class DayGrid(Lane):
         key = Qt.Key(event.key())
         if not self._takes(event):
             super().keyPressEvent(event)
+        elif gridkeys.is_zoom_key(event):
+            getattr(self, gridkeys.ZOOM[event.text()])()
         elif key is Qt.Key.Key_Escape:
             self._put_back()
         elif key in gridkeys.CONFIRM:
-            self._put_down() if self._carry is not None else self._pick_up(by_mouse=False)
+            self._confirm()
         elif key in gridkeys.STEPS:
             self._step(gridkeys.STEPS[key])
         elif self._carry is not None:
@@ -305,7 +377,15 @@ class DayGrid(Lane):
         self._pick_up(by_mouse=False)
 
     def _takes(self, event: QKeyEvent) -> bool:
-        return gridkeys.is_grid_key(event, self._carry is not None)
+        return gridkeys.is_grid_key(event, self._carry is not None, self.is_far)
+
+    def _confirm(self) -> None:
+        if self._carry is not None:
+            self._put_down()
+        elif self.is_far:
+            self.zoom_in()
+        else:
+            self._pick_up(by_mouse=False)
 
     def _step(self, days: int) -> None:
         if self._carry is None:
@@ -315,12 +395,50 @@ class DayGrid(Lane):
             if self._cells.place(day) is not None:
                 self._carry.over(day)
                 self.day = self._carry.day
+                self._reveal(self.day)
             self._describe()
-            self.update()
+            self._refresh()
 
     def _go(self, place: tuple[date, Session | None] | None) -> None:
-        if place is not None:
+        if place is not None and self.is_far:
+            self._go_to_week(place[0])
+        elif place is not None:
             self._go_to(*place)
+
+    # Zoom
+
+    def zoom_in(self) -> None:
+        """Show fewer weeks round the cursor; from afar as many as have room for tiles."""
+        if self.is_far:
+            self._axis.zoom_to(self._room_for_tiles(), self._column_of_cursor())
+        else:
+            self._axis.zoom(1, self._column_of_cursor())
+
+    def zoom_out(self) -> None:
+        """Show more weeks round the cursor."""
+        self._axis.zoom(-1, self._column_of_cursor())
+
+    def show_all(self) -> None:
+        """Show every week."""
+        self._axis.show_all()
+
+    def _room_for_tiles(self) -> int:
+        return min(int(self.body().width() // theme().px(TILE_PX)), self._axis.count)
+
+    def _column_of_cursor(self) -> int:
+        index = None if self.day is None else self._axis.index_of(self.day)
+        if index is not None and self._axis.is_shown(index):
+            return index
+        return self._axis.first + self._axis.count // 2
+
+    def _reveal(self, day: date) -> None:
+        index = self._axis.index_of(day)
+        if index is not None:
+            self._axis.reveal(index)
+
+    def _on_axis_changed(self) -> None:
+        self._lay_out()
+        self._refresh()
 
     # In the hand
 
@@ -337,7 +455,7 @@ class DayGrid(Lane):
         if by_mouse:
             self.setCursor(Qt.CursorShape.ClosedHandCursor)
         self._describe()
-        self.update()
+        self._refresh()
 
     def _put_down(self) -> None:
         carry = self._carry
@@ -357,27 +475,40 @@ class DayGrid(Lane):
 
     def _let_go(self) -> None:
         self._carry, self._by_mouse, self._press = None, False, None
+        self._edge.stop()
         self._point_at(self._pointer)
-        self.update()
+        self._refresh()
 
     # Selection and words
 
     def _go_to(self, day: date, session: Session | None) -> None:
         self.day = day
+        self._reveal(day)
         if session is not None:
             self._selection.choose("session", session.key)
-        elif self._selection.kind == "session":
+        elif self._selection.kind in ("session", WEEK):
             self._selection.clear()
         self._describe()
-        self.update()
+        self._refresh()
+
+    def _go_to_week(self, day: date) -> None:
+        index = self._axis.index_of(day)
+        if index is None:
+            return
+        self.day = day
+        self._axis.reveal(index)
+        self._selection.choose(WEEK, self._axis.weeks[index].start.isoformat())
+        self._describe()
+        self._refresh()
 
     def _on_selection_changed(self) -> None:
         if self._selection.kind == "session" and self._carry is None:
-            tile = self._cells.tile(self._selection.key)
-            if tile is not None:
-                self.day = tile.session.day
+            session = self._deeds.chosen()
+            if session is not None:
+                self.day = session.day
+                self._reveal(session.day)
         self._describe()
-        self.update()
+        self._refresh()
 
     def _chosen_tile(self) -> QRectF | None:
         if self._selection.kind != "session":
@@ -390,7 +521,10 @@ class DayGrid(Lane):
         if not self.hasFocus() or self.day is None:
             return
         tile = self._cells.tile(self._selection.key) if self._chosen_tile() else None
-        text = self._words().day(self.day) if tile is None else self._sentence(tile.session)
+        if tile is not None:
+            text = self._sentence(tile.session)
+        else:
+            text = self._week_sentence(self.day) if self.is_far else self._words().day(self.day)
         if self._carry is not None:
             text = self.tr("Picked up. {0}. Enter puts it down, Esc puts it back.").format(text)
         self.setAccessibleDescription(text)
@@ -398,6 +532,14 @@ class DayGrid(Lane):
     def _sentence(self, session: Session) -> str:
         is_past = self._outlook is not None and session.day < self._outlook.today
         return kinds.sentence(session, self._words(), is_past)
+
+    def _week_sentence(self, day: date) -> str:
+        index = self._axis.index_of(day)
+        if index is None or self._outlook is None:
+            return ""
+        start = self._axis.weeks[index].start
+        week = next((w for w in self._outlook.weeks if w.start == start), None)
+        return "" if week is None else kinds.week_sentence(week, self._words())
 
     def _has_sessions(self) -> bool:
         return bool(self._cells.by_day)
@@ -410,3 +552,10 @@ class DayGrid(Lane):
 def is_movable(session: Session) -> bool:
     """Whether a session may be picked up: not the race, not what is done."""
     return session.kind is not Kind.RACE and session.done is None
+
+
+def longest_run_m(sessions: tuple[Session, ...]) -> float:
+    """Return the longest distance planned or done, the race apart."""
+    runs = [s for s in sessions if s.kind is not Kind.RACE]
+    done = [s.done.distance_m for s in runs if s.done is not None]
+    return max([0.0, *(s.distance_m for s in runs), *done])

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from datetime import date
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen
@@ -25,9 +26,9 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import LABEL_PT, Scale, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 60.0
@@ -79,21 +80,41 @@ class DistanceLane(WeekLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if not self.has_sessions:
             return
-        columns = list(self.columns(body))
-        scale = self._scale(columns, body)
+        scale = self._scale(body)
         self._paint_scale(painter, body, scale)
-        for column in columns:
-            self._paint_week(painter, column, scale)
+        named = self._named(body) if self.is_narrow else None
+        for column in self.dirty_columns(body):
+            foot = self._paint_week(painter, column, scale)
+            if named is None or column.now.start in named:
+                self._paint_number(painter, column, foot)
 
-    def _scale(self, columns: list[Column], body: QRectF) -> Scale:
+    def _named(self, body: QRectF) -> set[date]:
+        """Return the weeks whose figure is written where there is no room for all.
+
+        Changed weeks are, and those above their neighbours, unless a neighbour changed.
+        """
+        columns = list(self.columns(body))
+        changed = [_is_changed(c) for c in columns]
+        figures_m = [c.now.distance_m for c in columns]
+        named = set()
+        for k, column in enumerate(columns):
+            beside = [j for j in (k - 1, k + 1) if 0 <= j < len(columns)]
+            is_peak = all(figures_m[k] > figures_m[j] and not changed[j] for j in beside)
+            if changed[k] or is_peak or (column.now.role is Role.RACE and not changed[k - 1]):
+                named.add(column.now.start)
+        return named
+
+    def extent(self, weeks: Iterable[WeekFigures]) -> tuple[float, float]:
         high = 1.0
-        for column in columns:
-            week, before = column.now, column.before
-            high = max(high, week.distance_m, week.planned_m, before.distance_m if before else 0.0)
+        for week in weeks:
+            high = max(high, week.distance_m, week.planned_m)
             if week.role is Role.LOADING and week.ceiling_m is not None:
                 high = max(high, min(week.ceiling_m, 1.5 * week.distance_m))
+        return 0.0, high
+
+    def _scale(self, body: QRectF) -> Scale:
         top = body.top() + theme().metrics(LABEL_PT, bold=True).ascent() + 4.0
-        return Scale(0.0, high, top, body.bottom())
+        return Scale(*self.ends, top, body.bottom())
 
     def _paint_scale(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         words = self._words()
@@ -102,7 +123,8 @@ class DistanceLane(WeekLane):
         ticks = nice_ticks(0.0, scale.high / unit, at_most)
         self.paint_ticks(painter, body, scale, [(t * unit, words.number(t)) for t in ticks])
 
-    def _paint_week(self, painter: QPainter, column: Column, scale: Scale) -> None:
+    def _paint_week(self, painter: QPainter, column: Column, scale: Scale) -> float:
+        """Draw a week but for its figure; return where the foot of that may stand."""
         week, before = column.now, column.before
         c = theme().colours
         bar = bar_rect(column.rect, scale, 0.0, week.distance_m)
@@ -112,27 +134,25 @@ class DistanceLane(WeekLane):
             painter.setPen(QPen(c["teal"], 1.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(planned.adjusted(0.5, 0.5, -0.5, -0.5))
-        is_off = self.is_off(week)
-        if is_off:
+        if self.is_off(week):
             # Above the ceiling the top, a cutback week that is none all of it.
             is_top = week.role is not Role.CUTBACK and week.ceiling_m is not None
             _hatch(painter, bar, scale.y(week.ceiling_m or 0.0) if is_top else bar.bottom())
-        changed = before is not None and differs(week.distance_m, before.distance_m)
-        if changed and before is not None:
+        if before is not None and _is_changed(column):
             paint_before(painter, bar_rect(column.rect, scale, 0.0, before.distance_m))
         foot = min(bar.top(), scale.y(week.planned_m))
         if week.ceiling_m is not None and week.role is Role.LOADING:
             foot = _paint_ceiling(painter, bar, foot, scale.y(week.ceiling_m), scale)
-        self._paint_number(painter, column, foot, is_off)
+        return foot
 
-    def _paint_number(self, painter: QPainter, column: Column, foot: float, is_off: bool) -> None:
+    def _paint_number(self, painter: QPainter, column: Column, foot: float) -> None:
         week, look = column.now, theme()
         text = self._words().distance_bare(week.distance_m, 0)
         if week.role is Role.RACE and self._has_race():
             both = self.tr("{0} + race").format(text)
             width = look.metrics(LABEL_PT, bold=True).horizontalAdvance(both)
             text = both if width <= column.rect.width() + 8.0 else f"{text} +"
-        colour: QColor = look.colours["clay" if is_off else "ink"]
+        colour: QColor = look.colours["clay" if self.is_off(week) else "ink"]
         x = min(
             column.rect.center().x(),
             self.width() - look.metrics(LABEL_PT, bold=True).horizontalAdvance(text) / 2 - 1.0,
@@ -144,14 +164,21 @@ class DistanceLane(WeekLane):
         return any(s.kind is Kind.RACE for s in self._outlook.project.block.sessions)
 
 
+def _is_changed(column: Column) -> bool:
+    before = column.before
+    return before is not None and differs(column.now.distance_m, before.distance_m)
+
+
 def _hatch(painter: QPainter, bar: QRectF, ceiling_y: float) -> None:
     """Hatch what lies above the ceiling, at least a visible strip."""
     c = theme().colours
     bottom = min(max(ceiling_y, bar.top() + 6.0), bar.bottom())
     rect = QRectF(bar.left(), bar.top(), bar.width(), bottom - bar.top())
     painter.fillRect(rect, c["lane"])
+    # Filled, not drawn: smoothed hatches are dear.
+    painter.fillRect(rect, QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
     painter.setPen(QPen(c["clay"], 1.2))
-    painter.setBrush(QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
 
 

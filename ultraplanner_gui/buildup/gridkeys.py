@@ -18,13 +18,27 @@ DEEDS = {
     Key.Key_E: "edit",
     Key.Key_F2: "edit",
 }
+#: By what is typed, wherever the keyboard has it.
+ZOOM = {"+": "zoom_in", "=": "zoom_in", "-": "zoom_out", "0": "show_all"}
+#: What acts while weeks are strips: sessions cannot be told apart there.
+_AFAR = frozenset((Key.Key_Left, Key.Key_Right, *CONFIRM, *ENDS))
 _ALL = frozenset((*STEPS, *CONFIRM, *ENDS, *ADD, *DEEDS))
 
 
-def is_grid_key(event: QKeyEvent, is_carrying: bool) -> bool:
+def is_grid_key(event: QKeyEvent, is_carrying: bool, is_far: bool = False) -> bool:
     """Whether the day grid acts on a key; Esc only while something is in the hand."""
+    if is_zoom_key(event):
+        return True
     plain = Qt.KeyboardModifier.KeypadModifier | Qt.KeyboardModifier.NoModifier
     if event.modifiers() & ~plain:
         return False
     key = Key(event.key())
-    return is_carrying if key is Key.Key_Escape else key in _ALL
+    if key is Key.Key_Escape:
+        return is_carrying
+    return key in (_AFAR if is_far and not is_carrying else _ALL)
+
+
+def is_zoom_key(event: QKeyEvent) -> bool:
+    """Whether a key zooms; on some keyboards + takes Shift."""
+    free = Qt.KeyboardModifier.KeypadModifier | Qt.KeyboardModifier.ShiftModifier
+    return event.text() in ZOOM and not event.modifiers() & ~free

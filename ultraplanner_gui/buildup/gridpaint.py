@@ -1,4 +1,4 @@
-"""How the day grid is drawn: ground, tiles, today's edge, cursor, and what is in the hand."""
+"""How the day grid is drawn under and beside its tiles: ground, day names, today's edge, tear."""
 
 from __future__ import annotations
 
@@ -6,37 +6,57 @@ from collections.abc import Iterable
 from datetime import date
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.buildup.cells import ROWS, Cells
-from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.buildup.weekhead import today_edge
 from ultraplanner_gui.engine.weeks import Role
-from ultraplanner_gui.plan.block import Session
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Align, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 DAY_PT = 7.5
 EDGE_PX = 2.0
 
 
-def paint_ground(painter: QPainter, cells: Cells, axis: WeekAxis, race_day: date) -> None:
+def paint_ground(
+    painter: QPainter, cells: Cells, axis: WeekAxis, race_day: date, columns: Iterable[int]
+) -> None:
     """Draw a ground under each loading week; cutback, taper and race weeks stay paler."""
-    c, body = theme().colours, cells.body
-    top, bottom = cells.row(0)[0], cells.row(ROWS - 1)[1]
-    for index, week in enumerate(axis.weeks):
-        left, right = cells.column(index)
-        if week.role is Role.LOADING:
-            painter.fillRect(QRectF(left + 1, top, right - left - 2, bottom - top), c["lane"])
-    for row in range(1, ROWS):
-        draw_level(painter, (body.left(), body.right()), cells.row(row)[0], c["line"])
-    place = cells.place(race_day)
-    if place is not None and place[1] < ROWS - 1:
-        left, right = cells.column(place[0])
-        after = cells.row(place[1] + 1)[0] + 1.0
-        painter.fillRect(QRectF(left, after, right - left, bottom - after), c["paper"])
+    c = theme().colours
+    for index in columns:
+        week = cells.week(index)
+        painter.fillRect(week, c["paper"])
+        if axis.weeks[index].role is Role.LOADING:
+            painter.fillRect(week.adjusted(1, 0, -1, 0), c["lane"])
+        for row in range(1, ROWS):
+            draw_level(painter, (week.left(), week.right()), cells.row(row)[0], c["line"])
+        place = cells.place(race_day)
+        if place is not None and place[0] == index and place[1] < ROWS - 1:
+            week.setTop(cells.row(place[1] + 1)[0] + 1.0)
+            painter.fillRect(week, c["paper"])
+
+
+def paint_tear(painter: QPainter, body: QRectF, axis: WeekAxis) -> None:
+    """Draw the torn edges where weeks before the race are out of view."""
+    tear = axis.tear(body.width())
+    if tear is None:
+        return
+    c, tooth = theme().colours, 3.0
+    left, right = round(body.left() + tear[0]), round(body.left() + tear[1])
+    steps = int(body.height() / tooth) + 2
+    one = [QPointF(left + 1 + tooth * (k % 2), body.top() + k * tooth) for k in range(steps)]
+    other = [at + QPointF(right - left - 2 - tooth, 0.0) for at in one]
+    painter.save()
+    painter.setClipRect(body, Qt.ClipOperation.IntersectClip)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(c["paper"])
+    painter.drawPolygon(QPolygonF([*one, *reversed(other)]))
+    painter.setPen(QPen(c["strong_line"], 1.0))
+    painter.drawPolyline(one)
+    painter.drawPolyline(other)
+    painter.restore()
 
 
 def paint_day_names(
@@ -86,31 +106,6 @@ def paint_today(painter: QPainter, cells: Cells, axis: WeekAxis, today: date) ->
     painter.drawPolyline(line)
 
 
-def paint_origin(painter: QPainter, rect: QRectF) -> None:
-    """Draw the dashed place a session in the hand came from."""
-    outline(
-        painter, rect.adjusted(1, 1, -1, -1), theme().colours["clay"], 1.3, Qt.PenStyle.DashLine
-    )
-
-
-def paint_cursor(painter: QPainter, rect: QRectF, has_focus: bool, is_empty: bool) -> None:
-    """Draw where the selection is; ink with the keys here, teal without, dotted on an empty day."""
-    c = theme().colours
-    style = Qt.PenStyle.DotLine if is_empty else Qt.PenStyle.SolidLine
-    if has_focus and not is_empty:
-        outline(painter, rect.adjusted(1.5, 1.5, -1.5, -1.5), c["tile"], 2.0)
-    outline(painter, rect, c["ink" if has_focus else "teal"], 2.0, style)
-
-
-def paint_in_hand(painter: QPainter, rect: QRectF, session: Session, words: Words) -> None:
-    """Draw the tile that follows the pointer, lifted off the paper."""
-    shade = QColor(0, 0, 0, 60)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(shade)
-    painter.drawRoundedRect(rect.translated(2.0, 3.0), 3.0, 3.0)
-    paint_tile(painter, rect, session, Stage(is_carried=True), words)
-
-
 def paint_lines_of_text(painter: QPainter, rect: QRectF, texts: Iterable[str]) -> None:
     """Write *texts* one under the other in the middle of *rect*, the first in bold."""
     look = theme()
@@ -121,17 +116,3 @@ def paint_lines_of_text(painter: QPainter, rect: QRectF, texts: Iterable[str]) -
         line = QRectF(rect.left(), top + k * height, rect.width(), height)
         colour = look.colours["ink" if k == 0 else "soft"]
         draw_text(painter, line, text, colour, look.font(8.5, bold=k == 0), Align.AlignCenter)
-
-
-def outline(
-    painter: QPainter,
-    rect: QRectF,
-    colour: QColor,
-    width: float,
-    style: Qt.PenStyle = Qt.PenStyle.SolidLine,
-) -> None:
-    """Draw a rounded outline."""
-    painter.setPen(QPen(colour, width, style))
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    radius = min(3.0, rect.height() / 4)
-    painter.drawRoundedRect(rect, radius, radius)

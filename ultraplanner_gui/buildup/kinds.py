@@ -41,20 +41,10 @@ SHORT: dict[Kind, str] = {
     Kind.RACE: QT_TRANSLATE_NOOP("Kinds", "RACE"),
 }
 
-LETTERS: dict[Kind, str] = {
-    Kind.RECOVERY: QT_TRANSLATE_NOOP("Kinds", "Rec"),
-    Kind.EASY: QT_TRANSLATE_NOOP("Kinds", "Ea"),
-    Kind.LONG: QT_TRANSLATE_NOOP("Kinds", "Lo"),
-    Kind.SECOND_LONG: QT_TRANSLATE_NOOP("Kinds", "L2"),
-    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "Reh"),
-    Kind.HILLS: QT_TRANSLATE_NOOP("Kinds", "Hi"),
-    Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "Dn"),
-    Kind.TEMPO: QT_TRANSLATE_NOOP("Kinds", "Te"),
-    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "In"),
-    Kind.TUNE_UP: QT_TRANSLATE_NOOP("Kinds", "Tu"),
-    Kind.STRENGTH: QT_TRANSLATE_NOOP("Kinds", "St"),
-    Kind.CROSS: QT_TRANSLATE_NOOP("Kinds", "X"),
-    Kind.RACE: QT_TRANSLATE_NOOP("Kinds", "R"),
+#: Whole words for where the usual ones do not fit; fewer than four letters say too little.
+SHORTER: dict[Kind, str] = {
+    Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "Down"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "Reps"),
 }
 
 GROUNDS: dict[Ground, str] = {
@@ -162,6 +152,28 @@ def week_name(week: WeekFigures, words: Words) -> str:
     if week.role is Role.TAPER:
         return say(QT_TRANSLATE_NOOP("Kinds", "{0} to go, taper ({1})")).format(week.to_go, day)
     return say(QT_TRANSLATE_NOOP("Kinds", "{0} to go ({1})")).format(week.to_go, day)
+
+
+def week_sentence(week: WeekFigures, words: Words) -> str:
+    """Return what a week comes to, in words."""
+    count = len(week.sessions)
+    parts = [
+        say(QT_TRANSLATE_NOOP("Kinds", "one session"))
+        if count == 1
+        else say(QT_TRANSLATE_NOOP("Kinds", "{0} sessions")).format(count),
+        words.distance(week.distance_m),
+        say(QT_TRANSLATE_NOOP("Kinds", "longest run {0}")).format(words.distance(week.longest_m)),
+        say(QT_TRANSLATE_NOOP("Kinds", "climb {0}, drop {1}")).format(
+            words.height(week.climb_m), words.height(week.drop_m)
+        ),
+    ]
+    if week.carb_g > 0.0:
+        parts.append(
+            say(QT_TRANSLATE_NOOP("Kinds", "{0} practice carbs")).format(words.grams(week.carb_g))
+        )
+    return say(QT_TRANSLATE_NOOP("Kinds", "{0}: {1}")).format(
+        week_name(week, words), ", ".join(parts)
+    )
 
 
 def _done_part(session: Session, words: Words) -> str:

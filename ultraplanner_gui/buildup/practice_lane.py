@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter
@@ -17,9 +17,9 @@ from ultraplanner_gui.buildup.weeklane import (
     paint_before,
 )
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Align, Scale, draw_level, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 42.0
@@ -58,15 +58,17 @@ class PracticeLane(WeekLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if not self.has_sessions:
             return
-        columns, rate = list(self.columns(body)), self._race_rate()
-        high = max([rate, 10.0, *(c.now.carb_g_per_h for c in columns)])
+        rate, high = self._race_rate(), self.ends[1]
         scale = Scale(0.0, high, body.top() + 6.0, body.bottom())
         values = [rate, *nice_ticks(0.0, high, 2)]
         self.paint_ticks(painter, body, scale, [(v, self._words().number(v)) for v in values])
-        for column in columns:
+        for column in self.dirty_columns(body):
             self._paint_week(painter, column, scale)
         ends, plum = (body.left(), body.right()), theme().colours["plum"]
         draw_level(painter, ends, scale.y(rate), plum, 1.0, Qt.PenStyle.DashLine)
+
+    def extent(self, weeks: Iterable[WeekFigures]) -> tuple[float, float]:
+        return 0.0, max([self._race_rate(), 10.0, *(week.carb_g_per_h for week in weeks)])
 
     def _race_rate(self) -> float:
         assert self._outlook is not None

@@ -5,30 +5,34 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QPoint, QSize, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
+from ultraplanner_gui.buildup.cells import TILE_PX
 from ultraplanner_gui.buildup.climb_lane import ClimbLane
 from ultraplanner_gui.buildup.daygrid import DayGrid
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.distance_lane import DistanceLane
 from ultraplanner_gui.buildup.longest_lane import LongestLane
+from ultraplanner_gui.buildup.overview import Overview
 from ultraplanner_gui.buildup.practice_lane import PracticeLane
 from ultraplanner_gui.buildup.room import Wish, share_out
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
+from ultraplanner_gui.buildup.wheel import Wheel
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 5.0
-# Head, grid, distance, climb and drop, longest, practice: in a strip the distance stays.
+# Overview, head, grid, distance, climb and drop, longest, practice: in a strip distance stays.
 WISHES = (
+    Wish(17, 17, 17, 2),
     Wish(44, 44, 44, 0),
     Wish(133, 252, 476, 2, yields_last=True),
     Wish(44, 62, 150, 1),
@@ -55,6 +59,8 @@ class BuildUp(QWidget):
         self._words = words
         self._axis = WeekAxis(self)
         self.deeds = SessionDeeds(document, selection, self)
+        self._wheel = Wheel(self._axis)
+        self.overview = Overview(self._axis, self)
         self.head = WeekHead(self._axis, words, self)
         self.grid = DayGrid(self._axis, document, selection, self.deeds, words, self)
         self.distance = DistanceLane(self._axis, words, self)
@@ -80,6 +86,8 @@ class BuildUp(QWidget):
         # During a trial no column goes away under the pointer.
         longer = before.weeks if len(before.weeks) > len(now.weeks) else now.weeks
         self._axis.show(longer)
+        self._fit()
+        self.overview.show_outlooks(before, now)
         self.head.show_day(now.today)
         self.grid.show_outlook(now)
         for lane in self.lanes:
@@ -87,6 +95,7 @@ class BuildUp(QWidget):
 
     def redraw(self) -> None:
         """Draw everything anew after a change of units, language, colours or text size."""
+        self.overview.update()
         self.head.update()
         self.grid.redraw()
         for lane in self.lanes:
@@ -119,7 +128,7 @@ class BuildUp(QWidget):
     # Size
 
     def sizeHint(self) -> QSize:
-        usual = sum(w.usual for w in WISHES) + GAP_PX * len(self.lanes)
+        usual = sum(w.usual for w in WISHES) + GAP_PX * (len(self.lanes) + 1)
         return QSize(1100, round(theme().px(usual)))
 
     def minimumSizeHint(self) -> QSize:
@@ -132,8 +141,8 @@ class BuildUp(QWidget):
 
     def _lay_out(self) -> None:
         look, gap, top = theme(), round(theme().px(GAP_PX)), 0
-        parts = (self.head, self.grid, *self.lanes)
-        below = [0 if part is self.head else gap for part in parts]
+        parts = (self.overview, self.head, self.grid, *self.lanes)
+        below = [0 if part in (self.overview, self.head) else gap for part in parts]
         wishes = [
             Wish(look.px(w[0]) + free, look.px(w[1]) + free, look.px(w[2]) + free, *w[3:])
             for w, free in zip(WISHES, below, strict=True)
@@ -144,6 +153,16 @@ class BuildUp(QWidget):
             if height > 0:
                 part.setGeometry(0, top, self.width(), height - free)
                 top += height
+        self._fit()
+
+    # The stretch in view
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        self._wheel.turn(event, self.head.body())
+
+    def _fit(self) -> None:
+        room = self.head.body().width() // theme().px(TILE_PX)
+        self._axis.fit(self._document.before.today, int(room))
 
     # Editor and menu
 
@@ -166,6 +185,11 @@ class BuildUp(QWidget):
             )
             menu.addSeparator()
         menu.addAction(self.tr("Add an easy run here"), self.grid.add_here)
+        menu.addSeparator()
+        menu.addAction(self.tr("Fewer weeks, larger") + "\t+", self.grid.zoom_in)
+        menu.addAction(self.tr("More weeks, smaller") + "\t-", self.grid.zoom_out)
+        menu.addAction(self.tr("All weeks") + "\t0", self.grid.show_all)
+        menu.addSeparator()
         if session is not None:
             menu.addAction(self.tr("Remove"), self.deeds.remove).setEnabled(
                 session.kind is not Kind.RACE

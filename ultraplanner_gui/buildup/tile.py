@@ -23,6 +23,7 @@ FIGURE_PT = 8.5
 MARK_PT = 6.5
 ROUND_PX = 3.0
 PAD_PX = 4.0
+ROOMY_PX = 52.0
 FOOT_PX = 7.0
 USUAL_FIGURE = "8.8"
 ALMOST_AS_PLANNED = 0.05
@@ -58,7 +59,7 @@ def paint_tile(
         return
     look = theme()
     foot = min(look.px(FOOT_PX), box.height() * 0.2)
-    inset = look.px(PAD_PX) if box.width() > look.px(30) else 2.0
+    inset = look.px(PAD_PX) if box.width() > look.px(ROOMY_PX) else 2.0
     line = QRectF(box.left() + inset, box.bottom() - 2.0 - foot, box.width() - 2 * inset, foot)
     colour = ground_colour(session)
     if session.missed:
@@ -79,7 +80,7 @@ def paint_tile(
     else:
         if session.ground is Ground.LEVEL:
             room.setBottom(box.bottom() - 2.0)
-        _paint_one_line(painter, room, session, words)
+        _paint_one_line(painter, room, session, stage, words)
 
 
 def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
@@ -122,10 +123,19 @@ def _paint_done_box(painter: QPainter, box: QRectF, radius: float, session: Sess
     painter.drawPath(path)
     if short:
         painter.save()
-        painter.setClipRect(QRectF(box.left(), box.top(), box.width() * share, box.height()))
+        painter.setClipRect(
+            QRectF(box.left(), box.top(), box.width() * share, box.height()),
+            Qt.ClipOperation.IntersectClip,
+        )
         painter.setBrush(c["pale_teal"])
         painter.drawPath(path)
         painter.restore()
+    elif share > 1.0 + ALMOST_AS_PLANNED:
+        # More than planned: the outline of the plan ends inside the fill.
+        planned = QRectF(box.left(), box.top(), box.width() / share, box.height())
+        painter.setPen(QPen(c["teal"], 1.0))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRoundedRect(planned, radius, radius)
 
 
 def _share_done(session: Session) -> float:
@@ -150,17 +160,17 @@ def _paint_two_lines(
     capitals = figure_m.capHeight() + 1.0
     free = max(0.0, room.height() - kind_m.ascent() - capitals)
     kind_rect = QRectF(room.left(), room.top() + 1.0 + free * 0.3, room.width(), kind_m.ascent())
-    used = _paint_symbols(painter, kind_rect, session, stage)
-    word = _kind_word(session, kind_rect.width() - used)
+    word = _kind_word(session, kind_rect.width())
+    _paint_symbols(painter, kind_rect, session, word)
     is_race = session.kind is Kind.RACE
     ink = c["clay"] if is_race else c["soft"] if session.missed else c["ink"]
     draw_text(painter, kind_rect, word, ink, look.font(KIND_PT, bold=is_race))
     figure_rect = QRectF(room.left(), kind_rect.bottom() + free * 0.3, room.width(), capitals)
-    _paint_figure(painter, figure_rect, session, words, ink)
+    _paint_figure(painter, figure_rect, session, stage, words, ink)
 
 
 def _paint_figure(
-    painter: QPainter, rect: QRectF, session: Session, words: Words, ink: QColor
+    painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words, ink: QColor
 ) -> None:
     look = theme()
     font, metrics = look.font(FIGURE_PT, bold=True), look.metrics(FIGURE_PT, bold=True)
@@ -177,23 +187,27 @@ def _paint_figure(
         painter.drawLine(QPointF(rect.left() - 1, y), QPointF(rect.left() + width + 1, y))
     # As if every figure were this wide, so that neighbours write their notes alike.
     taken = max(width, metrics.horizontalAdvance(USUAL_FIGURE)) + look.px(4.0)
-    _paint_note(painter, rect.adjusted(taken, 0, 0, 0), session, words)
+    _paint_note(painter, rect.adjusted(taken, 0, 0, 0), session, stage, words)
 
 
-def _paint_note(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:
+def _paint_note(
+    painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
+) -> None:
     """Write the most telling note that fits at the right of *room*."""
     look = theme()
-    for note, colour, bold in _notes(session, words):
+    for note, colour, bold in _notes(session, stage, words):
         if look.metrics(MARK_PT, bold=bold).horizontalAdvance(note) <= room.width():
             font = look.font(MARK_PT, bold=bold)
             draw_text(painter, room, note, colour, font, Align.AlignRight | Align.AlignVCenter)
             return
 
 
-def _notes(session: Session, words: Words) -> list[tuple[str, QColor, bool]]:
+def _notes(session: Session, stage: Stage, words: Words) -> list[tuple[str, QColor, bool]]:
     """Return what may stand at the right of the figure, most telling first."""
     c = theme().colours
     notes: list[tuple[str, QColor, bool]] = []
+    if stage.is_past and session.is_open and session.kind is not Kind.RACE:
+        notes.append(("?", c["clay"], True))
     if session.missed:
         notes.append((kinds.say(kinds.MISSED), c["soft"], False))
     if differs_from_plan(session):
@@ -205,22 +219,17 @@ def _notes(session: Session, words: Words) -> list[tuple[str, QColor, bool]]:
     return notes
 
 
-def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, stage: Stage) -> float:
-    """Draw question mark, moon and empty plate right of the kind, as far as it leaves room."""
+def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, word: str) -> None:
+    """Draw moon and empty plate right of the kind, as far as its *word* leaves room."""
     look = theme()
     size = look.px(7.0)
     x, y = rect.right() - size, rect.center().y() - size / 2
-    word = look.metrics(KIND_PT).horizontalAdvance(kinds.say(kinds.LETTERS[session.kind]))
-    used = 0.0
-    if stage.is_past and session.is_open and session.kind is not Kind.RACE:
-        used = look.metrics(KIND_PT, bold=True).horizontalAdvance("?") + 3.0
-        ink, font = look.colours["clay"], look.font(KIND_PT, bold=True)
-        draw_text(painter, rect, "?", ink, font, Align.AlignRight | Align.AlignVCenter)
+    used = look.metrics(KIND_PT).horizontalAdvance(word) + 2.0
     for is_shown, draw in ((session.dark, draw_moon), (session.fasted, draw_empty_plate)):
-        if is_shown and word + used + size + 3.0 <= rect.width():
-            draw(painter, QRectF(x - used, y, size, size))
+        if is_shown and used + size <= rect.width():
+            draw(painter, QRectF(x, y, size, size))
+            x -= size + 3.0
             used += size + 3.0
-    return used
 
 
 def draw_moon(painter: QPainter, rect: QRectF) -> None:
@@ -243,14 +252,17 @@ def draw_empty_plate(painter: QPainter, rect: QRectF) -> None:
 
 
 def _kind_word(session: Session, room: float) -> str:
+    """Return a whole word for the kind that fits into *room*, or nothing."""
     metrics = theme().metrics(KIND_PT, bold=session.kind is Kind.RACE)
-    for text in (kinds.say(kinds.SHORT[session.kind]), kinds.say(kinds.LETTERS[session.kind])):
-        if metrics.horizontalAdvance(text) <= room + 1.0:
-            return text
+    for text in (kinds.SHORT[session.kind], kinds.SHORTER.get(session.kind, "")):
+        if metrics.horizontalAdvance(kinds.say(text)) <= room + 1.0:
+            return kinds.say(text)
     return ""
 
 
-def _paint_one_line(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:
+def _paint_one_line(
+    painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
+) -> None:
     """Draw kind and figure on one line, or the figure alone, or nothing."""
     look = theme()
     if room.height() < look.metrics(MARK_PT).ascent() - 1.0:
@@ -262,17 +274,16 @@ def _paint_one_line(painter: QPainter, room: QRectF, session: Session, words: Wo
     if width > room.width() + 2.5:
         return
     word = _kind_word(session, room.width() - width - look.px(4.0))
-    align = Align.AlignVCenter | (Align.AlignLeft if word else Align.AlignHCenter)
     draw_text(painter, room, word, ink, look.font(KIND_PT))
-    at = (
-        room.adjusted(look.metrics(KIND_PT).horizontalAdvance(word + " "), 0, 0, 0)
-        if word
-        else room
-    )
+    before = look.metrics(KIND_PT).horizontalAdvance(word + " ") if word else 0.0
+    at = room.adjusted(before, 0, 0, 0)
+    align = Align.AlignVCenter | (Align.AlignLeft if word else Align.AlignHCenter)
     draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True), align)
+    left = at.left() if word else at.center().x() - width / 2
     if session.missed:
-        y, end = room.center().y(), at.left() + width if word else at.center().x() + width / 2
+        y = room.center().y()
         painter.setPen(QPen(ink, 1.0))
-        painter.drawLine(QPointF(room.left() if word else end - width, y), QPointF(end, y))
-    if word:
-        _paint_note(painter, at.adjusted(width + look.px(4.0), 0, 0, 0), session, words)
+        painter.drawLine(QPointF(room.left() if word else left, y), QPointF(left + width, y))
+    note = QRectF(room)
+    note.setLeft(left + width + look.px(4.0))
+    _paint_note(painter, note, session, stage, words)

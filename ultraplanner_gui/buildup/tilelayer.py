@@ -1,93 +1,137 @@
-"""All tiles in one picture, in which only the days that changed are drawn anew."""
+"""The grid without what moves over it, as one picture in which only changed days are redrawn."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date
+from typing import NamedTuple
 
-from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtCore import QRect, QRectF, QSize
+from PySide6.QtGui import QPainter, QPixmap, QRegion
 
-from ultraplanner_gui.buildup.cells import GAP_PX, Cells, Tile
+from ultraplanner_gui.buildup import gridpaint, strips
+from ultraplanner_gui.buildup.cells import Cells, Tile
 from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
-Drawn = tuple[list[Tile], tuple[str, Stage]]
 NOTHING_CARRIED = ("", Stage())
 
 
+class Scene(NamedTuple):
+    """What there is to draw. From afar `longest_m` is the longest run, near by it is None.
+
+    `carried` is the key of the session in the hand and how it is drawn.
+    """
+
+    size: QSize
+    ratio: float
+    cells: Cells
+    axis: WeekAxis
+    words: Words
+    today: date
+    race_day: date
+    first_weekday: int
+    longest_m: float | None = None
+    carried: tuple[str, Stage] = NOTHING_CARRIED
+
+    @property
+    def frame(self) -> tuple[object, ...]:
+        """Equal for two scenes that differ in single days at most."""
+        return (self.cells.frame, self.size, self.ratio, *self[4:9])
+
+
 class TileLayer:
-    """A transparent picture of the size of the grid that holds the tiles."""
+    """A picture of the size of the grid: ground, names of the days, tiles."""
 
     def __init__(self) -> None:
-        self._picture = QPixmap()
-        self._drawn: dict[date, Drawn] = {}
-        self._made_for: tuple[QSize, float, Words, date] | None = None
+        self.picture = QPixmap()
+        self._frame: tuple[object, ...] | None = None
+        self._drawn: dict[date, list[Tile]] = {}
+        self._carried = NOTHING_CARRIED
 
     def clear(self) -> None:
         """Draw everything anew next time."""
-        self._made_for = None
+        self._frame = None
 
-    def picture(
-        self,
-        size: QSize,
-        ratio: float,
-        cells: Cells,
-        words: Words,
-        today: date,
-        carried: tuple[str, Stage],
-    ) -> QPixmap:
-        """Return the picture of *cells*; the session *carried* (key, stage) as in the hand."""
-        made_for = (size, ratio, words, today)
-        if made_for != self._made_for:
-            self._made_for = made_for
-            self._drawn = {}
-            self._picture = QPixmap(size * ratio)
-            self._picture.setDevicePixelRatio(ratio)
-            self._picture.fill(Qt.GlobalColor.transparent)
-        wanted = {day: (there, _in_hand(there, carried)) for day, there in cells.by_day.items()}
-        days = wanted.keys() | self._drawn.keys()
-        changed = [day for day in days if wanted.get(day) != self._drawn.get(day)]
-        if changed:
-            self._draw(changed, cells, words, today, wanted)
-            self._drawn = wanted
-        return self._picture
+    def renew(self, scene: Scene) -> QRegion:
+        """Draw what changed since the last time and return where that is."""
+        if scene.frame != self._frame:
+            self._draw_all(scene)
+            changed = QRegion(QRect(0, 0, scene.size.width(), scene.size.height()))
+        else:
+            changed = self._draw_days(scene, self._changed_days(scene))
+        self._frame, self._drawn, self._carried = scene.frame, scene.cells.by_day, scene.carried
+        return changed
 
-    def _draw(
-        self,
-        days: list[date],
-        cells: Cells,
-        words: Words,
-        today: date,
-        wanted: dict[date, Drawn],
-    ) -> None:
-        painter = QPainter(self._picture)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for day in days:
-            cell = cells.cell(day)
-            if cell is not None and day in self._drawn:
-                _wipe(painter, cell.adjusted(-GAP_PX, -GAP_PX, GAP_PX, GAP_PX))
-            there, (key, stage) = wanted.get(day, ([], NOTHING_CARRIED))
-            usual = Stage(is_past=day < today)
-            for tile in there:
-                is_carried = tile.session.key == key
-                _paint_aligned(
-                    painter, tile.rect, tile.session, stage if is_carried else usual, words
-                )
+    def _changed_days(self, scene: Scene) -> list[date]:
+        # A day that stayed as it was keeps its very list of tiles.
+        now, before = scene.cells.by_day, self._drawn
+        days = {day for day in now.keys() | before.keys() if now.get(day) is not before.get(day)}
+        if scene.carried != self._carried:
+            keys = {scene.carried[0], self._carried[0]}
+            for day, there in now.items():
+                if any(tile.session.key in keys for tile in there):
+                    days.add(day)
+        return sorted(days)
+
+    def _draw_all(self, scene: Scene) -> None:
+        self.picture = QPixmap(scene.size * scene.ratio)
+        self.picture.setDevicePixelRatio(scene.ratio)
+        self.picture.fill(theme().colours["paper"])
+        cells = scene.cells
+        painter = _painter(self.picture)
+        self._draw_ground(painter, scene, cells.columns)
+        gridpaint.paint_day_names(painter, cells, scene.first_weekday, scene.today, scene.words)
+        for day, there in cells.by_day.items():
+            _draw_tiles(painter, scene, day, there)
+        gridpaint.paint_tear(painter, cells.body, scene.axis)
         painter.end()
 
+    def _draw_days(self, scene: Scene, days: list[date]) -> QRegion:
+        region = QRegion()
+        if not days:
+            return region
+        painter = _painter(self.picture)
+        for day in days:
+            outer, place = scene.cells.outer_cell(day), scene.cells.place(day)
+            if outer is None or place is None:
+                continue
+            painter.setClipRect(outer)
+            self._draw_ground(painter, scene, (place[0],))
+            _draw_tiles(painter, scene, day, scene.cells.tiles_on(day))
+            region += outer.toRect()
+        painter.end()
+        return region
 
-def _in_hand(there: list[Tile], carried: tuple[str, Stage]) -> tuple[str, Stage]:
-    key = carried[0]
-    if key and any(tile.session.key == key for tile in there):
-        return carried
-    return NOTHING_CARRIED
+    @staticmethod
+    def _draw_ground(painter: QPainter, scene: Scene, columns: Iterable[int]) -> None:
+        columns = tuple(columns)
+        gridpaint.paint_ground(painter, scene.cells, scene.axis, scene.race_day, columns)
+        if scene.longest_m is not None:
+            for index in columns:
+                role = scene.axis.weeks[index].role
+                strips.paint_strip(painter, scene.cells.week(index), role)
 
 
-def _wipe(painter: QPainter, rect: QRectF) -> None:
-    painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Source)
-    painter.fillRect(rect, Qt.GlobalColor.transparent)
-    painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceOver)
+def _painter(picture: QPixmap) -> QPainter:
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    return painter
+
+
+def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -> None:
+    key, in_hand = scene.carried
+    usual = Stage(is_past=day < scene.today)
+    for tile in there:
+        stage = in_hand if key and tile.session.key == key else usual
+        if scene.longest_m is None:
+            _paint_aligned(painter, tile.rect, tile.session, stage, scene.words)
+        else:
+            column, _ = scene.cells.place(day) or (0, 0)
+            strips.paint_line(painter, tile, scene.cells.week(column), scene.longest_m, stage)
 
 
 def _paint_aligned(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from datetime import date
+from math import ceil
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
@@ -11,25 +12,26 @@ from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
-from ultraplanner_gui.widgets.axis import WeekAxis
 from ultraplanner_gui.widgets.lane import Align, Lane, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 44.0
 NUMBER_PT = 9.5
 DATE_PT = 7.0
 ROLE_PT = 6.5
+WIDEST_NUMBER = 48
 
 
 def today_edge(axis: WeekAxis, today: date, width: float) -> tuple[float, float, int] | None:
     """Return x of the edge above and below today's row, and that row; None out of the block."""
     column = axis.index_of(today)
-    if column is None:
+    if column is None or not axis.is_shown(column):
         return None
     row = (today - axis.weeks[column].start).days
-    left, each = axis.column(column, width)
-    return (round(left + each) if row else round(left)), round(left), row
+    left, right = axis.edges(column, width)
+    return (round(right) if row else round(left)), round(left), row
 
 
 class WeekHead(Lane):
@@ -43,15 +45,20 @@ class WeekHead(Lane):
         self._words = words
         self._today: date | None = None
         self.setAccessibleName(self.tr("Weeks to go"))
+        axis.changed.connect(self.update)
 
     def show_day(self, today: date) -> None:
         """Show *today* as the edge between done and ahead."""
-        self._today = today
-        self.update()
+        if today != self._today:
+            self._today = today
+            self.update()
 
     def readout(self, at: QPointF) -> str:
         body = self.body()
         index = self._axis.index_at(at.x() - body.left(), body.width())
+        tear = self._axis.tear(body.width())
+        if tear is not None and tear[0] <= at.x() - body.left() < tear[1]:
+            return self.tr("%n weeks are out of view here", "", self._axis.hidden_after)
         return "" if index is None else kinds.week_name(self._axis.weeks[index], self._words())
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
@@ -92,54 +99,73 @@ class WeekHead(Lane):
         )
 
     def _paint_numbers(self, painter: QPainter, body: QRectF) -> None:
-        look = theme()
+        """Write the weeks to go; where columns are narrow every second one, or fewer."""
+        look, words, axis = theme(), self._words(), self._axis
         top, height = self._lines()[0]
-        for index, week in enumerate(self._axis.weeks):
-            rect = self._across(body, index, index, top, height)
+        every = self._every_number(body)
+        for index in axis.shown:
+            week, rect = axis.weeks[index], self._across(body, index, index, top, height)
             is_race = week.role is Role.RACE
-            text = (
-                kinds.say(kinds.ROLES[Role.RACE]) if is_race else self._words().number(week.to_go)
-            )
+            if week.to_go % every and not is_race:
+                continue
+            text = kinds.say(kinds.ROLES[Role.RACE]) if is_race else words.number(week.to_go)
             size = NUMBER_PT if not is_race or rect.width() > look.px(34) else DATE_PT
             colour = look.colours["clay" if is_race else "ink"]
             draw_text(painter, rect, text, colour, look.font(size, bold=True), Align.AlignCenter)
 
+    def _every_number(self, body: QRectF) -> int:
+        """Return 1 if there is room for every number, 2 for every second, ..."""
+        look = theme()
+        text = self._words().number(WIDEST_NUMBER)
+        widest = look.metrics(NUMBER_PT, bold=True).horizontalAdvance(text) + look.px(5.0)
+        return ceil(widest / max(1.0, self._axis.each(body.width())))
+
     def _paint_dates(self, painter: QPainter, body: QRectF) -> None:
-        """Write as many dates as fit, counted back from the race week."""
-        look, words = theme(), self._words()
+        """Write as many dates as fit, each under a number, counted back from the race week."""
+        look, words, axis = theme(), self._words(), self._axis
         top, height = self._lines()[1]
-        texts = [words.short_day(w.start) for w in self._axis.weeks]
-        widest = max(look.metrics(DATE_PT).horizontalAdvance(t) for t in texts) + look.px(6.0)
-        each = body.width() / len(texts)
-        every = max(1, -(-int(widest) // max(1, int(each))))
-        for index in range(len(texts) - 1, -1, -every):
+        shown, font = axis.shown, look.font(DATE_PT)
+        texts = {index: words.short_day(axis.weeks[index].start) for index in shown}
+        widest = max(look.metrics(DATE_PT).horizontalAdvance(text) for text in texts.values())
+        each, numbers = axis.each(body.width()), self._every_number(body)
+        every = numbers * ceil((widest + look.px(6.0)) / max(1.0, each * numbers))
+        reached = body.left()
+        for index in shown:
+            if axis.weeks[index].to_go % every:
+                continue
             rect = self._across(body, index, index, top, height)
-            if every > 1 and index == len(texts) - 1:
-                rect.setLeft(rect.right() - widest + look.px(6.0))
-            draw_text(
-                painter,
-                rect,
-                texts[index],
-                look.colours["soft"],
-                look.font(DATE_PT),
-                Align.AlignCenter,
-            )
+            if rect.width() < widest:
+                rect = QRectF(rect.center().x() - widest / 2, top, widest, height)
+                rect.moveRight(min(rect.right(), body.right()))
+            if rect.left() >= reached:
+                reached = rect.right()
+                draw_text(
+                    painter, rect, texts[index], look.colours["soft"], font, Align.AlignCenter
+                )
 
     def _paint_roles(self, painter: QPainter, body: QRectF, flag: QRectF | None) -> None:
-        look = theme()
+        """Name cutback and taper weeks, with a bracket over several, or that alone."""
+        look, axis = theme(), self._axis
         top, height = self._lines()[2]
         font, metrics = look.font(ROLE_PT), look.metrics(ROLE_PT)
-        for first, last, role in runs(self._axis.weeks):
+        reached = 0.0
+        for first, last, role in runs(axis.weeks):
+            shown = [index for index in range(first, last + 1) if axis.is_shown(index)]
+            if not shown:
+                continue
             text = kinds.say(kinds.ROLES[role])
-            across = self._across(body, first, last, top, height)
+            across = self._across(body, shown[0], shown[-1], top, height)
             width = metrics.horizontalAdvance(text)
             rect = QRectF(across.center().x() - width / 2, top, width, height)
             if flag is not None and rect.adjusted(-3, 0, 3, 0).intersects(flag):
                 right = across.center().x() >= flag.center().x()
                 rect.moveLeft(flag.right() + 4.0 if right else flag.left() - 4.0 - width)
-            if last > first:
-                _paint_bracket(painter, across, rect)
-            draw_text(painter, rect, text, look.colours["soft"], font, Align.AlignCenter)
+            is_named = rect.left() > reached and (flag is None or not rect.intersects(flag))
+            if last > first or not is_named:
+                _paint_bracket(painter, across, rect if is_named else None)
+            if is_named:
+                reached = rect.right() + look.px(4.0)
+                draw_text(painter, rect, text, look.colours["soft"], font, Align.AlignCenter)
 
     def _paint_today(self, painter: QPainter, body: QRectF) -> QRectF | None:
         edge = None if self._today is None else today_edge(self._axis, self._today, body.width())
@@ -161,9 +187,9 @@ class WeekHead(Lane):
         return rect
 
     def _across(self, body: QRectF, first: int, last: int, top: float, height: float) -> QRectF:
-        left, _ = self._axis.column(first, body.width())
-        start, each = self._axis.column(last, body.width())
-        return QRectF(body.left() + left, top, start + each - left, height)
+        left, _ = self._axis.edges(first, body.width())
+        _, right = self._axis.edges(last, body.width())
+        return QRectF(body.left() + left, top, right - left, height)
 
 
 def runs(weeks: tuple[WeekFigures, ...]) -> Iterator[tuple[int, int, Role]]:
@@ -177,13 +203,15 @@ def runs(weeks: tuple[WeekFigures, ...]) -> Iterator[tuple[int, int, Role]]:
         first = index
 
 
-def _paint_bracket(painter: QPainter, across: QRectF, text: QRectF) -> None:
+def _paint_bracket(painter: QPainter, across: QRectF, text: QRectF | None) -> None:
+    """Draw the bracket over neighbouring weeks, parted where the *text* stands."""
     painter.setPen(QPen(theme().colours["strong_line"], 1.0))
-    y = round(across.center().y()) + 0.5
-    left, right = across.left() + 6.0, across.right() - 6.0
-    if text.left() - 4.0 > left:
-        painter.drawLine(QPointF(left, y), QPointF(text.left() - 4.0, y))
+    y, inset = round(across.center().y()) + 0.5, min(6.0, across.width() * 0.2)
+    left, right = across.left() + inset, across.right() - inset
+    ends = (right, left) if text is None else (text.left() - 4.0, text.right() + 4.0)
+    if ends[0] > left:
+        painter.drawLine(QPointF(left, y), QPointF(ends[0], y))
         painter.drawLine(QPointF(left, y), QPointF(left, y + 4.0))
-    if right > text.right() + 4.0:
-        painter.drawLine(QPointF(text.right() + 4.0, y), QPointF(right, y))
+    if right > ends[1]:
+        painter.drawLine(QPointF(ends[1], y), QPointF(right, y))
         painter.drawLine(QPointF(right, y), QPointF(right, y + 4.0))

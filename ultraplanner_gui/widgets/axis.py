@@ -1,8 +1,7 @@
-"""The two axes lanes share: weeks counted down to the race, and the race by distance or clock."""
+"""The axis lanes of race day share: the race by distance or clock."""
 
 from __future__ import annotations
 
-from datetime import date, timedelta
 from typing import Literal
 
 import numpy as np
@@ -10,48 +9,8 @@ from PySide6.QtCore import QObject, Signal
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
-from ultraplanner_gui.engine.weeks import WeekFigures
 
 Measure = Literal["distance", "clock"]
-
-
-class WeekAxis(QObject):
-    """Columns are weeks; x runs from 0 to the body's width."""
-
-    changed = Signal()
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.weeks: tuple[WeekFigures, ...] = ()
-
-    def show(self, weeks: tuple[WeekFigures, ...]) -> None:
-        """Take over the weeks to show, first to race week."""
-        same = [w.start for w in weeks] == [w.start for w in self.weeks]
-        self.weeks = weeks
-        if not same:
-            self.changed.emit()
-
-    def column(self, index: int, width: float) -> tuple[float, float]:
-        """Return left edge and width of a column in a body of *width*."""
-        each = width / max(1, len(self.weeks))
-        return index * each, each
-
-    def index_at(self, x: float, width: float) -> int | None:
-        """Return the column at *x*; None outside."""
-        if not self.weeks or not 0.0 <= x < width:
-            return None
-        return int(x / (width / len(self.weeks)))
-
-    def index_of(self, day: date) -> int | None:
-        """Return the column that holds *day*; None outside the block."""
-        if not self.weeks:
-            return None
-        index = (day - self.weeks[0].start).days // 7
-        return index if 0 <= index < len(self.weeks) else None
-
-    def day(self, index: int, row: int) -> date:
-        """Return the date in column *index*, row *row* of the day grid."""
-        return self.weeks[index].start + timedelta(days=row)
 
 
 class RaceAxis(QObject):

@@ -1,0 +1,39 @@
+"""The wheel over the build-up: turned it scrolls weeks, with Ctrl it zooms about the pointer."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtGui import QWheelEvent
+
+from ultraplanner_gui.widgets.week_axis import WeekAxis
+
+NOTCH = 120.0
+WEEKS_PER_NOTCH = 2.0
+
+
+class Wheel:
+    """Turns of the wheel added up to whole steps, so that a touchpad works too."""
+
+    def __init__(self, axis: WeekAxis) -> None:
+        self._axis = axis
+        self._turned = 0.0
+        self._was_zoom = False
+
+    def turn(self, event: QWheelEvent, body: QRectF) -> None:
+        """Zoom or scroll; *event* is left alone where there is nothing to do."""
+        is_zoom = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
+        if not self._axis.weeks or (self._axis.is_whole and not is_zoom):
+            event.ignore()
+            return
+        if is_zoom is not self._was_zoom:
+            self._turned, self._was_zoom = 0.0, is_zoom
+        turns = (event.angleDelta().y() or event.angleDelta().x()) / NOTCH
+        self._turned += turns if is_zoom else -turns * WEEKS_PER_NOTCH
+        steps = int(self._turned)
+        self._turned -= steps
+        if steps and is_zoom:
+            x = min(max(event.position().x() - body.left(), 0.0), body.width() - 1.0)
+            self._axis.zoom(steps, self._axis.index_at(x, body.width()) or 0)
+        elif steps:
+            self._axis.scroll(steps)
+        event.accept()
