@@ -146,11 +146,9 @@ def settle() -> None:
 def _session_row(stage: Stage) -> Row:
     grid = stage.place.buildup.grid
     day = TODAY + timedelta(days=12)
-    tile = next(
-        grid.cells.tile(s.key)
-        for s in large_project().block.sessions
-        if s.day >= day and grid.cells.tile(s.key) is not None
-    )
+    # A long run with practice carbs: all four lanes have to follow.
+    session = next(s for s in large_project().block.sessions if s.day >= day and s.carb_g_per_h)
+    tile = grid.cells.tile(session.key)
     start = tile.rect.center().toPoint()
     # Every move enters another week, so that grid and lanes all change.
     days = [day + timedelta(days=8 * k % 49) for k in range(EVENTS)]
