@@ -184,7 +184,18 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "units_imperial", "view", QT_TRANSLATE_NOOP("Actions", "Miles and &feet"), "", ALWAYS
     ),
-    ActionRow("shortcuts", "help", QT_TRANSLATE_NOOP("Actions", "&Keys"), "F1", ALWAYS),
+    ActionRow("help_here", "help", QT_TRANSLATE_NOOP("Actions", "&What is this?"), "F1", ALWAYS),
+    ActionRow(
+        "help_point",
+        "help",
+        QT_TRANSLATE_NOOP("Actions", "&Point at what to explain"),
+        "Shift+F1",
+        ALWAYS,
+    ),
+    ActionRow(
+        "help_topics", "help", QT_TRANSLATE_NOOP("Actions", "Search the &help…"), "Alt+F1", ALWAYS
+    ),
+    ActionRow("shortcuts", "help", QT_TRANSLATE_NOOP("Actions", "&Keys"), "Ctrl+F1", ALWAYS),
     ActionRow(
         "red_flags", "help", QT_TRANSLATE_NOOP("Actions", "When to &stop and get help"), "", ALWAYS
     ),
@@ -196,7 +207,7 @@ GROUPS = frozenset(
     (
         *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
         *("free_target", "fuel_rates", "both_storeys", "by_distance", "theme_system"),
-        *("text_larger", "units_metric", "red_flags"),
+        *("text_larger", "units_metric", "shortcuts", "red_flags"),
     )
 )
 

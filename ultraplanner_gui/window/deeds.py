@@ -317,6 +317,19 @@ class Deeds(QObject):
         self._units("imperial")
 
     @Slot()
+    def help_here(self) -> None:
+        self._window.help.explain_here()
+
+    @Slot()
+    def help_point(self) -> None:
+        self._window.help.point()
+        self._window.say(self.tr("Click what is to be explained; Esc leaves it."))
+
+    @Slot()
+    def help_topics(self) -> None:
+        self._window.help.list_all()
+
+    @Slot()
     def shortcuts(self) -> None:
         dialogs.open_keys(self._window, self._window.table)
 

@@ -32,6 +32,7 @@ from ultraplanner_gui.edits.fuel import (
     SetFuelRates,
 )
 from ultraplanner_gui.edits.project import WriteNotes
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.words import Words
@@ -82,6 +83,7 @@ def _paragraph(text: str, parent: QWidget, bold: bool = False) -> QLabel:
 def open_notes(parent: QWidget, document: Document) -> QDialog:
     """Open the project's notes; they are kept as one types."""
     dialog, box = _dialog(parent, _tr("Notes"), 520, 360)
+    set_topic(dialog, "notes")
     text = QPlainTextEdit(document.project.notes, dialog)
     text.setTabChangesFocus(True)
     text.setAccessibleName(_tr("Notes"))
@@ -100,6 +102,7 @@ def open_notes(parent: QWidget, document: Document) -> QDialog:
 def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
     """Open the list of earlier openings; going back is one step that can be undone."""
     dialog, box = _dialog(parent, _tr("Go back to an earlier opening"), 460, 340)
+    set_topic(dialog, "history")
     box.addWidget(
         _paragraph(_tr("The plan becomes what it was then. Undo brings today's back."), dialog)
     )
@@ -150,6 +153,8 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
     sodium = field(fuel.sodium_mg_per_h, 0, HIGHEST_SODIUM_MG_PER_H, " mg/h", 50)
     first = field(fuel.first_s / 60, 0, 360, " min", 5)
     every = field(fuel.every_s / 60, 5, 180, " min", 5)
+    set_topics({dialog: "fuel", carbs: "carbs per hour", fluid: "fluid", sodium: "sodium"})
+    set_topics({first: "first bite", every: "placing fuel"})
     form.addRow(_tr("&Carbohydrate"), carbs)
     form.addRow(_tr("&Fluid to have with you"), fluid)
     form.addRow(_tr("&Sodium"), sodium)
@@ -182,6 +187,7 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
 def open_keys(parent: QWidget, actions: Actions) -> QDialog:
     """Open the list of every action and its keys."""
     dialog, box = _dialog(parent, _tr("Keys"), 520, 560)
+    set_topic(dialog, "help")
     rows = [
         (
             action.text().replace("&", "").rstrip("…"),
@@ -215,6 +221,7 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
 def open_red_flags(parent: QWidget) -> QDialog:
     """Open the lines on when to stop and get help."""
     dialog, box = _dialog(parent, _tr("When to stop and get help"), 560)
+    set_topic(dialog, "red flags")
     for text in cautions.RED_FLAGS:
         box.addWidget(_paragraph(QCoreApplication.translate("Caution", text), dialog))
     box.addWidget(_close_button(dialog))

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-
 from functools import partial
 
 from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
@@ -34,7 +33,7 @@ class Ledger(QScrollArea):
     ) -> None:
         super().__init__(parent)
         self._document, self._selection, self._words = document, selection, words
-        self._session = self._section = self._item = ""
+        self._session = self._week = self._section = self._item = ""
         self._is_race_first = False
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -56,6 +55,7 @@ class Ledger(QScrollArea):
         for widget in (self._upper, self._lower, self._note_head, self._note):
             self._box.addWidget(widget)
         self._box.addStretch(1)
+        self._inside = inside
         self.setWidget(inside)
         self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
         self._upper.chosen.connect(self._on_chosen)
@@ -81,19 +81,21 @@ class Ledger(QScrollArea):
         self.flush()
         kind, key = self._selection.kind, self._selection.key
         if kind == "session":
-            self._session = key
+            self._session, self._week = key, ""
+        elif kind == "week":
+            self._session, self._week = "", key
         elif kind == "section":
             self._section, self._item = key, ""
         elif kind == "item":
             self._item, self._section = key, ""
         elif not kind:
-            self._session = self._section = self._item = ""
+            self._session = self._week = self._section = self._item = ""
         if kind:
-            self._put_first(kind != "session")
+            self._put_first(kind not in ("session", "week"))
         self._refresh()
 
     def _bring_into_sight(self, rows: Rows, place: QRect) -> None:
-        top, margin = rows.mapTo(self.widget(), place.topLeft()), round(theme().px(8))
+        top, margin = rows.mapTo(self._inside, place.topLeft()), round(theme().px(8))
         for y in (top.y() + place.height(), top.y()):
             self.ensureVisible(0, y, 0, margin)
 
@@ -118,7 +120,7 @@ class Ledger(QScrollArea):
         upper = (
             ledger_buildup.session_rows(now, before, self._session, words)
             if self._session
-            else ledger_buildup.build_up_rows(now, before, words)
+            else ledger_buildup.build_up_rows(now, before, words, self._week)
         )
         lower = (
             ledger_race.section_rows(now, before, self._section, words)

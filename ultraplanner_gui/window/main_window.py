@@ -21,16 +21,19 @@ from PySide6.QtWidgets import (
     QProgressBar,
     QPushButton,
     QStackedWidget,
+    QWidget,
 )
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import JobBench
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
+from ultraplanner_gui.window.help_giver import HelpGiver
 from ultraplanner_gui.window.welcome import Welcome
 from ultraplanner_gui.window.workplace import PLACES, Workplace
 
@@ -51,6 +54,7 @@ class MainWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.setMinimumSize(960, 600)
         self.table = Actions(self, self.deeds)
+        self.help = HelpGiver(self)
         self._menus = self.table.fill(self.menuBar())
         self._recent = QMenu(self.tr("Open &recent"), self)
         self._recent.aboutToShow.connect(self._fill_recent)
@@ -59,6 +63,7 @@ class MainWindow(QMainWindow):
         self._welcome = Welcome(
             self.deeds.new, self.deeds.open, self.deeds.demo, self.deeds.open_project_file, self
         )
+        set_topic(self._welcome, "welcome")
         self._stack = QStackedWidget(self)
         self._stack.addWidget(self._welcome)
         self.setCentralWidget(self._stack)
@@ -120,6 +125,10 @@ class MainWindow(QMainWindow):
         for name in PLACES:
             self.table.by_name[name].setChecked(name == place)
         self._enable()
+
+    def explain(self, key: str, near: QWidget) -> None:
+        """Have the help topic *key* explained for *near*, which was asked about."""
+        self.help.explain(key, near)
 
     @Slot(object)
     def say(self, message: Message | str) -> None:

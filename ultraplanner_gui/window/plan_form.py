@@ -32,6 +32,7 @@ from ultraplanner_gui.edits.race import RUNNER_RANGES
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Level, Runner
 from ultraplanner_gui.widgets.fields import DistanceField, DurationField
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.wording.cautions import BEFORE_BLOCK
 from ultraplanner_gui.wording.words import Words
@@ -95,6 +96,7 @@ class PlanForm(QDialog):
             dress(head, 9.0, theme().colours.ink, bold=True)
             box.addWidget(head)
         box.addLayout(columns)
+        self._name_topics()
         box.addStretch(1)
         box.addWidget(self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK)))
         if path is not None:
@@ -201,6 +203,28 @@ class PlanForm(QDialog):
         form.addRow(self.tr("Long &run on"), self.long_day)
         form.addRow(self.tr("Minutes free for running"), self._minutes_row(runner))
         return form
+
+    def _name_topics(self) -> None:
+        set_topic(self, "welcome")
+        race: dict[QWidget, str] = {
+            self.name: "race name",
+            self.day: "race date",
+            self.start: "start time",
+            self.zone: "time zone",
+            self.goal: "finish aimed for",
+            self.limit: "time limit",
+            self.first_weekday: "week begins on",
+        }
+        runner: dict[QWidget, str] = {
+            self.weekly: "usual week",
+            self.longest: "longest lately",
+            self.easy: "easy pace",
+            self.body: "body mass",
+            self.carbs: "carbs tolerated",
+            self.level: "level",
+            self.long_day: "long run day",
+        }
+        set_topics(race | runner | dict.fromkeys(self.minutes, "free minutes"))
 
     def _minutes_row(self, runner: Runner) -> QWidget:
         holder = QWidget(self)

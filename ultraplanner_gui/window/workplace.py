@@ -16,6 +16,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.raceday.storey import RaceDay
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.header import Header
@@ -51,6 +52,8 @@ class Workplace(QWidget):
         self.ledger = Ledger(document, self.selection, words, self)
         self.tables = Tables(document, self.selection, words, self)
         self.cards = CardsDesk(document, words, ask, self)
+        set_topics({self.buildup: "build-up", self.raceday: "race day"})
+        set_topics({self.tables: "tables", self.cards: "cards"})
         self._storeys = QSplitter(Qt.Orientation.Vertical, self)
         self._storeys.setHandleWidth(3)
         self._storeys.addWidget(self.buildup)
