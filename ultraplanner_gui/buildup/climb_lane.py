@@ -29,6 +29,8 @@ LEAST_M = 100.0
 class ClimbLane(WeekLane):
     """Climb in ochre upward, drop in sky downward."""
 
+    topic = "weekly climb"
+
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:

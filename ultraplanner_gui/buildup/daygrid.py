@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date, timedelta
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
@@ -132,6 +132,11 @@ class DayGrid(Lane):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._lay_out()
+
+    def topic_at(self, at: QPoint | None) -> str:
+        tile = None if at is None else self._cells.tile_at(QPointF(at))
+        session = self._deeds.chosen() if at is None else tile and tile.session
+        return session.kind.value if session else "day grid"
 
     def readout(self, at: QPointF) -> str:
         day = self._cells.day_at(at)

@@ -37,6 +37,8 @@ HEIGHT_PX = 60.0
 class DistanceLane(WeekLane):
     """Bars of distance; a clay tick is the ceiling, a hatched top lies above it."""
 
+    topic = "weekly distance"
+
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:

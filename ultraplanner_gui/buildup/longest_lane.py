@@ -23,6 +23,8 @@ DOT_PX = 3.0
 class LongestLane(WeekLane):
     """Dots joined by a line: filled for weeks behind, hollow ahead."""
 
+    topic = "longest run"
+
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:

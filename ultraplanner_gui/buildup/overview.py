@@ -26,6 +26,8 @@ class Overview(Lane):
     The frame is dragged to scroll, by its ends to zoom; a click beside it brings it there.
     """
 
+    topic = "weeks in view"
+
     def __init__(self, axis: WeekAxis, parent: QWidget | None = None) -> None:
         super().__init__("", "", HEIGHT_PX, parent)
         self._axis = axis

@@ -37,6 +37,8 @@ def today_edge(axis: WeekAxis, today: date, width: float) -> tuple[float, float,
 class WeekHead(Lane):
     """Name the columns shared by everything below."""
 
+    topic = "weeks to go"
+
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:

@@ -31,6 +31,8 @@ ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 class InHandLane(RaceLane):
     """How much later one could be and still make every later cutoff: a step line."""
 
+    topic = "time in hand"
+
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if self.shown.profile is None:
             self.paint_empty(painter, body, self.tr("Time in hand appears with a course."))
@@ -132,6 +134,8 @@ class InHandLane(RaceLane):
 class LightLane(RaceLane):
     """Day, twilight and dark, said in words where there is room."""
 
+    topic = "light"
+
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
         c = look.colours
@@ -180,6 +184,7 @@ class LightLane(RaceLane):
 class FootLane(RaceLane):
     """The figures of the axis itself, at the foot of the storey."""
 
+    topic = "race axis"
     lines_over = False
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:

@@ -7,7 +7,7 @@ from functools import partial
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QPointF, QRectF, Qt, Slot
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
@@ -99,6 +99,10 @@ class FuelLane(RaceLane):
                 body,
                 self.tr("Nothing placed. Race day, Place fuel by the clock; or right-click here."),
             )
+
+    def topic_at(self, at: QPoint | None) -> str:
+        is_item = self.selection.kind == "item" if at is None else self._item_at(QPointF(at))
+        return "fuel item" if is_item else "fuel"
 
     def readout(self, at: QPointF) -> str:
         item = self._item_at(at)

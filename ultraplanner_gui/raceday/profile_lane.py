@@ -21,6 +21,7 @@ WASH_STRENGTH = 0.85
 class ProfileLane(RaceLane):
     """Height along the race. The picture is kept until size, view, course or theme change."""
 
+    topic = "profile"
     _picture: QPixmap | None = None
     _picture_of: object = None
 

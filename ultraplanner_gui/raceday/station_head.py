@@ -55,6 +55,8 @@ class StationHead(RaceLane):
     what still does not fit is shortened and said in full under the pointer.
     """
 
+    topic = "aid station"
+
     def __init__(
         self,
         document: Document,

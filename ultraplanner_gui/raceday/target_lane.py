@@ -42,6 +42,8 @@ class TargetLane(RaceLane):
     right its end; Enter puts it down, Esc puts it back, Delete frees its target.
     """
 
+    topic = "target"
+
     def __init__(
         self,
         document: Document,

@@ -20,7 +20,12 @@ if TYPE_CHECKING:
 WIDTH_PX = 350.0
 DIALOG_HEIGHT_PX = 520.0
 OFFERED = "offersHelp"
-SELECTED = {"section": "section", "item": "fuel item", "station": "aid station"}
+SELECTED = {
+    "week": "weekly distance",
+    "section": "section",
+    "item": "fuel item",
+    "station": "aid station",
+}
 
 
 class HelpGiver(QObject):

@@ -43,6 +43,18 @@ TOPICS: tuple[Topic, ...] = (
         words=QT_TRANSLATE_NOOP("Help", "tile session calendar drag move"),
     ),
     Topic(
+        "weeks in view",
+        QT_TRANSLATE_NOOP("Help", "Weeks in view"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A small strip of the whole build-up, a bar for the distance of each week, with a "
+            "frame round the weeks you see below. Drag the frame to go along, its ends for fewer "
+            "or more weeks; a double click shows all.",
+        ),
+        see=("weeks to go", "weekly distance", "day grid"),
+        words=QT_TRANSLATE_NOOP("Help", "zoom scroll overview far"),
+    ),
+    Topic(
         "weeks to go",
         QT_TRANSLATE_NOOP("Help", "Weeks to go"),
         QT_TRANSLATE_NOOP(
