@@ -30,6 +30,8 @@ WIDEST_G = 888.0
 class PracticeLane(WeekLane):
     """Bars of grams an hour beside the grams of the week; the dashed line is the race."""
 
+    topic = "practice carbs"
+
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:
