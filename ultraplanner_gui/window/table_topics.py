@@ -1,0 +1,102 @@
+"""What the help says of each column of the tables."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from PySide6.QtCore import QCoreApplication
+
+from ultraplanner_gui.window.table_spec import TableSpec
+
+# By the name of the table and the head of the column, as they are marked for translation.
+TOPICS: Mapping[str, Mapping[str, str]] = {
+    "Sessions": {
+        "Date": "session day",
+        "Day": "session day",
+        "To go": "weeks to go",
+        "Kind": "session kind",
+        "Distance": "session distance",
+        "Time": "session time",
+        "Climb": "session climb",
+        "Drop": "session climb",
+        "Ground": "ground",
+        "Effort": "effort",
+        "Practice": "practice carbs",
+        "Fasted": "fasted",
+        "Dark": "dark",
+        "State": "done or missed",
+        "Done": "done or missed",
+        "Done in": "done or missed",
+        "Note": "session note",
+    },
+    "Sections": {
+        "Section to": "section",
+        "From": "section",
+        "To": "section",
+        "Length": "section",
+        "Climb": "climb and drop",
+        "Drop": "climb and drop",
+        "Target": "target",
+        "Running": "running time",
+        "Fixed": "fixed target",
+        "Arrive": "arrive",
+        "Window": "arrival window",
+        "Cutoff": "cutoff",
+        "To this cutoff": "to this cutoff",
+        "Time in hand": "time in hand",
+        "When it gets hard here": "when it gets hard",
+    },
+    "Aid stations": {
+        "Aid station": "aid station",
+        "At": "aid station",
+        "Arrive": "arrive",
+        "Cutoff": "cutoff",
+        "Cutoff after": "cutoff",
+        "Planned stop": "planned stop",
+        "What is there": "what is there",
+        "Note": "aid station",
+    },
+    "Fuel": {
+        "Race time": "fuel item",
+        "Clock": "fuel item",
+        "At": "fuel item",
+        "Food": "food",
+        "Servings": "servings",
+        "Carbs": "net carbs",
+        "Fluid": "fluid",
+        "Sodium": "sodium",
+        "Caffeine": "caffeine",
+        "One serving is": "servings",
+    },
+    "Foods": {
+        "Food": "food",
+        "Serving": "servings",
+        "Carbs": "net carbs",
+        "Sodium": "sodium",
+        "Fluid": "fluid",
+        "Caffeine": "caffeine",
+        "Energy": "food energy",
+        "Weight": "food weight",
+        "Sugars": "sugars",
+        "Form": "food form",
+        "In the plan": "servings",
+        "Figures are": "figures are",
+        "Source": "figures are",
+    },
+}
+
+
+def column_topics(spec: TableSpec[Any]) -> tuple[str, ...]:
+    """Return the topic of each column of a table, empty where it has none."""
+    known = TOPICS.get(spec.name, {})
+    return tuple(known.get(column.name, "") for column in spec.columns)
+
+
+def column_tip(spec: TableSpec[Any], column: int) -> str:
+    """Return what a column is, in the words of the help."""
+    # Only a pointer that rests on a head asks; until then the texts are not read.
+    from ultraplanner_gui.wording.help.topics import TOPICS as TEXTS
+
+    topic = TEXTS.get(column_topics(spec)[column])
+    return "" if topic is None else QCoreApplication.translate("Help", topic.what)
