@@ -125,6 +125,7 @@ class TableModel(QAbstractTableModel):
         self.was_refused = False
         self._words_now, self._perform = words, perform
         self._words = words()
+        self.tip_of: Callable[[int], str] = no_tip
         self._given: tuple[Keyed, ...] = ()
         self._rows: list[Keyed] = []
         self._sorted_by, self._is_falling = -1, False
@@ -359,10 +360,15 @@ class TableModel(QAbstractTableModel):
         if role in (Role.DisplayRole, Role.AccessibleTextRole):
             return self.head(section)
         if role == Role.ToolTipRole:
-            return say(self.columns[section].help_text) or None
+            return say(self.columns[section].help_text) or self.tip_of(section) or None
         if role == Role.TextAlignmentRole:
             return self.alignments[section]
         return None
+
+
+def no_tip(column: int) -> str:
+    """Return no tip at all."""
+    return ""
 
 
 def alignment(spec: Column[Any]) -> Qt.AlignmentFlag:

@@ -8,6 +8,7 @@ from functools import partial
 from PySide6.QtCore import (
     QEvent,
     QModelIndex,
+    QPoint,
     Qt,
     QTimer,
     Signal,
@@ -52,6 +53,9 @@ class TableView(QTableView):
     `row_chosen` carries the key of the row the user went to, `removal_asked` says that Delete
     was pressed. `empty_text` is said where there are no rows.
     """
+
+    #: What the help says of each column.
+    topics: tuple[str, ...] = ()
 
     row_chosen = Signal(str)
     removal_asked = Signal()
@@ -99,6 +103,12 @@ class TableView(QTableView):
     def empty_text(self) -> str:
         """What is said where there are no rows."""
         return self._empty_text
+
+    def topic_at(self, at: QPoint | None) -> str:
+        """Return what the help says of the column at a place, or of the current one."""
+        x = 0 if at is None else self.viewport().mapFrom(self, at).x()
+        column = self.currentIndex().column() if at is None else self.columnAt(x)
+        return self.topics[column] if 0 <= column < len(self.topics) else ""
 
     def set_empty_text(self, text: str) -> None:
         """Say *text* where there are no rows."""

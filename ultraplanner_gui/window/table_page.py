@@ -16,6 +16,7 @@ from ultraplanner_gui.widgets.table import Keyed, TableModel, in_gesture, say
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.table_spec import RowDeed, TableSpec
+from ultraplanner_gui.window.table_topics import column_tip, column_topics
 from ultraplanner_gui.wording.words import Words
 
 NOTE_PT = 8.0
@@ -51,6 +52,8 @@ class TablePage(QWidget):
         box.addWidget(self.view, 1)
         box.addLayout(self._foot())
         self.table.refused.connect(self.refuse)
+        self.view.topics = column_topics(spec)
+        self.table.tip_of = partial(column_tip, spec)
         self.view.row_chosen.connect(self.chosen)
         self.view.removal_asked.connect(self.remove)
         theme().changed.connect(self._dress)
