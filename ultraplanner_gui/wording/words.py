@@ -76,12 +76,22 @@ class Words:
 
     def height_bare(self, m: float | None) -> str:
         """Return the height without its unit."""
-        return NONE if m is None else self.number(m / self._height_m)
+        return NONE if m is None else self.number(m / self.height_unit_m)
 
     @property
     def height_unit(self) -> str:
         """Return "m" or "ft"."""
         return "m" if self.units == "metric" else "ft"
+
+    @property
+    def height_unit_m(self) -> float:
+        """Return the metres of one `height_unit`."""
+        return 1.0 if self.units == "metric" else reading.M_PER_FOOT
+
+    @property
+    def decimal(self) -> str:
+        """Return the decimal sign."""
+        return locales.separators(self.locale).decimal
 
     # Times
 
@@ -212,7 +222,7 @@ class Words:
 
     def parse_number(self, text: str) -> float | None:
         """Return the number typed; point and comma are both understood."""
-        return reading.read_number(text, self._decimal)
+        return reading.read_number(text, self.decimal)
 
     def parse_duration(self, text: str, bare_s: float = 60.0) -> float | None:
         """Return the seconds of "19 h 42", "19:42", "42 min", "1h30"; None if it is none.
@@ -223,11 +233,11 @@ class Words:
 
     def parse_distance(self, text: str) -> float | None:
         """Return the metres of "12.4", "12.4 km", "7.7 mi", "400 m"; None if it is none."""
-        return reading.read_length(text, self.unit_m, self._decimal)
+        return reading.read_length(text, self.unit_m, self.decimal)
 
     def parse_height(self, text: str) -> float | None:
         """Return the metres of "410", "410 m", "1,345 ft"; None if it is none."""
-        return reading.read_length(text, self._height_m, self._decimal)
+        return reading.read_length(text, self.height_unit_m, self.decimal)
 
     def parse_pace(self, text: str) -> float | None:
         """Return the seconds per metre of "12:51" or "12:51 /km"; None if it is none."""
@@ -238,14 +248,6 @@ class Words:
         return reading.read_clock(text)
 
     # Inside
-
-    @property
-    def _height_m(self) -> float:
-        return 1.0 if self.units == "metric" else reading.M_PER_FOOT
-
-    @property
-    def _decimal(self) -> str:
-        return locales.separators(self.locale).decimal
 
     def _argument(self, argument: Argument) -> str:
         return self.quantity(argument) if isinstance(argument, Quantity) else str(argument)
