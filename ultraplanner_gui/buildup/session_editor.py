@@ -13,6 +13,7 @@ from ultraplanner_gui.edits.block import ChangeSession, MarkDone, MarkMissed
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -41,6 +42,7 @@ class SessionEditor(QDialog):
         )
         name, day = kinds.say(kinds.FULL[self._session.kind]), words.day(self._session.day)
         self.setWindowTitle(self.tr("{0}, {1}").format(kinds.capital(name), day))
+        set_topic(self, self._session.kind.value)
         self._lay_out()
         self._caution()
         self.buttons.accepted.connect(self._on_save)

@@ -23,6 +23,7 @@ from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.edits.block import LONGEST_SESSION_M, LONGEST_SESSION_S, STEEPEST_M
 from ultraplanner_gui.plan.block import Done, Ground, Gut, Kind, Session
 from ultraplanner_gui.widgets.fields import DistanceField, DurationField, HeightField
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -53,6 +54,9 @@ class FigureBox(QGroupBox):
         self.effort = QSpinBox(self)
         self.effort.setRange(0, 10)
         self.note = QLineEdit(self)
+        set_topics({self.distance: "session distance", self.time: "session time"})
+        set_topics({self.climb: "session climb", self.drop: "session climb"})
+        set_topics({self.effort: "effort", self.note: "session note"})
         for field in (self.distance, self.climb, self.drop, self.effort):
             field.valueChanged.connect(self._on_edited)
         self.time.value_changed.connect(self._on_edited)
@@ -136,6 +140,8 @@ class PlannedBox(FigureBox):
         self.carbs.setSuffix(" g/h")
         self.fasted = QCheckBox(self.tr("&Fasted"), self)
         self.dark = QCheckBox(self.tr("In the d&ark"), self)
+        set_topics({self.kind: "session kind", self.day: "session day", self.ground: "ground"})
+        set_topics({self.carbs: "practice carbs", self.fasted: "fasted", self.dark: "dark"})
         self._add_rows()
         self._show()
         self.kind.currentIndexChanged.connect(self._on_edited)
@@ -205,6 +211,7 @@ class DoneBox(FigureBox):
         self.carbs.setSingleStep(10)
         self.carbs.setSuffix(" g")
         self.gut = QComboBox(self)
+        set_topics({self.state: "done or missed", self.carbs: "carbs eaten", self.gut: "gut"})
         self.gut.addItem(self.tr("Not noted"), None)
         for gut in Gut:
             self.gut.addItem(kinds.capital(kinds.say(kinds.GUTS[gut])), gut)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.edits.project import LARGEST_CARD_MM, SMALLEST_CARD_MM
 from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 
 
@@ -60,6 +61,7 @@ class CardRow(QWidget):
         self._width, self._height = self._spin(self.tr("Width")), self._spin(self.tr("Height"))
         self._times = QLabel("×", self)
         self._remove = QPushButton(self.tr("Leave out"), self)
+        set_topics(dict.fromkeys((self._sizes, self._width, self._height), "card size"))
         self._arrange()
         self._sizes.activated.connect(self._on_size_chosen)
         self._width.valueChanged.connect(self._on_own_size)
@@ -76,6 +78,7 @@ class CardRow(QWidget):
         if card.kind is not self._card.kind:
             self._is_own = False
         self._card = card
+        set_topic(self, card.kind.value)
         self._title.setText(
             self.tr("Pace card") if card.kind is CardKind.PACE else self.tr("Fuel card")
         )

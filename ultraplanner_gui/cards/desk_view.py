@@ -165,13 +165,15 @@ class CardsDesk(QWidget):
         project = self._document.shown.project
         self.choice.show_cards(project.cards)
         pages: list[Page] = []
+        topics: list[str] = []
         trouble = "" if project.cards else self.tr("Add a card to print.")
         for card in project.cards:
             try:
                 pages += self._pages_of(card)
             except PlanError as error:
                 trouble = self._words().say(error.message)
-        self.preview.show_pages(tuple(pages))
+            topics += [card.kind.value] * (len(pages) - len(topics))
+        self.preview.show_pages(tuple(pages), tuple(topics))
         self._trouble.setText(trouble)
         for button in (self._write, self._print):
             button.setEnabled(not trouble)

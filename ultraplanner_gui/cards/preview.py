@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Slot
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Slot
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 
@@ -65,6 +65,7 @@ class Preview(QScrollArea):
         super().__init__(parent)
         self._inside = _Pages(self)
         self._pages: tuple[Page, ...] = ()
+        self._topics: tuple[str, ...] = ()
         self._is_true_size = False
         self.setWidget(self._inside)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -88,11 +89,19 @@ class Preview(QScrollArea):
         low, high = BELIEVED_DPI
         return (dpi if low <= dpi <= high else self.screen().logicalDotsPerInch()) / MM_PER_INCH
 
-    def show_pages(self, pages: tuple[Page, ...]) -> None:
-        """Show *pages* instead of what is there."""
-        self._pages = pages
+    def show_pages(self, pages: tuple[Page, ...], topics: tuple[str, ...] = ()) -> None:
+        """Show *pages* instead of what is there; *topics* are what the help says of each."""
+        self._pages, self._topics = pages, topics
         self.setAccessibleDescription("\n".join(page.name for page in pages))
         self._lay()
+
+    def topic_at(self, at: QPoint | None) -> str:
+        """Return what the help says of the page at a place."""
+        if at is None:
+            return ""
+        spot = QPointF(self._inside.mapFrom(self, at))
+        pages = zip(self._inside.places, self._topics, strict=False)
+        return next((topic for place, topic in pages if place.contains(spot)), "")
 
     def choose_true_size(self, is_true_size: bool) -> None:
         """Show the cards as large as they are printed, or all of them as large as fits."""
