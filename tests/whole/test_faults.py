@@ -238,7 +238,7 @@ def test_a_killed_program_loses_no_finished_edit(demo, home):
     ahead = [s for s in project.block.sessions if s.is_open and s.day > date.today()]
     keys = ahead[0].key, 1, project.fuel.items[4].key
     luck = random.Random()
-    for _ in range(3):
+    for _ in range(2):
         before = read_project(demo)
         run = subprocess.Popen(
             [sys.executable, "-c", EDITS, str(demo), json.dumps(keys)],

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtPrintSupport import QPrintDialog
 from PySide6.QtWidgets import (
     QApplication,
     QDialogButtonBox,
@@ -362,3 +363,17 @@ def _assert_flat_pace(outlook):
     paces = [section.pace_s_per_m for section in outlook.sections]
     assert all(abs(b / a - 1.0) < 0.15 for a, b in pairwise(paces))
     assert all(section.climb_m == section.drop_m == 0.0 for section in outlook.sections)
+
+
+def test_printing_asks_for_a_printer_and_esc_leaves_all_as_it_was(open_window):
+    hand = open_window()
+    hand.window.deeds.demo()
+    document = hand.window.document
+    project = document.project
+    hand.shortcut("print_cards")
+    hand.dialog(QPrintDialog)
+    hand.keys(Key.Key_Escape)
+    hand.in_front()
+    assert document.project is project
+    assert hand.window.workplace.place == "cards"
+    assert hand.window.ask.told == []
