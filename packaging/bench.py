@@ -3,8 +3,9 @@
 python packaging/bench.py [WORD ...]     the rows whose group is named, all without a word
 python packaging/bench.py pace [FOLDER]  the pace model against recorded runs
 
-Prints one table; without a word it writes build/bench.json as well. A row holds if its ratio to the floor, or its own
-figure, is within the goal. Exit code 0 whether goals are met or missed: this is a measurement.
+Prints one table; without a word it writes build/bench.json as well. A row holds if its ratio to
+the floor, or its own figure, is within the goal. Exit code 0 whether goals are met or missed: this
+is a measurement.
 """
 
 from __future__ import annotations
