@@ -116,6 +116,9 @@ def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
         item.setData(Qt.ItemDataRole.UserRole, point.id)
         points.addItem(item)
     points.setCurrentRow(0)
+    if points.count() == 0:
+        nothing = _tr("This is the first opening: nothing lies behind yet.")
+        box.addWidget(_paragraph(nothing, dialog))
     box.addWidget(points)
     buttons = _close_button(dialog)
     back = buttons.addButton(_tr("Go &back to it"), QDialogButtonBox.ButtonRole.AcceptRole)
@@ -210,6 +213,10 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
     for row, (text, keys) in enumerate(rows):
         table.setItem(row, 0, QTableWidgetItem(text))
         table.setItem(row, 1, QTableWidgetItem(keys))
+    table.setShowGrid(False)
+    table.setAlternatingRowColors(True)
+    table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+    table.horizontalHeader().setHighlightSections(False)
     table.setColumnWidth(0, round(theme().px(320)))
     table.horizontalHeader().setStretchLastSection(True)
     box.addWidget(table)

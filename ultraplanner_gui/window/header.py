@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import datetime
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtGui import QAction, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from ultraplanner_gui.engine.outlook import Outlook
@@ -59,6 +59,28 @@ class HeaderFigure(QWidget):
                 painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
 
 
+class _OneLine(QLabel):
+    """A line of text that ends in an ellipsis where it does not fit; the whole is its tip."""
+
+    _whole = ""
+
+    def show_whole(self, text: str) -> None:
+        """Show *text*, as much of it as there is room for."""
+        self._whole = text
+        self.setToolTip(text)
+        self.setAccessibleName(text)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        self.ensurePolished()
+        right = Qt.TextElideMode.ElideRight
+        self.setText(self.fontMetrics().elidedText(self._whole, right, self.width()))
+
+
 class Header(QWidget):
     """One line over the sheet. Shows the outlook in force, trial or kept."""
 
@@ -70,8 +92,8 @@ class Header(QWidget):
     ) -> None:
         super().__init__(parent)
         self._words = words
-        self._name = QLabel("", self)
-        self._facts = QLabel("", self)
+        self._name = _OneLine("", self)
+        self._facts = _OneLine("", self)
         self._name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._facts.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         title = QVBoxLayout()
@@ -105,7 +127,7 @@ class Header(QWidget):
         """Show the race and its headline figures."""
         words, race, look = self._words(), outlook.project.race, theme()
         dress(self._name, 12.0, look.colours.ink, bold=True)
-        self._name.setText(race.name or self.tr("Unnamed race"))
+        self._name.show_whole(race.name or self.tr("Unnamed race"))
         dress(self._facts, 8.0, look.colours.soft)
         facts = [words.day_and_year(race.day)]
         if outlook.profile is not None:
@@ -119,8 +141,7 @@ class Header(QWidget):
             )
         if race.limit_s is not None:
             facts.append(self.tr("limit {0}").format(words.duration(race.limit_s)))
-        self._facts.setText("  ·  ".join(facts))
-        self._facts.setToolTip(self._facts.text())
+        self._facts.show_whole("  ·  ".join(facts))
         self._show_runway(outlook)
         self._show_finish(outlook)
         tightest = outlook.tightest
