@@ -243,6 +243,7 @@ class Theme(QObject):
         QPushButton:default {{
             background: {c.teal}; color: {c.on_colour}; border-color: {c.teal}; }}
         QPushButton:default:focus {{ border-color: {c.ink}; }}
+        QPushButton:default:disabled {{ background: {c.lane}; color: {c.strong_line}; }}
         QPushButton:disabled, QToolButton:disabled {{
             color: {c.strong_line}; border-color: {c.line}; }}
         QPushButton:checked, QToolButton:checked {{
@@ -266,14 +267,18 @@ class Theme(QObject):
         QComboBox::down-arrow, QDateEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad}px solid {c.panel}; border-right: {pad}px solid {c.panel};
             border-top: {pad + 1}px solid {c.soft}; }}
-        QSpinBox::up-button, QDoubleSpinBox::up-button, QTimeEdit::up-button {{ subcontrol-origin: border;
+        QSpinBox::up-button, QDoubleSpinBox::up-button,
+        QTimeEdit::up-button {{ subcontrol-origin: border;
             subcontrol-position: top right; border: 0; width: {4 * pad}px; }}
-        QSpinBox::down-button, QDoubleSpinBox::down-button, QTimeEdit::down-button {{ subcontrol-origin: border;
+        QSpinBox::down-button, QDoubleSpinBox::down-button,
+        QTimeEdit::down-button {{ subcontrol-origin: border;
             subcontrol-position: bottom right; border: 0; width: {4 * pad}px; }}
-        QSpinBox::up-arrow, QDoubleSpinBox::up-arrow, QTimeEdit::up-arrow {{ width: 0; height: 0;
+        QSpinBox::up-arrow, QDoubleSpinBox::up-arrow,
+        QTimeEdit::up-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-bottom: {pad}px solid {c.soft}; }}
-        QSpinBox::down-arrow, QDoubleSpinBox::down-arrow, QTimeEdit::down-arrow {{ width: 0; height: 0;
+        QSpinBox::down-arrow, QDoubleSpinBox::down-arrow,
+        QTimeEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-top: {pad}px solid {c.soft}; }}
         QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked {{
