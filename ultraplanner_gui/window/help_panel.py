@@ -238,7 +238,8 @@ def as_html(topic: Topic) -> str:
 
 
 def _paragraph(text: str, is_html: bool = False) -> str:
-    return f'<p style="margin: 0 0 6px 0">{text if is_html else escape(text)}</p>'
+    shown = text if is_html else escape(text).replace("\n", "<br>")
+    return f'<p style="margin: 0 0 6px 0">{shown}</p>'
 
 
 def _head(text: str, colour: str = "soft") -> str:

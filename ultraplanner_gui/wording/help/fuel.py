@@ -80,7 +80,10 @@ RATES: tuple[Topic, ...] = (
             "Figures above 60 g/h were studied for three hours and need practice. Feel sick or "
             "bloated: slow down and take less.",
         ),
-        see=("gut training", "carbs practised", "carb ceiling", "practice carbs", "net carbs"),
+        see=(
+            *("gut training", "carbs practised", "carb ceiling", "practice carbs"),
+            *("net carbs", "carb advice"),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "carbohydrate grams rate energy gels total"),
     ),
     Topic(
@@ -272,7 +275,7 @@ CHECKS: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP("Help", "Holds within 10 % of the rate, else it strains."),
         (CHOICE,),
-        see=("carbs per hour", "placing fuel", "fuel"),
+        see=("carbs per hour", "placing fuel", "fuel", "after the finish"),
         words=QT_TRANSLATE_NOOP("Help", "band check too little too much"),
     ),
     Topic(
@@ -437,7 +440,10 @@ ITEMS: tuple[Topic, ...] = (
         caution=QT_TRANSLATE_NOOP(
             "Help", "Allergies: the program does not know what is in your food. Read the packet."
         ),
-        see=("servings", "net carbs", "sugars", "figures are"),
+        see=(
+            *("servings", "net carbs", "sugars", "figures are", "food form", "food energy"),
+            *("food weight",),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "foods serving one serving is"),
     ),
     Topic(

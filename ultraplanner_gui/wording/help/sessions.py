@@ -239,7 +239,11 @@ FIGURES: tuple[Topic, ...] = (
             practice(QT_TRANSLATE_NOOP("Help", "The kinds are the trade's own words.")),
             CHOICE,
         ),
-        see=("easy run", "long run", "rehearsal run", "downhill run", "strength", "hard days"),
+        see=(
+            *("easy run", "long run", "rehearsal run", "downhill run", "strength"),
+            *("hard days", "recovery run", "back-to-back", "hill run", "tempo run"),
+            *("interval session", "tune-up race", "cross-training", "race"),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "type workout"),
     ),
     Topic(
@@ -408,7 +412,7 @@ FIGURES: tuple[Topic, ...] = (
                 ),
             ),
         ),
-        see=("gut training", "practice carbs", "carbs tolerated"),
+        see=("gut training", "practice carbs", "carbs tolerated", "carbs eaten"),
         words=QT_TRANSLATE_NOOP("Help", "stomach nausea sick cramps"),
     ),
     Topic(

@@ -17,7 +17,7 @@ PROGRAM: tuple[Topic, ...] = (
             "ledger can be clicked. The field above searches every page; Esc takes you back to "
             "where you were.",
         ),
-        see=("sheet", "checks", "red flags"),
+        see=("sheet", "checks", "red flags", "welcome", "notes"),
         words=QT_TRANSLATE_NOOP("Help", "F1 explain source meaning"),
     ),
     Topic(
@@ -54,7 +54,7 @@ PROGRAM: tuple[Topic, ...] = (
             "the race announces.",
         ),
         sources=(PLAN,),
-        see=("race date", "course", "climb and drop", "time limit"),
+        see=("race date", "course", "climb and drop", "time limit", "race name"),
         words=QT_TRANSLATE_NOOP("Help", "header distance ascent"),
     ),
     Topic(
@@ -97,7 +97,9 @@ PROGRAM: tuple[Topic, ...] = (
         ),
         see=(
             *("ramp", "single run", "hard days", "cutback", "long-run share", "taper"),
-            *("downhill", "tune-up race", "practice carbs", "what the race asks", "fuel target"),
+            *("downhill", "tune-up race", "practice carbs", "what the race asks"),
+            *("fuel target", "carbs practised", "carb ceiling", "carb advice"),
+            *("first bite",),
         ),
         words=QT_TRANSLATE_NOOP("Help", "rules warnings cord strain break"),
     ),
@@ -194,7 +196,7 @@ CARDS: tuple[Topic, ...] = (
     ),
     Topic(
         "30 late",
-        QT_TRANSLATE_NOOP("Help", "30 late"),
+        QT_TRANSLATE_NOOP("Help", "30 min late"),
         QT_TRANSLATE_NOOP(
             "Help",
             "The clock if you come through half an hour behind plan. Two columns beside each "

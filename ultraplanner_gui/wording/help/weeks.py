@@ -25,7 +25,10 @@ TOPICS: tuple[Topic, ...] = (
             "edge of today lies what was done, ahead of it what comes. The lanes under the days "
             "show what each week adds up to.",
         ),
-        see=("day grid", "weeks to go", "building a block", "runway", "checks"),
+        see=(
+            *("day grid", "weeks to go", "building a block", "runway", "checks"),
+            *("weeks in view",),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "training block plan upper storey"),
     ),
     Topic(
@@ -39,7 +42,11 @@ TOPICS: tuple[Topic, ...] = (
             "at once what the weeks would come to; with keys, Enter picks it up and the arrows "
             "move it.",
         ),
-        see=("effort", "ground", "build-up", "before and now", "done or missed"),
+        see=(
+            *("effort", "ground", "build-up", "before and now", "done or missed"),
+            *("session kind", "session day", "session distance", "session climb", "fasted"),
+            *("session note",),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "tile session calendar drag move"),
     ),
     Topic(
@@ -332,10 +339,15 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP("Help", "Effort on ten steps"),
         QT_TRANSLATE_NOOP(
             "Help",
-            "How hard the whole session was, asked about half an hour after it. 0 rest; 1-2 no "
-            "effort to speak of; 3 you talk in whole sentences all the way; 4 you talk, and are "
-            "glad of a climb to walk; 5-6 sentences get short; 7-8 single words; 9 hardly that; 10 "
-            "nothing more was there.",
+            "How hard the whole session was, asked about half an hour after it:\n"
+            "0 rest\n"
+            "1-2 no effort to speak of\n"
+            "3 you talk in whole sentences all the way\n"
+            "4 you talk, and are glad to walk a climb\n"
+            "5-6 sentences get short\n"
+            "7-8 single words\n"
+            "9 hardly a word\n"
+            "10 there was nothing more in you.",
         ),
         QT_TRANSLATE_NOOP(
             "Help", "You set it; a built block proposes a step for each kind of session."
