@@ -255,6 +255,7 @@ def test_f1_in_a_form_opens_beside_it_and_gives_the_keys_back(window, qtbot):
     assert panel.key == "usual week"
     assert panel.window() is not form
     assert panel.window().parentWidget() is form
+    assert panel.screen().availableGeometry().contains(panel.window().geometry())
     panel.closed.emit()
     assert form.isVisible()
     assert form.focusWidget() is form.weekly
@@ -478,8 +479,7 @@ def test_the_panel_wears_the_colours_in_force(panel):
     theme().choose("dark", 100)
     assert theme().colours.teal in as_html(TOPICS["target"])
     assert theme().colours.panel in panel.styleSheet()
-    link = panel.text.toHtml()
-    assert theme().colours.teal in link
+    assert theme().colours.teal in panel.text.toHtml()
 
 
 def test_everything_in_the_panel_has_a_name(panel):

@@ -135,9 +135,7 @@ class HelpGiver(QObject):
         panel.closed.connect(self.close)
         dialog.finished.connect(self._on_dialog_finished)
         dialog.destroyed.connect(self._on_dialog_destroyed)
-        look = theme()
-        dialog.resize(round(look.px(WIDTH_PX)), round(look.px(DIALOG_HEIGHT_PX)))
-        dialog.move(_spot_beside(top.frameGeometry(), dialog.width()))
+        dialog.setGeometry(_place_beside(top.frameGeometry()))
         self._dialog, self._dialog_panel = dialog, panel
         return panel
 
@@ -281,11 +279,14 @@ class Pointing(QObject):
             self._explain_at(widget, widget.mapFromGlobal(at))
 
 
-def _spot_beside(frame: QRect, width: int) -> QPoint:
-    """Return where a window *width* wide stands right of *frame*, left of it, or over it."""
+def _place_beside(frame: QRect) -> QRect:
+    """Return where a window stands right of *frame*, left of it, or over it, all on the screen."""
     screen = QGuiApplication.screenAt(frame.center()) or QGuiApplication.primaryScreen()
-    room = screen.availableGeometry()
+    room, look = screen.availableGeometry(), theme()
+    width = min(round(look.px(WIDTH_PX)), room.width())
+    height = min(round(look.px(DIALOG_HEIGHT_PX)), room.height())
+    top = max(room.top(), min(frame.top(), room.bottom() + 1 - height))
     for left in (frame.right() + 1, frame.left() - width):
         if room.left() <= left and left + width <= room.right() + 1:
-            return QPoint(left, frame.top())
-    return QPoint(max(room.left(), room.right() - width), frame.top())
+            return QRect(left, top, width, height)
+    return QRect(room.right() + 1 - width, top, width, height)

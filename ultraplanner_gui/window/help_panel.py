@@ -239,6 +239,8 @@ def as_html(topic: Topic) -> str:
 
 def _paragraph(text: str, is_html: bool = False) -> str:
     shown = text if is_html else escape(text).replace("\n", "<br>")
+    # A percent sign never stands alone at the start of a line.
+    shown = shown.replace(" %", "&nbsp;%")
     return f'<p style="margin: 0 0 6px 0">{shown}</p>'
 
 

@@ -476,7 +476,7 @@ ITEMS: tuple[Topic, ...] = (
     ),
     Topic(
         "food energy",
-        QT_TRANSLATE_NOOP("Help", "Energy"),
+        QT_TRANSLATE_NOOP("Help", "Energy of a serving"),
         QT_TRANSLATE_NOOP(
             "Help",
             "Kilocalories of a serving. Nothing is planned by it: in a race carbohydrate is what "
@@ -491,14 +491,14 @@ ITEMS: tuple[Topic, ...] = (
     ),
     Topic(
         "food weight",
-        QT_TRANSLATE_NOOP("Help", "Weight"),
+        QT_TRANSLATE_NOOP("Help", "Weight of a serving"),
         QT_TRANSLATE_NOOP("Help", "What a serving weighs, in grams: what you have to carry."),
         sources=(published(papers.USDA_SR),),
         see=("carry", "food"),
     ),
     Topic(
         "food form",
-        QT_TRANSLATE_NOOP("Help", "Form"),
+        QT_TRANSLATE_NOOP("Help", "Form of a food"),
         QT_TRANSLATE_NOOP(
             "Help",
             "Gel, drink, solid or salt: how it is carried and taken, and the shape of its token. "

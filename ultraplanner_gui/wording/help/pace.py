@@ -365,7 +365,7 @@ TARGETS: tuple[Topic, ...] = (
     ),
     Topic(
         "arrival window",
-        QT_TRANSLATE_NOOP("Help", "Window"),
+        QT_TRANSLATE_NOOP("Help", "Arrival window"),
         QT_TRANSLATE_NOOP(
             "Help",
             "Where 8 of 10 arrivals fall, about the forecast: one day in ten you are earlier, one "

@@ -209,7 +209,7 @@ CARDS: tuple[Topic, ...] = (
     ),
     Topic(
         "last arrival",
-        QT_TRANSLATE_NOOP("Help", "Last"),
+        QT_TRANSLATE_NOOP("Help", "Last arrival"),
         QT_TRANSLATE_NOOP(
             "Help",
             "The latest you may arrive and still make this and every later cutoff at planned "
