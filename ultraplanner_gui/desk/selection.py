@@ -24,12 +24,12 @@ class Selection(QObject):
 
     @property
     def kind(self) -> str:
-        """What it is: "session", "section", "station", "item", or "" for nothing."""
+        """What it is: "session", "week", "section", "station", "item", or "" for nothing."""
         return self._kind
 
     @property
     def key(self) -> str:
-        """Its key in the project, empty for nothing."""
+        """Its key in the project, of a week its first day; empty for nothing."""
         return self._key
 
     def choose(self, kind: str, key: str) -> None:
@@ -51,5 +51,7 @@ class Selection(QObject):
             "section": course.sections if course is not None else (),
             "station": course.stations if course is not None else (),
         }
+        if self._kind == "week" and project.block.sessions:
+            return
         if all(thing.key != self._key for thing in there.get(self._kind, ())):
             self.clear()

@@ -39,15 +39,21 @@ def session_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     return tuple(rows)
 
 
-def build_up_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
-    """Return the rows for the build-up as a whole."""
+def build_up_rows(
+    now: Outlook, before: Outlook, words: Words, week_start: str = ""
+) -> tuple[Row, ...]:
+    """Return the rows for the build-up as a whole, with the week that begins on *week_start*.
+
+    By default that is the week of today.
+    """
     reason = words.say(now.runway.reason) if now.runway is not None else ""
     rows: list[Row] = [Title(tr("Build-up"), reason)]
     if not now.project.block.sessions:
         rows.append(Sentence(tr("No sessions yet. Build-up menu, Build the block.")))
         return tuple(rows)
     this = weeks_to_go(now.today, now.project.race.day, now.project.first_weekday)
-    week = next((w for w in now.weeks if w.to_go == this), None)
+    here = next((w for w in now.weeks if w.to_go == this), None)
+    week = next((w for w in now.weeks if w.start.isoformat() == week_start), here)
     if week is not None:
         rows += week_rows(before, week, words)
     if now.asks is not None:
