@@ -63,10 +63,8 @@ def _demo(idle_s: float) -> None:
 
 def _tell_of_paints(lane_type: type, idle_s: float) -> None:
     painted: set[object] = set()
-    paint = lane_type.paintEvent
 
-    def paint_and_tell(lane: object, event: object) -> None:
-        paint(lane, event)
+    def tell(lane: object) -> None:
         if lane in painted:
             return
         painted.add(lane)
@@ -76,7 +74,21 @@ def _tell_of_paints(lane_type: type, idle_s: float) -> None:
         if painted.issuperset(lanes):
             _leave(idle_s)
 
-    lane_type.paintEvent = paint_and_tell
+    def hook(of: type) -> None:
+        paint = of.paintEvent
+
+        def paint_and_tell(lane: object, event: object) -> None:
+            paint(lane, event)
+            # Once the whole of it is painted, not what it has from its bases.
+            if type(lane).paintEvent is paint_and_tell:
+                tell(lane)
+
+        of.paintEvent = paint_and_tell
+
+    hook(lane_type)
+    lane_type.__init_subclass__ = classmethod(
+        lambda of: hook(of) if "paintEvent" in vars(of) else None
+    )
 
 
 def _leave(idle_s: float) -> None:
