@@ -52,6 +52,7 @@ class Setting(Generic[T]):
             raise ValueError(f"{self.key} cannot be {value!r}")
         settings.store.setValue(self.key, _written(value))
         settings.store.sync()
+        settings.forget_words()
 
     def allows(self, value: object) -> TypeGuard[T]:
         """Whether *value* may be set."""
@@ -88,10 +89,21 @@ class Settings:
     def __init__(self, path: Path | None = None) -> None:
         file = path or places.settings_file()
         self.store = QSettings(str(file), QSettings.Format.IniFormat)
+        self._words: Words | None = None
 
     def words(self) -> Words:
-        """Return how numbers read in the units and language chosen."""
-        return Words("imperial" if self.is_imperial() else "metric", self._locale(), translated)
+        """Return how numbers read in the units and language chosen.
+
+        The same until a setting changes: views ask for it many times a drag.
+        """
+        if self._words is None:
+            units: Literal["metric", "imperial"] = "imperial" if self.is_imperial() else "metric"
+            self._words = Words(units, self._locale(), translated)
+        return self._words
+
+    def forget_words(self) -> None:
+        """Make `words` anew at the next call."""
+        self._words = None
 
     def is_imperial(self) -> bool:
         """Whether distances are shown in miles."""
