@@ -13,7 +13,9 @@ from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 ROWS = 7
 GAP_PX = 1.5
-SIDE_BY_SIDE_PX = 104.0
+SIDE_BY_SIDE_PX = 88.0
+#: Rows lower than this have no room for two tiles one above the other.
+LOW_ROW_PX = 25.0
 #: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
 TILE_PX = 44.0
 FAR_PX = 34.0
@@ -28,7 +30,10 @@ class Tile:
 
 
 class Cells:
-    """The grid laid out in *body*: every edge on a whole pixel, so that lines stay sharp."""
+    """The grid laid out in *body*: every edge on a whole pixel, so that lines stay sharp.
+
+    *scale* is that of the text.
+    """
 
     def __init__(
         self,
@@ -36,14 +41,16 @@ class Cells:
         body: QRectF,
         sessions: tuple[Session, ...],
         last: Cells | None = None,
+        scale: float = 1.0,
     ) -> None:
         self._axis = axis
+        self._scale = scale
         self.body = body
         # Rows of one height, so that all tiles leave out the same.
         self.row_height = max(1, int(body.height() // ROWS))
         weeks = tuple((week.start, week.role) for week in axis.weeks)
         #: Equal for two layouts if every day lies at the same place in both.
-        self.frame = (body, weeks, axis.first, axis.count)
+        self.frame = (body, weeks, axis.first, axis.count, scale)
         self._by_day: dict[date, list[Session]] = defaultdict(list)
         for session in sessions:
             self._by_day[session.day].append(session)
@@ -132,7 +139,10 @@ class Cells:
         cell = self.cell(day)
         if cell is None:
             return []
-        return [Tile(s, _share(cell, k, len(sessions))) for k, s in enumerate(sessions)]
+        # By what every column measures, so that all weeks are laid out alike.
+        is_wide = self.cell_size.width() >= SIDE_BY_SIDE_PX * self._scale
+        across = is_wide or self.row_height < LOW_ROW_PX * self._scale
+        return [Tile(s, _share(cell, k, len(sessions), across)) for k, s in enumerate(sessions)]
 
     def tile(self, key: str) -> Tile | None:
         """Return the tile of the session *key*."""
@@ -188,10 +198,10 @@ class Cells:
         return sessions[-1 if is_last else 0] if sessions else None
 
 
-def _share(cell: QRectF, index: int, count: int) -> QRectF:
+def _share(cell: QRectF, index: int, count: int, across: bool) -> QRectF:
     if count == 1:
         return cell
-    if cell.width() >= SIDE_BY_SIDE_PX:
+    if across:
         each = (cell.width() - GAP_PX * (count - 1)) / count
         return QRectF(cell.left() + index * (each + GAP_PX), cell.top(), each, cell.height())
     each = (cell.height() - (count - 1)) / count

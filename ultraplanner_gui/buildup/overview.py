@@ -8,9 +8,10 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QMouseEvent, QPainter, QPaintEvent, QPen, QRegion
 from PySide6.QtWidgets import QWidget
 
+from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role
-from ultraplanner_gui.widgets.lane import UNIT_PT, Lane, draw_text
+from ultraplanner_gui.widgets.lane import UNIT_PT, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import LEAST_WEEKS, WeekAxis
 
@@ -20,7 +21,7 @@ HANDLE_PX = 6.0
 Grip = Literal["", "left", "right", "middle"]
 
 
-class Overview(Lane):
+class Overview(AxisLane):
     """Bars of distance for every week, a frame round those in view.
 
     The frame is dragged to scroll, by its ends to zoom; a click beside it brings it there.
@@ -29,8 +30,7 @@ class Overview(Lane):
     topic = "weeks in view"
 
     def __init__(self, axis: WeekAxis, parent: QWidget | None = None) -> None:
-        super().__init__("", "", HEIGHT_PX, parent)
-        self._axis = axis
+        super().__init__(axis, "", HEIGHT_PX, parent)
         self._distances_m: tuple[float, ...] = ()
         self._highest_m = 0.0
         self._today: int | None = None

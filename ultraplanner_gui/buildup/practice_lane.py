@@ -80,11 +80,12 @@ class PracticeLane(WeekLane):
         """Return the grams of the week, without the unit or not at all where there is no room."""
         if week.carb_g <= 0.0:
             return ""
+        # By the widest there is, so that all weeks are written alike.
         words, metrics = self._words(), theme().metrics(AMOUNT_PT)
-        with_unit, bare = words.grams(week.carb_g), words.number(week.carb_g)
-        if metrics.horizontalAdvance(words.grams(WIDEST_G)) <= room:
-            return with_unit
-        return bare if metrics.horizontalAdvance(bare) <= room else ""
+        for write in (words.grams, words.number):
+            if metrics.horizontalAdvance(write(WIDEST_G)) <= room:
+                return write(week.carb_g)
+        return ""
 
     def _paint_week(self, painter: QPainter, column: Column, scale: Scale) -> None:
         week, before, look = column.now, column.before, theme()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QPoint, QSize, Signal
-from PySide6.QtGui import QResizeEvent, QWheelEvent
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
 from ultraplanner_gui.buildup.cells import TILE_PX
@@ -20,7 +20,6 @@ from ultraplanner_gui.buildup.room import Wish, share_out
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
-from ultraplanner_gui.buildup.wheel import Wheel
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
@@ -59,7 +58,6 @@ class BuildUp(QWidget):
         self._words = words
         self._axis = WeekAxis(self)
         self.deeds = SessionDeeds(document, selection, self)
-        self._wheel = Wheel(self._axis)
         self.overview = Overview(self._axis, self)
         self.head = WeekHead(self._axis, words, self)
         self.grid = DayGrid(self._axis, document, selection, self.deeds, words, self)
@@ -156,9 +154,6 @@ class BuildUp(QWidget):
         self._fit()
 
     # The stretch in view
-
-    def wheelEvent(self, event: QWheelEvent) -> None:
-        self._wheel.turn(event, self.head.body())
 
     def _fit(self) -> None:
         room = self.head.body().width() // theme().px(TILE_PX)

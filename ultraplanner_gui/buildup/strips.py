@@ -21,7 +21,8 @@ from ultraplanner_gui.widgets.theme import theme
 SIDE_PX = 1.5
 INK_SHARE = 0.75
 LEAST_LINE_PX = 4.0
-HIGHEST_LINE_PX = 8.0
+HIGHEST_LINE_PX = 12.0
+ROOMY_PX = 24.0
 FAINT = 0.4
 
 
@@ -62,7 +63,7 @@ def paint_line(painter: QPainter, tile: Tile, week: QRectF, longest_m: float, st
 
 def _paint_ground_line(painter: QPainter, session: Session, room: QRectF, longest_m: float) -> None:
     width = room.width() - 2 * SIDE_PX
-    height = max(1.0, min(HIGHEST_LINE_PX, room.height() * 0.45))
+    height = max(1.0, min(HIGHEST_LINE_PX, room.height() * 0.45, width))
     actual = session.actual if session.done is not None else session
     colour = ground_colour(session)
     if session.missed:
@@ -72,7 +73,8 @@ def _paint_ground_line(painter: QPainter, session: Session, room: QRectF, longes
     line = QPolygonF(silhouette(session.ground, round(length), round(height)))
     line.translate(room.left() + SIDE_PX, room.center().y() - height / 2)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    pen = QPen(colour, INK_SHARE * ink_px(actual.effort))
+    share = 1.0 if room.width() >= ROOMY_PX else INK_SHARE
+    pen = QPen(colour, share * ink_px(actual.effort))
     pen.setCapStyle(Qt.PenCapStyle.RoundCap)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     painter.setPen(pen)

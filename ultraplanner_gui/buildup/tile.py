@@ -24,6 +24,7 @@ MARK_PT = 6.5
 ROUND_PX = 3.0
 PAD_PX = 4.0
 ROOMY_PX = 52.0
+FLAT_PX = 2.5
 FOOT_PX = 7.0
 USUAL_FIGURE = "8.8"
 ALMOST_AS_PLANNED = 0.05
@@ -58,19 +59,13 @@ def paint_tile(
     if stage.is_landing:
         return
     look = theme()
-    foot = min(look.px(FOOT_PX), box.height() * 0.2)
     inset = look.px(PAD_PX) if box.width() > look.px(ROOMY_PX) else 2.0
+    if box.height() < look.metrics(KIND_PT).ascent() + FLAT_PX:
+        _paint_flat(painter, box.adjusted(inset, 0.0, -inset, 0.0), session, stage, words)
+        return
+    foot = min(look.px(FOOT_PX), box.height() * 0.2)
     line = QRectF(box.left() + inset, box.bottom() - 2.0 - foot, box.width() - 2 * inset, foot)
-    colour = ground_colour(session)
-    if session.missed:
-        colour.setAlphaF(0.45)
-    draw_ground(
-        painter,
-        line,
-        session.ground,
-        session.actual.effort if session.done else session.effort,
-        colour,
-    )
+    _paint_ground_line(painter, line, session)
     room = QRectF(box.left() + inset, box.top(), box.width() - 2 * inset, line.top() - box.top())
     two_lines = (
         look.metrics(KIND_PT).ascent() + look.metrics(FIGURE_PT, bold=True).capHeight() + 1.0
@@ -81,6 +76,26 @@ def paint_tile(
         if session.ground is Ground.LEVEL:
             room.setBottom(box.bottom() - 2.0)
         _paint_one_line(painter, room, session, stage, words)
+
+
+def _paint_ground_line(painter: QPainter, line: QRectF, session: Session) -> None:
+    colour = ground_colour(session)
+    if session.missed:
+        colour.setAlphaF(0.45)
+    actual = session.actual if session.done is not None else session
+    draw_ground(painter, line, session.ground, actual.effort, colour)
+
+
+def _paint_flat(
+    painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
+) -> None:
+    """Draw a tile too flat for a line under its text: figure and ground line side by side."""
+    look, used = theme(), 0.0
+    if room.height() >= look.metrics(MARK_PT, bold=True).capHeight() + 1.0:
+        used = _paint_one_line(painter, room, session, stage, words)
+    foot = min(look.px(FOOT_PX), room.height() * 0.45)
+    line = QRectF(room.left() + used, room.bottom() - 2.0 - foot, room.width() - used, foot)
+    _paint_ground_line(painter, line, session)
 
 
 def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
@@ -192,14 +207,26 @@ def _paint_figure(
 
 def _paint_note(
     painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
-) -> None:
-    """Write the most telling note that fits at the right of *room*."""
+) -> float:
+    """Write the most telling note that fits at the right of *room*; return its width."""
     look = theme()
     for note, colour, bold in _notes(session, stage, words):
-        if look.metrics(MARK_PT, bold=bold).horizontalAdvance(note) <= room.width():
+        width = look.metrics(MARK_PT, bold=bold).horizontalAdvance(note)
+        if width <= room.width():
+            _clear_note(painter, room, width, session)
             font = look.font(MARK_PT, bold=bold)
             draw_text(painter, room, note, colour, font, Align.AlignRight | Align.AlignVCenter)
-            return
+            return width
+    return 0.0
+
+
+def _clear_note(painter: QPainter, room: QRectF, width: float, session: Session) -> None:
+    """Keep the outline of the plan out of a note where more was done."""
+    if session.done is not None and _share_done(session) > 1.0 + ALMOST_AS_PLANNED:
+        height = theme().metrics(MARK_PT).capHeight() + 3.0
+        rect = QRectF(room.right() - width - 1.0, 0.0, width + 1.0, height)
+        rect.moveTop(room.center().y() - height / 2)
+        painter.fillRect(rect, theme().colours["pale_teal"])
 
 
 def _notes(session: Session, stage: Stage, words: Words) -> list[tuple[str, QColor, bool]]:
@@ -262,28 +289,24 @@ def _kind_word(session: Session, room: float) -> str:
 
 def _paint_one_line(
     painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
-) -> None:
-    """Draw kind and figure on one line, or the figure alone, or nothing."""
+) -> float:
+    """Draw kind and figure on one line, or the figure alone, or nothing; return what it took."""
     look = theme()
-    if room.height() < look.metrics(MARK_PT).ascent() - 1.0:
-        return
     c = look.colours
     ink = c["clay"] if session.kind is Kind.RACE else c["soft"] if session.missed else c["ink"]
     figure, metrics = kinds.figure(session, words), look.metrics(KIND_PT, bold=True)
-    width = metrics.horizontalAdvance(figure)
+    width, gap = metrics.horizontalAdvance(figure), look.px(4.0)
     if width > room.width() + 2.5:
-        return
-    word = _kind_word(session, room.width() - width - look.px(4.0))
+        return 0.0
+    word = _kind_word(session, room.width() - width - gap)
     draw_text(painter, room, word, ink, look.font(KIND_PT))
     before = look.metrics(KIND_PT).horizontalAdvance(word + " ") if word else 0.0
     at = room.adjusted(before, 0, 0, 0)
-    align = Align.AlignVCenter | (Align.AlignLeft if word else Align.AlignHCenter)
-    draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True), align)
-    left = at.left() if word else at.center().x() - width / 2
+    draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True))
+    end = at.left() + width
     if session.missed:
-        y = room.center().y()
         painter.setPen(QPen(ink, 1.0))
-        painter.drawLine(QPointF(room.left() if word else left, y), QPointF(left + width, y))
+        painter.drawLine(QPointF(room.left(), room.center().y()), QPointF(end, room.center().y()))
     note = QRectF(room)
-    note.setLeft(left + width + look.px(4.0))
-    _paint_note(painter, note, session, stage, words)
+    note.setLeft(end + gap)
+    return end + gap - room.left() + _paint_note(painter, note, session, stage, words)

@@ -11,8 +11,9 @@ from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
-from ultraplanner_gui.widgets.lane import Align, Lane, draw_text
+from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
@@ -34,7 +35,7 @@ def today_edge(axis: WeekAxis, today: date, width: float) -> tuple[float, float,
     return (round(right) if row else round(left)), round(left), row
 
 
-class WeekHead(Lane):
+class WeekHead(AxisLane):
     """Name the columns shared by everything below."""
 
     topic = "weeks to go"
@@ -42,8 +43,7 @@ class WeekHead(Lane):
     def __init__(
         self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
     ) -> None:
-        super().__init__("", "", HEIGHT_PX, parent)
-        self._axis = axis
+        super().__init__(axis, "", HEIGHT_PX, parent)
         self._words = words
         self._today: date | None = None
         self.setAccessibleName(self.tr("Weeks to go"))

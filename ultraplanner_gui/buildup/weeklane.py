@@ -12,9 +12,10 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QRegion
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup import gridpaint, kinds
+from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
-from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Lane, Scale, draw_text
+from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import TEAR_PX, WeekAxis
 from ultraplanner_gui.wording import reading
@@ -39,7 +40,7 @@ class Column(NamedTuple):
     before: WeekFigures | None
 
 
-class WeekLane(Lane):
+class WeekLane(AxisLane):
     """A lane over the weeks of the build-up; a subclass paints its columns.
 
     Only the columns whose figures changed are painted again, unless the scale changed with them.
@@ -53,8 +54,7 @@ class WeekLane(Lane):
         height_px: float,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(name, "", height_px, parent)
-        self._axis = axis
+        super().__init__(axis, name, height_px, parent)
         self._words = words
         self._now: dict[date, WeekFigures] = {}
         self._before: dict[date, WeekFigures] = {}
@@ -94,7 +94,7 @@ class WeekLane(Lane):
         for day in days:
             index = self._axis.index_of(day)
             if index is not None and self._axis.is_shown(index):
-                column = self._rect(index, body).adjusted(-reach, 0.0, reach, 0.0)
+                column = self._rect(index, body).adjusted(-reach, -2.0, reach, 2.0)
                 region += column.toAlignedRect()
         return region
 

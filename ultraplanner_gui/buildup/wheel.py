@@ -4,11 +4,27 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QWidget
 
+from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 NOTCH = 120.0
 WEEKS_PER_NOTCH = 2.0
+
+
+class AxisLane(Lane):
+    """A lane over the weeks over which the wheel turns."""
+
+    def __init__(
+        self, axis: WeekAxis, name: str, height_px: float, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(name, "", height_px, parent)
+        self._axis = axis
+        self._wheel = Wheel(axis)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        self._wheel.turn(event, self.body())
 
 
 class Wheel:
