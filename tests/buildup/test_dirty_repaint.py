@@ -51,7 +51,9 @@ def assert_no_trace(stage, where=""):
     window = stage.storey
     in_parts = pixels(window.screen().grabWindow(window.winId()))
     whole = pixels(window.grab())
-    assert np.abs(in_parts - whole).max() <= 3, where
+    # Some platforms hand out the corner alone when pixels are scaled.
+    height, width = in_parts.shape
+    assert np.abs(in_parts - whole[:height, :width]).max() <= 3, where
 
 
 @pytest.mark.parametrize(

@@ -56,7 +56,8 @@ class Overview(AxisLane):
         track = self._track(self.body())
         for index, (was_m, is_m) in enumerate(zip(were_m, distances_m, strict=True)):
             if was_m != is_m:
-                self.update(self._column(index, track).toAlignedRect())
+                column = self._column(index, track).adjusted(-1.0, 0.0, 1.0, 0.0)
+                self.update(column.toAlignedRect())
 
     def readout(self, at: QPointF) -> str:
         axis = self._axis

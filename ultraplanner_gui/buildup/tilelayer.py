@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import date
+from math import ceil, floor
 from typing import NamedTuple
 
 from PySide6.QtCore import QRect, QRectF, QSize
@@ -99,8 +100,8 @@ class TileLayer:
             outer, place = scene.cells.outer_cell(day), scene.cells.place(day)
             if outer is None or place is None:
                 continue
-            painter.setClipRect(outer)
-            self._draw_ground(painter, scene, (place[0],))
+            painter.setClipRect(_whole_pixels(outer, scene.ratio))
+            self._draw_ground(painter, scene, _beside(place[0], scene))
             _draw_tiles(painter, scene, day, scene.cells.tiles_on(day))
             region += outer.toRect()
         painter.end()
@@ -114,6 +115,22 @@ class TileLayer:
             for index in columns:
                 role = scene.axis.weeks[index].role
                 strips.paint_strip(painter, scene.cells.week(index), role)
+
+
+def _whole_pixels(rect: QRectF, ratio: float) -> QRectF:
+    """Return *rect* grown to whole pixels of a screen with *ratio* of them to ours."""
+    if ratio == int(ratio):
+        return rect
+    left, top = floor(rect.left() * ratio) / ratio, floor(rect.top() * ratio) / ratio
+    right, bottom = ceil(rect.right() * ratio) / ratio, ceil(rect.bottom() * ratio) / ratio
+    return QRectF(left, top, right - left, bottom - top)
+
+
+def _beside(column: int, scene: Scene) -> tuple[int, ...]:
+    """Return *column*, with its neighbours where cells do not end on whole pixels."""
+    if scene.ratio == int(scene.ratio):
+        return (column,)
+    return tuple(c for c in (column - 1, column, column + 1) if c in scene.cells.columns)
 
 
 def _painter(picture: QPixmap) -> QPainter:
