@@ -16,7 +16,7 @@ from ultraplanner_gui.buildup.distance_lane import DistanceLane
 from ultraplanner_gui.buildup.longest_lane import LongestLane
 from ultraplanner_gui.buildup.overview import Overview
 from ultraplanner_gui.buildup.practice_lane import PracticeLane
-from ultraplanner_gui.buildup.room import Wish, share_out
+from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
