@@ -1,3 +1,4 @@
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -86,6 +87,18 @@ def test_what_is_carried_can_be_put_down_from_afar(far):
     assert far.grid.is_far
     far.keys(*[Key.Key_Left] * 3, Key.Key_Space)
     assert far.session("easy48").day == home - timedelta(weeks=3)
+
+
+@pytest.mark.parametrize("height", [380, 700])
+def test_both_sessions_of_a_day_have_a_line(stage_of, height):
+    block = make_block(52)
+    twin = replace(block.session("hills48"), key="twin")
+    stage = stage_of(block=block.with_new(twin), size=(1000, height))
+    stage.grid.show_all()
+    first, second = stage.grid.cells.tiles_on(block.session("hills48").day)
+    assert first.rect.bottom() <= second.rect.top()
+    assert _ink(stage, first.session.key) > 0
+    assert _ink(stage, second.session.key) > 0
 
 
 def test_longer_runs_are_longer_lines():

@@ -140,8 +140,9 @@ class Cells:
         if cell is None:
             return []
         # By what every column measures, so that all weeks are laid out alike.
-        is_wide = self.cell_size.width() >= SIDE_BY_SIDE_PX * self._scale
-        across = is_wide or self.row_height < LOW_ROW_PX * self._scale
+        width, scale = self.cell_size.width() + 2 * GAP_PX, self._scale
+        is_low = self.row_height < LOW_ROW_PX * scale and width >= FAR_PX * scale
+        across = is_low or width >= SIDE_BY_SIDE_PX * scale
         return [Tile(s, _share(cell, k, len(sessions), across)) for k, s in enumerate(sessions)]
 
     def tile(self, key: str) -> Tile | None:
