@@ -9,7 +9,9 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.widgets.table import Column, TableModel
+from ultraplanner_gui.widgets.table import TableModel
+from ultraplanner_gui.widgets.table_column import Aim, Column, Mark
+from ultraplanner_gui.widgets.table_filter import FilterField
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -104,7 +106,7 @@ def owner(qapp):
 @pytest.fixture
 def view(owner, qtbot):
     window = QWidget()
-    table = TableView(owner.model, "Huts", lambda: 7, window)
+    table = TableView(owner.model, "Huts", window)
     owner.button = QPushButton("Next", window)
     box = QVBoxLayout(window)
     box.addWidget(table)
@@ -347,9 +349,9 @@ def test_the_menu_copies_pastes_and_sorts(owner, view, qtbot):
     assert texts(owner.model, 1) == ["1,500", "310", NONE]
     done["Do not sort"].trigger()
     assert texts(owner.model, 1) == ["1,500", NONE, "310"]
-    put(view, 2, 1)
-    done["Paste"].trigger()
-    assert owner.huts[2].height_m == 1500.0
+    with qtbot.waitSignal(view.pasted) as told:
+        done["Paste…"].trigger()
+    assert told.args == ["1500"]
     menu.close()
 
 
@@ -402,34 +404,159 @@ def test_cells_not_selected_between_others_are_copied_empty(view):
     assert view.copied().split("\n") == ["Hut\tHeight, m", "Col Hut\t", "\t310"]
 
 
-def test_what_was_copied_can_be_pasted_without_a_change(owner, view):
-    view.selectAll()
-    view.copy()
-    view.paste()
+def test_odd_cells_are_copied_in_quotes(owner, view):
+    owner.model.show_rows((replace(HUTS[0], name='"Top" hut'), replace(HUTS[1], name="a;b")))
+    put(view, 0, 0)
+    view.selectionModel().select(owner.model.index(1, 0), QItemSelectionModel.SelectionFlag.Select)
+    assert view.copied().split("\n") == ["Hut", '"""Top"" hut"', '"a;b"']
+
+
+def test_pasting_tells_the_text_and_where_it_goes(owner, view, qtbot):
+    owner.model.sort(0)
+    QGuiApplication.clipboard().setText("900\n910")
+    put(view, 1, 1)
+    with qtbot.waitSignal(view.pasted) as told:
+        qtbot.keyClick(view, Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+    assert told.args == ["900\n910"]
+    assert view.paste_aim() == Aim(("b", "c"), 1, (0, 1, 2, 3, 4), (1, 1))
     assert owner.edits == []
 
 
-def test_pasted_cells_are_edits_of_one_gesture(owner, view, qtbot):
-    QGuiApplication.clipboard().setText("900\n910\n920\n930")
-    put(view, 0, 1)
-    qtbot.keyClick(view, Key.Key_V, Qt.KeyboardModifier.ControlModifier)
-    assert [hut.height_m for hut in owner.huts] == [900.0, 910.0, 920.0]
-    assert {edit.gesture for edit in owner.edits} == {7}
+def test_a_selected_block_is_told_if_it_is_whole(owner, view):
+    model, selection = owner.model, view.selectionModel()
+    more = QItemSelectionModel.SelectionFlag.Select
+    for row, column in ((0, 1), (0, 2), (1, 1)):
+        selection.select(model.index(row, column), more)
+    assert view.paste_aim() == Aim(("b", "a", "c"), 1, (0, 1, 2, 3, 4), (1, 1))
+    selection.select(model.index(1, 2), more)
+    assert view.paste_aim().block == (2, 2)
 
 
-def test_pasting_two_cells_of_a_row_keeps_both(owner, view):
-    QGuiApplication.clipboard().setText("Mill\t77")
-    put(view, 0, 0)
-    view.paste()
-    assert owner.huts[0] == replace(HUTS[0], name="Mill", height_m=77.0)
+def test_an_empty_table_takes_a_paste(owner, view, qtbot):
+    view.show_rows(())
+    with qtbot.waitSignal(view.pasted):
+        view.paste()
+    assert view.paste_aim().keys == ()
 
 
-def test_pasting_ends_at_the_first_bad_cell(owner, view):
-    QGuiApplication.clipboard().setText("900\nhigh\n920")
-    put(view, 0, 1)
-    view.paste()
-    assert [hut.height_m for hut in owner.huts] == [900.0, None, 310.0]
-    assert (view.currentIndex().row(), view.currentIndex().column()) == (1, 1)
+# Filtering
+
+
+def test_rows_that_hold_every_word_in_any_cell_are_left(owner):
+    owner.model.filter("turf BARN")
+    assert texts(owner.model) == ["Ash Barn"]
+    owner.model.filter("hut barn")
+    assert texts(owner.model) == []
+    owner.model.filter("")
+    assert len(texts(owner.model)) == 3
+
+
+def test_accents_and_case_do_not_matter(owner):
+    owner.model.show_rows((Hut("é", "Refuge des Éclaireurs"), HUTS[0]))
+    owner.model.filter("eclai")
+    assert texts(owner.model) == ["Refuge des Éclaireurs"]
+
+
+def test_a_tick_is_found_by_the_name_of_its_column(owner):
+    owner.model.filter("open")
+    assert texts(owner.model) == ["Ash Barn"]
+
+
+def test_a_filter_does_not_take_the_row_one_types_in(owner):
+    owner.model.filter("barn")
+    assert owner.model.type_in(0, 0, "Ash House")
+    assert texts(owner.model) == ["Ash House"]
+    owner.model.filter("barn")
+    assert texts(owner.model) == []
+
+
+def test_rows_that_come_later_and_those_that_fit_by_now_are_seen(owner):
+    owner.model.filter("barn")
+    owner.model.show_rows((*HUTS[:2], replace(HUTS[2], name="Weir Barn"), Hut("n", "New")))
+    assert texts(owner.model) == ["Ash Barn", "Weir Barn", "New"]
+
+
+def test_filtered_rows_are_sorted_and_keep_their_selection(owner, view):
+    put(view, 2, 1)
+    owner.model.sort(1, Qt.SortOrder.DescendingOrder)
+    owner.model.filter("i")
+    assert texts(owner.model) == ["Weir"]
+    assert view.chosen_keys() == ("c",)
+    owner.model.filter("")
+    assert texts(owner.model) == ["Col Hut", "Weir", "Ash Barn"]
+    assert view.chosen_keys() == ("c",)
+
+
+words = st.text(st.sampled_from("aehtu 15"), max_size=4)
+steps = st.one_of(
+    st.tuples(st.just("filter"), words),
+    st.tuples(st.just("sort"), st.integers(-1, 4), st.booleans()),
+    st.tuples(st.just("type"), st.integers(0, 4), st.text("aeht15", min_size=1, max_size=3)),
+    st.tuples(st.just("rows"), keys),
+)
+
+
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
+@given(st.lists(steps, max_size=8))
+def test_filter_sort_and_edits_compose(qapp, taken):
+    """However they follow each other: no row twice, all in order, nothing hidden that fits."""
+    held = Owner()
+    model, text, by, falls = held.model, "", -1, False
+    for step in taken:
+        if step[0] == "filter":
+            text = step[1]
+            model.filter(text)
+        elif step[0] == "sort":
+            by, falls = step[1:]
+            order = Qt.SortOrder.DescendingOrder if falls else Qt.SortOrder.AscendingOrder
+            model.sort(by, order)
+        elif step[0] == "rows":
+            held.huts = tuple(Hut(k, k * 2, float(ord(k))) for k in step[1])
+            model.show_rows(held.huts)
+        elif step[1] < model.rowCount():
+            model.type_in(step[1], 0, step[2])
+    seen = [row.key for row in model.rows]
+    assert len(set(seen)) == len(seen)
+    assert set(seen) <= {hut.key for hut in held.huts}
+    said = {
+        hut.key: f"{hut.name} {model.words.height_bare(hut.height_m)} {hut.roof} {len(hut.name)}"
+        + " open" * hut.is_open
+        for hut in held.huts
+    }
+    fits = [
+        key for key, all_text in said.items() if all(w in all_text.lower() for w in text.split())
+    ]
+    assert set(fits) <= set(seen)
+    if by == 0:
+        names = [row.name.casefold() for row in model.rows]
+        assert names == sorted(names, reverse=falls)
+
+
+def test_the_field_counts_and_gives_the_keys_back(qapp, qtbot):
+    field = FilterField("Filter huts", Words)
+    qtbot.addWidget(field)
+    field.show()
+    field.start()
+    with qtbot.waitSignal(field.words_changed):
+        qtbot.keyClicks(field.field, "barn")
+    field.show_count(12, 1096)
+    assert field.count.text() == "12 of 1,096"
+    with qtbot.waitSignal(field.left):
+        qtbot.keyClick(field.field, Key.Key_Escape)
+    assert field.field.text() == ""
+    field.show_count(1096, 1096)
+    assert field.count.text() == ""
+
+
+def test_a_marked_cell_says_what_would_become_of_it(owner, view):
+    plain = view.grab().toImage()
+    owner.model.show_marks({("a", 1): Mark("would become 900"), ("c", 1): Mark("No.", True)})
+    read = Qt.ItemDataRole.AccessibleTextRole
+    assert owner.model.index(1, 1).data(read) == f"{NONE}, would become 900"
+    assert owner.model.index(2, 1).data(Qt.ItemDataRole.ToolTipRole) == "No."
+    assert view.grab().toImage() != plain
+    owner.model.show_marks({})
+    assert view.grab().toImage() == plain
 
 
 def test_delete_asks_for_removal(view, qtbot):

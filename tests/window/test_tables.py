@@ -198,16 +198,6 @@ def test_sessions_are_sorted_by_value(desk):
     assert [row.key for row in page.table.rows] == ["race", "s3", "s1", "s2", "s4"]
 
 
-def test_a_column_copied_and_pasted_one_row_down_is_one_step(desk):
-    page = desk.page("Sessions")
-    column = desk.cell("Sessions", "s1", "Time").column()
-    page.view.setCurrentIndex(page.table.index(0, column))
-    QGuiApplication.clipboard().setText("Time, h:mm\n1:10\n1:20\n")
-    page.view.paste()
-    assert [desk.session(key).duration_s for key in ("s1", "s2")] == [4200.0, 4800.0]
-    assert desk.document.undo_stack.count() == 1
-
-
 @pytest.mark.parametrize("name", ALL)
 def test_a_whole_table_copied_and_pasted_back_changes_nothing(desk, name):
     view = desk.page(name).view
@@ -218,7 +208,62 @@ def test_a_whole_table_copied_and_pasted_back_changes_nothing(desk, name):
     assert len(lines) == table.rowCount() + 1
     assert {line.count("\t") for line in lines} == {table.columnCount() - 1}
     view.paste()
+    assert not desk.page(name).preview.isVisible()
     assert desk.document.undo_stack.count() == 0
+
+
+# Filter
+
+
+def test_ctrl_f_filters_the_table_in_view_and_escape_shows_all(desk):
+    page = desk.page("Sessions")
+    desk.qtbot.waitUntil(desk.tables.isActiveWindow)
+    desk.qtbot.keyClick(page.view, Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+    assert page.filter.field.hasFocus()
+    desk.qtbot.keyClicks(page.filter.field, "easy run")
+    assert [row.key for row in page.table.rows] == ["s1", "s2"]
+    assert page.filter.count.text() == "2 of 5"
+    desk.qtbot.keyClick(page.filter.field, Qt.Key.Key_Down)
+    assert page.view.hasFocus()
+    assert page.view.chosen_keys() == ("s1",)
+    desk.qtbot.keyClick(page.view, Qt.Key.Key_Escape)
+    assert page.table.rowCount() == 5
+    assert page.filter.count.text() == ""
+
+
+def test_each_table_keeps_a_filter_of_its_own(desk):
+    desk.page("Sessions").filter.field.setText("easy")
+    page = desk.page("Foods")
+    assert page.filter.isVisible()
+    assert page.table.rowCount() == 2
+    assert desk.page("Sessions").table.rowCount() == 2
+
+
+def test_words_no_row_holds_say_so(desk):
+    page = desk.page("Sessions")
+    page.filter.field.setText("sauna")
+    assert page.table.rowCount() == 0
+    assert "No row holds" in page.view.empty_text
+    assert not page.buttons["remove"].isEnabled()
+
+
+def test_a_row_typed_in_stays_and_one_added_is_seen_under_a_filter(desk):
+    page = desk.page("Sessions")
+    page.filter.field.setText("strength")
+    desk.type("Sessions", "s4", "Kind", "cross-training")
+    assert [row.key for row in page.table.rows] == ["s4"]
+    desk.choose("Sessions", "s4")
+    desk.press("Sessions", "add")
+    assert page.table.rowCount() == 2
+    assert page.filter.count.text() == "2 of 6"
+
+
+def test_deeds_reach_the_rows_in_sight_only(desk):
+    page = desk.page("Sessions")
+    page.view.selectAll()
+    page.filter.field.setText("strength")
+    desk.press("Sessions", "remove")
+    assert [s.key for s in desk.project.block.sessions] == ["s1", "s2", "s3", "race"]
 
 
 # Together with the rest

@@ -1,15 +1,13 @@
-"""A plain table of things that have a key: what stands in it, how it is typed over and sorted."""
+"""A plain table of things that have a key: what is in it, typed over, sorted and filtered."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from itertools import groupby
-from typing import Any, Generic, Protocol, TypeVar
+from typing import Any
 
 from PySide6.QtCore import (
     QAbstractTableModel,
-    QCoreApplication,
     QModelIndex,
     QObject,
     QPersistentModelIndex,
@@ -18,86 +16,35 @@ from PySide6.QtCore import (
 )
 
 from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.wording import locales
-from ultraplanner_gui.wording.words import NONE, Words
+from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.widgets.table_column import (
+    NO,
+    YES,
+    Column,
+    Keyed,
+    Mark,
+    SortValue,
+    cell_text,
+    copied_text,
+    edited_text,
+    in_gesture,
+    say,
+    typed,
+)
+from ultraplanner_gui.widgets.table_filter import RowFilter
+from ultraplanner_gui.wording.words import Words
 
-YES = QT_TRANSLATE_NOOP("Tables", "yes")
-NO = QT_TRANSLATE_NOOP("Tables", "no")
 #: From this length on a cell says its whole text as a tip.
 LONG_TEXT = 24
 
 Index = QModelIndex | QPersistentModelIndex
 Role = Qt.ItemDataRole
 Flag = Qt.ItemFlag
-SortValue = str | float | int
 
 # Joined once: Qt asks for them at every cell it paints.
 TO_READ = Flag.ItemIsEnabled | Flag.ItemIsSelectable | Flag.ItemNeverHasChildren
 TO_TYPE = TO_READ | Flag.ItemIsEditable
 TO_TICK = TO_READ | Flag.ItemIsUserCheckable
-
-
-class Keyed(Protocol):
-    """A row: any frozen value with a key of its own."""
-
-    @property
-    def key(self) -> str: ...
-
-
-R = TypeVar("R", bound=Keyed)
-
-
-def no_unit(words: Words) -> str:
-    """Return no unit at all."""
-    return ""
-
-
-def always(row: Keyed) -> bool:
-    """Return True."""
-    return True
-
-
-@dataclass(frozen=True, slots=True)
-class Column(Generic[R]):
-    """One column. `name` and `help_text` are marked for translation in the context "Tables".
-
-    `text` is what a cell shows; `value` what it is sorted by (default: its text, None last);
-    `parse` makes an edit of what was typed, None where nothing changes, or raises PlanError
-    with a sentence. Without `parse` the column is for reading; `can_edit` excepts single
-    rows. `choices` are the texts to choose from, `is_checked` makes it a column of ticks
-    (parsed from "yes" and "no"), `warns` says which cells to mark. `copied` is the text for a
-    spreadsheet where it is another one, `copied_unit` its unit. Figures stand on the right.
-    `is_wide` lets the column take what room is left.
-    """
-
-    name: str
-    text: Callable[[R, Words], str]
-    unit: Callable[[Words], str] = no_unit
-    value: Callable[[R], SortValue | None] | None = None
-    parse: Callable[[R, str, Words], Edit | None] | None = None
-    can_edit: Callable[[R], bool] = always
-    choices: Callable[[R, Words], tuple[str, ...]] | None = None
-    is_checked: Callable[[R], bool] | None = None
-    warns: Callable[[R], bool] | None = None
-    copied: Callable[[R], str] | None = None
-    copied_unit: str = ""
-    is_figure: bool = False
-    is_wide: bool = False
-    help_text: str = ""
-
-
-def say(text: str) -> str:
-    """Return a text marked in the context "Tables" in the user's language."""
-    return QCoreApplication.translate("Tables", text) if text else ""
-
-
-def is_yes(text: str) -> bool | None:
-    """Return whether *text* says yes; None if it says neither yes nor no."""
-    plain = text.strip().casefold()
-    if plain in ("", say(NO).casefold(), NO, "0"):
-        return False
-    return True if plain in (say(YES).casefold(), YES, "1", "x") else None
 
 
 class TableModel(QAbstractTableModel):
@@ -129,6 +76,8 @@ class TableModel(QAbstractTableModel):
         self._given: tuple[Keyed, ...] = ()
         self._rows: list[Keyed] = []
         self._sorted_by, self._is_falling = -1, False
+        self._filter = RowFilter(self._all_text)
+        self._marks: dict[tuple[str, int], Mark] = {}
 
     # What is in it
 
@@ -136,6 +85,16 @@ class TableModel(QAbstractTableModel):
     def rows(self) -> tuple[Keyed, ...]:
         """The rows in the order they stand in."""
         return tuple(self._rows)
+
+    @property
+    def given(self) -> tuple[Keyed, ...]:
+        """All rows, those the filter hides too, in their own order."""
+        return self._given
+
+    @property
+    def is_filtered(self) -> bool:
+        """Whether there are words to filter by."""
+        return self._filter.is_on
 
     @property
     def words(self) -> Words:
@@ -147,8 +106,9 @@ class TableModel(QAbstractTableModel):
         return self._rows[row]
 
     def begins_group(self, row: int) -> bool:
-        """Whether *row* is the first of a group below another, in the rows' own order."""
-        if self._group is None or self._sorted_by >= 0 or not 0 < row < len(self._rows):
+        """Whether *row* is the first of a group, all rows being in sight in their own order."""
+        is_in_order = self._sorted_by < 0 and not self.is_filtered
+        if self._group is None or not is_in_order or not 0 < row < len(self._rows):
             return False
         return self._group(self._rows[row - 1]) != self._group(self._rows[row])
 
@@ -168,10 +128,7 @@ class TableModel(QAbstractTableModel):
 
     def text(self, row: int, column: int) -> str:
         """Return what the cell shows, "yes" or "no" for a tick."""
-        spec, thing = self.columns[column], self._rows[row]
-        if spec.is_checked is not None:
-            return say(YES if spec.is_checked(thing) else NO)
-        return spec.text(thing, self._words)
+        return cell_text(self.columns[column], self._rows[row], self._words)
 
     def copied_head(self, column: int) -> str:
         """Return the head of *column* as it is copied."""
@@ -181,20 +138,16 @@ class TableModel(QAbstractTableModel):
 
     def copied_text(self, row: int, column: int) -> str:
         """Return the cell as a spreadsheet takes it: nothing for none, no marks for thousands."""
-        spec = self.columns[column]
-        if spec.copied is not None:
-            return spec.copied(self._rows[row])
-        text = self.text(row, column)
-        if text == NONE:
-            return ""
-        if spec.is_figure:
-            text = text.replace(locales.separators(self._words.locale).group, "")
-        return " ".join(text.split())
+        return copied_text(self.columns[column], self._rows[row], self._words)
 
     def can_edit(self, row: int, column: int) -> bool:
         """Whether the cell can be typed over."""
         spec = self.columns[column]
         return spec.parse is not None and spec.can_edit(self._rows[row])
+
+    def mark(self, row: int, column: int) -> Mark | None:
+        """Return what a paste that is only looked at would do to the cell."""
+        return self._marks.get((self._rows[row].key, column)) if self._marks else None
 
     def warns(self, row: int, column: int) -> bool:
         """Whether the cell is to be marked."""
@@ -207,7 +160,22 @@ class TableModel(QAbstractTableModel):
         """Show *rows* instead, touching no cell that stays as it is."""
         self._words = self._words_now()
         self._given = tuple(rows)
-        wanted = self._in_order(self._given)
+        self._arrange()
+
+    def filter(self, text: str) -> None:
+        """Show only rows whose cells hold every word of *text*."""
+        self._filter.choose(text, self._given)
+        self._arrange()
+
+    def show_marks(self, marks: Mapping[tuple[str, int], Mark]) -> None:
+        """Mark the cells, by key of the row and column, that a paste would change."""
+        self._marks = dict(marks)
+        if self._rows:
+            corner = self.index(len(self._rows) - 1, len(self.columns) - 1)
+            self.dataChanged.emit(self.index(0, 0), corner)
+
+    def _arrange(self) -> None:
+        wanted = self._in_order(self._filter.let_through(self._given))
         self._drop({row.key for row in wanted})
         there = {row.key for row in self._rows}
         self._put_in_order([row.key for row in wanted if row.key in there])
@@ -217,7 +185,7 @@ class TableModel(QAbstractTableModel):
     def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
         """Sort by *column*; -1 gives the rows' own order back."""
         self._sorted_by, self._is_falling = column, order is Qt.SortOrder.DescendingOrder
-        self._put_in_order([row.key for row in self._in_order(self._given)])
+        self._arrange()
 
     def type_in(self, row: int, column: int, text: str, gesture: int = 0) -> bool:
         """Take *text* as typed into the cell; return whether it was taken or changed nothing.
@@ -228,10 +196,12 @@ class TableModel(QAbstractTableModel):
         parse = self.columns[column].parse
         if parse is None or not self.can_edit(row, column):
             return False
-        if text.strip() in (self._edited_text(row, column), self.copied_text(row, column)):
+        spec, thing = self.columns[column], self._rows[row]
+        plain = typed(spec, text, self._words)
+        if plain in (edited_text(spec, thing, self._words), self.copied_text(row, column)):
             return True
         try:
-            edit = parse(self._rows[row], text.strip(), self._words)
+            edit = parse(thing, plain, self._words)
         except PlanError as error:
             self.was_refused = True
             self.refused.emit(error.message)
@@ -240,6 +210,16 @@ class TableModel(QAbstractTableModel):
             return True
         self.was_refused = not self._perform(in_gesture(edit, gesture))
         return not self.was_refused
+
+    def _all_text(self, row: Keyed) -> str:
+        """Return all a row says, a ticked column by its name."""
+        said = (
+            say(spec.name) * spec.is_checked(row)
+            if spec.is_checked is not None
+            else spec.text(row, self._words)
+            for spec in self.columns
+        )
+        return "\n".join(said)
 
     def _in_order(self, rows: tuple[Keyed, ...]) -> list[Keyed]:
         if self._sorted_by < 0:
@@ -301,10 +281,6 @@ class TableModel(QAbstractTableModel):
             or spec.can_edit(before) != spec.can_edit(after)
         )
 
-    def _edited_text(self, row: int, column: int) -> str:
-        text = self.text(row, column)
-        return "" if text == NONE else text
-
     # What Qt asks
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own default
@@ -321,17 +297,20 @@ class TableModel(QAbstractTableModel):
         if role == Role.DisplayRole:
             return None if spec.is_checked is not None else self.text(row, column)
         if role == Role.EditRole:
-            return self._edited_text(row, column)
+            return edited_text(spec, self._rows[row], self._words)
         if role == Role.CheckStateRole and spec.is_checked is not None:
             is_checked = spec.is_checked(self._rows[row])
             return Qt.CheckState.Checked if is_checked else Qt.CheckState.Unchecked
         if role == Role.TextAlignmentRole:
             return self.alignments[column]
         if role == Role.AccessibleTextRole:
-            return self.text(row, column)
-        if role == Role.ToolTipRole:
+            mark = self.mark(row, column)
             text = self.text(row, column)
-            return text if len(text) >= LONG_TEXT else None
+            return text if mark is None else f"{text}, {mark.text}"
+        if role == Role.ToolTipRole:
+            mark = self.mark(row, column)
+            text = self.text(row, column) if mark is None else mark.text
+            return text if mark is not None or len(text) >= LONG_TEXT else None
         return None
 
     def setData(self, index: Index, value: object, role: int = Role.EditRole) -> bool:
@@ -386,8 +365,3 @@ def _runs(numbers: Iterable[int]) -> list[tuple[int, int]]:
         run = [number for _, number in group]
         runs.append((run[0], run[-1]))
     return runs
-
-
-def in_gesture(edit: Edit, gesture: int) -> Edit:
-    """Return *edit* as part of a gesture, on its own if *gesture* is 0."""
-    return replace(edit, gesture=gesture) if gesture else edit  # type: ignore[type-var]

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.widgets.lane import draw_text
 from ultraplanner_gui.widgets.table import Index, TableModel
+from ultraplanner_gui.widgets.table_column import Mark
 from ultraplanner_gui.widgets.theme import theme
 
 TEXT_PT = 8.5
@@ -28,6 +29,7 @@ GAP_PX = 8.0
 ROW_PX = 25.0
 TICK_PX = 12.0
 ARROW_PX = 7.0
+MARK_PX = 8.0
 #: A field to type in is at least this wide.
 FIELD_PX = 92.0
 
@@ -65,8 +67,10 @@ class TableHead(QHeaderView):
         self.setSortIndicatorClearable(True)
 
     def sizeHint(self) -> QSize:
-        lines = theme().metrics(HEAD_PT, bold=True).height() + theme().metrics(UNIT_PT).height()
-        return QSize(super().sizeHint().width(), round(lines + theme().px(9)))
+        height = theme().metrics(HEAD_PT, bold=True).height() + theme().px(9)
+        if any(self._table.head_parts(column)[1] for column in range(self.count())):
+            height += theme().metrics(UNIT_PT).height()
+        return QSize(super().sizeHint().width(), round(height))
 
     def wanted_width(self, column: int) -> float:
         """Return the width at which head and unit of *column* are whole."""
@@ -135,8 +139,9 @@ class TableCells(QStyledItemDelegate):
         painter.fillRect(box, self._ground(row, is_selected, current))
         if table.begins_group(row):
             painter.fillRect(QRectF(box.left(), box.top(), box.width(), 1), c["strong_line"])
-        can_edit, spec = table.can_edit(row, column), table.columns[column]
-        colour = "clay" if table.warns(row, column) else "ink" if can_edit else "soft"
+        spec = table.columns[column]
+        is_in_ink = spec.is_main or table.can_edit(row, column)
+        colour = "clay" if table.warns(row, column) else "ink" if is_in_ink else "soft"
         if spec.is_checked is not None:
             self._paint_tick(painter, box, spec.is_checked(table.thing(row)), colour)
         else:
@@ -144,6 +149,9 @@ class TableCells(QStyledItemDelegate):
             elide, room = Qt.TextElideMode.ElideRight, inner.width() + 1
             text = look.metrics(TEXT_PT).elidedText(table.text(row, column), elide, room)
             draw_text(painter, inner, text, c[colour], look.font(TEXT_PT), table.alignments[column])
+        mark = table.mark(row, column)
+        if mark is not None:
+            self._paint_mark(painter, box, mark)
         if row == current.row() and column == current.column():
             self._paint_frame(painter, box)
         painter.restore()
@@ -222,6 +230,21 @@ class TableCells(QStyledItemDelegate):
             return c["pale_teal"]
         usual = c["lane" if row % 2 else "panel"]
         return mixed(usual, c["pale_teal"], 0.4) if row == current.row() else usual
+
+    def _paint_mark(self, painter: QPainter, box: QRectF, mark: Mark) -> None:
+        """Turn down the corner of a cell a paste would change; bar one it cannot change."""
+        look = theme()
+        size = look.px(MARK_PX)
+        colour = look.colours["clay" if mark.is_refused else "teal"]
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if mark.is_refused:
+            painter.fillRect(QRectF(box.left(), box.top() + 1, size / 3, box.height() - 2), colour)
+            return
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(colour)
+        corner = box.topRight()
+        across, down = QPointF(size, 0), QPointF(0, size)
+        painter.drawPolygon(QPolygonF([corner - across, corner, corner + down]))
 
     def _paint_frame(self, painter: QPainter, box: QRectF) -> None:
         has_focus = self._view.hasFocus()

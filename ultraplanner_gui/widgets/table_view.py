@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import (
@@ -34,8 +33,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from ultraplanner_gui.widgets.table import Index, Keyed, TableModel
+from ultraplanner_gui.widgets.table import Index, TableModel
+from ultraplanner_gui.widgets.table_column import Aim, Keyed
 from ultraplanner_gui.widgets.table_look import ROW_PX, TICK_PX, TableCells, TableHead
+from ultraplanner_gui.widgets.table_text import written
 from ultraplanner_gui.widgets.theme import theme
 
 SAMPLE_ROWS = 60
@@ -51,7 +52,8 @@ class TableView(QTableView):
     """Shows a `TableModel`.
 
     `row_chosen` carries the key of the row the user went to, `removal_asked` says that Delete
-    was pressed. `empty_text` is said where there are no rows.
+    was pressed, `escaped` that Esc was, and `pasted` carries what is to be pasted.
+    `empty_text` is said where there are no rows.
     """
 
     #: What the help says of each column.
@@ -59,16 +61,17 @@ class TableView(QTableView):
 
     row_chosen = Signal(str)
     removal_asked = Signal()
+    pasted = Signal(str)
+    escaped = Signal()
 
     def __init__(
         self,
         model: TableModel,
         name: str,
-        new_gesture: Callable[[], int],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._table, self._new_gesture = model, new_gesture
+        self._table = model
         self._empty_text = self._opens_at = ""
         self._is_fitted = self._is_showing = self._opens_list = False
         self._head = TableHead(model, self)
@@ -191,7 +194,7 @@ class TableView(QTableView):
             lines.append(
                 [self._table.copied_text(row, c) if (row, c) in cells else "" for c in columns]
             )
-        return "\n".join("\t".join(line) for line in lines)
+        return written(lines)
 
     @Slot()
     def copy(self) -> None:
@@ -202,29 +205,29 @@ class TableView(QTableView):
 
     @Slot()
     def paste(self) -> None:
-        """Type the cells on the clipboard in from the current cell on; the first bad one ends it.
+        """Tell what is on the clipboard, to be pasted from the first selected cell on."""
+        if self._paste_start().isValid() or not self._table.rowCount():
+            self.pasted.emit(QGuiApplication.clipboard().text())
 
-        Heads that were copied along are passed over, and so are cells that only follow.
-        """
-        lines = [line.split("\t") for line in QGuiApplication.clipboard().text().splitlines()]
-        start = self._paste_start()
-        if not lines or not start.isValid():
-            return
-        places = range(self._head.visualIndex(start.column()), self._head.count())
-        columns = [self._head.logicalIndex(place) for place in places]
-        heads = [self._table.copied_head(column) for column in columns]
-        if len(lines) > 1 and lines[0] == heads[: len(lines[0])]:
-            lines = lines[1:]
-        keys = [row.key for row in self._table.rows[start.row() : start.row() + len(lines)]]
-        gesture = self._new_gesture()
-        for key, line in zip(keys, lines, strict=False):
-            for column, text in zip(columns, line, strict=False):
-                row = self._table.row_of(key)
-                if row < 0:
-                    break
-                if not self._table.type_in(row, column, text, gesture) and self._table.was_refused:
-                    self.setCurrentIndex(self._table.index(row, column))
-                    return
+    def paste_aim(self) -> Aim:
+        """Return where a paste goes: the rows and columns in view, from the first selected on."""
+        start, order = self._paste_start(), [self._head.logicalIndex(n) for n in self._places()]
+        first = self._head.visualIndex(start.column()) if start.isValid() else 0
+        rows = self._table.rows[max(start.row(), 0) :]
+        return Aim(tuple(row.key for row in rows), first, tuple(order), self._block())
+
+    def _places(self) -> range:
+        return range(self._head.count())
+
+    def _block(self) -> tuple[int, int]:
+        """Return how many rows and columns are selected, if all cells between them are."""
+        chosen = self.selectedIndexes()
+        rows = {i.row() for i in chosen}
+        columns = {self._head.visualIndex(i.column()) for i in chosen}
+        is_whole = chosen and len(chosen) == (max(rows) - min(rows) + 1) * (
+            max(columns) - min(columns) + 1
+        )
+        return (len(rows), len(columns)) if is_whole else (1, 1)
 
     def _paste_start(self) -> QModelIndex:
         chosen = self.selectedIndexes()
@@ -254,6 +257,8 @@ class TableView(QTableView):
             self.paste()
         elif event.matches(Standard.Delete):
             self.removal_asked.emit()
+        elif event.key() == Qt.Key.Key_Escape:
+            self.escaped.emit()
         elif (
             (event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and current.isValid())
             or (event.key() == Qt.Key.Key_F2 and current.isValid())
@@ -356,7 +361,7 @@ class TableView(QTableView):
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.addAction(self.tr("Copy"), self.copy)
-        menu.addAction(self.tr("Paste"), self.paste)
+        menu.addAction(self.tr("Paste…"), self.paste)
         menu.addSeparator()
         name = self._table.head_parts(column)[0]
         for text, order in (

@@ -12,10 +12,10 @@ from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Shape, Sugars
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.widgets.table import Column, say
+from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE
-from ultraplanner_gui.window.table_spec import TableSpec, distance_unit, one_line, unit
+from ultraplanner_gui.window.table_spec import CellOf, TableSpec, distance_unit, one_line, unit
 from ultraplanner_gui.wording.words import NONE, Words
 
 PACKET = "from the packet"
@@ -35,6 +35,9 @@ SHAPES = {
     Shape.SALT: QT_TRANSLATE_NOOP("Tables", "salt"),
 }
 S_PER_H = 3600.0
+RACE_TIME = QT_TRANSLATE_NOOP("Tables", "Race time")
+CLOCK = QT_TRANSLATE_NOOP("Tables", "Clock")
+FOOD = QT_TRANSLATE_NOOP("Tables", "Food")
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,12 +104,12 @@ def _read_servings(row: ItemRow, text: str, words: Words) -> Edit | None:
     return ChangeItem(replace(row.item, servings=reading.read_number(text, words)))
 
 
-def _food_names(row: ItemRow) -> dict[str, str]:
-    return {food.key: food.name for food in row.foods}
+def _food_names(foods: tuple[Food, ...]) -> dict[str, str]:
+    return {food.key: one_line(food.name) for food in foods}
 
 
 def _read_food(row: ItemRow, text: str, words: Words) -> Edit | None:
-    food = reading.read_choice(text, _food_names(row))
+    food = reading.read_choice(text, _food_names(row.foods))
     return None if food == row.item.food else ChangeItem(replace(row.item, food=food))
 
 
@@ -133,7 +136,7 @@ CAFFEINE = QT_TRANSLATE_NOOP("Tables", "Caffeine")
 
 ITEM_COLUMNS: tuple[Column[ItemRow], ...] = (
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Race time"),
+        RACE_TIME,
         text=lambda row, words: words.duration(row.item.at_s),
         value=lambda row: row.item.at_s,
         parse=_read_time(duration_first=True),
@@ -143,7 +146,7 @@ ITEM_COLUMNS: tuple[Column[ItemRow], ...] = (
         help_text=QT_TRANSLATE_NOOP("Tables", "Since the start, as 1 h 30, 1:30 or 90 min."),
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Clock"),
+        CLOCK,
         text=lambda row, words: words.clock(row.race.clock(row.item.at_s)),
         value=lambda row: row.item.at_s,
         parse=_read_time(duration_first=False),
@@ -158,7 +161,7 @@ ITEM_COLUMNS: tuple[Column[ItemRow], ...] = (
         help_text=QT_TRANSLATE_NOOP("Tables", "Where the target brings you by then."),
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Food"),
+        FOOD,
         text=lambda row, words: one_line(row.food.name),
         parse=_read_food,
         choices=lambda row, words: tuple(one_line(food.name) for food in row.foods),
@@ -194,6 +197,22 @@ def _add_item(outlook: Outlook, current: ItemRow | None) -> Edit | None:
     return AddItem(food, min(after_s, target.finish_s) if target is not None else after_s)
 
 
+def _add_item_line(outlook: Outlook, cell: CellOf, words: Words) -> Edit:
+    """Return the edit that adds the food *cell* names at its time."""
+    time, clock = cell(RACE_TIME), cell(CLOCK)
+    if not cell(FOOD) or not (time or clock):
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Tables", "A new item needs its food and when it is taken.")
+        )
+    food = reading.read_choice(cell(FOOD), _food_names(outlook.project.fuel.foods))
+    at_s = reading.read_race_time(time or clock, outlook.project.race, words, bool(time))
+    return AddItem(food, at_s)
+
+
+def _item_title(row: ItemRow, words: Words) -> str:
+    return f"{words.duration(row.item.at_s)}, {one_line(row.food.name)}"
+
+
 def _remove_item(row: ItemRow) -> Edit:
     return RemoveItem(row.key)
 
@@ -213,8 +232,10 @@ FUEL: TableSpec[ItemRow] = TableSpec(
     rows=item_rows,
     empty=_no_items,
     hint=QT_TRANSLATE_NOOP("Tables", "Type a race time (1 h 30) or a clock time (Sat 09:30)."),
+    title=_item_title,
     add=_add_item,
     add_tip=QT_TRANSLATE_NOOP("Tables", "Add the same food again after the current row"),
+    add_line=_add_item_line,
     remove=_remove_item,
     group=lambda row: row.item.at_s // S_PER_H,
     needs_course=True,
@@ -266,7 +287,7 @@ def _read_source(row: FoodRow, text: str, words: Words) -> Edit | None:
 
 FOOD_COLUMNS: tuple[Column[FoodRow], ...] = (
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Food"),
+        FOOD,
         text=lambda row, words: one_line(row.food.name),
         parse=_read_name,
     ),
@@ -319,17 +340,32 @@ FOOD_COLUMNS: tuple[Column[FoodRow], ...] = (
 
 
 def _add_food(outlook: Outlook, current: FoodRow | None) -> Edit:
+    return _new_food(outlook, say(QT_TRANSLATE_NOOP("Tables", "Food of my own")))
+
+
+def _add_food_line(outlook: Outlook, cell: CellOf, words: Words) -> Edit:
+    """Return the edit that adds the food *cell* names."""
+    if not cell(FOOD):
+        raise PlanError(QT_TRANSLATE_NOOP("Tables", "A new food needs its name."))
+    return _new_food(outlook, cell(FOOD))
+
+
+def _new_food(outlook: Outlook, name: str) -> Edit:
     taken = {food.key for food in outlook.project.fuel.foods}
     return ChangeFood(
         Food(
             fresh_key("own-food", taken),
-            say(QT_TRANSLATE_NOOP("Tables", "Food of my own")),
+            name,
             say(QT_TRANSLATE_NOOP("Tables", "1 serving")),
             weight_g=0.0,
             carb_g=0.0,
             mark=PACKET,
         )
     )
+
+
+def _food_title(row: FoodRow, words: Words) -> str:
+    return one_line(row.food.name)
 
 
 def _remove_food(row: FoodRow) -> Edit:
@@ -349,7 +385,9 @@ FOODS: TableSpec[FoodRow] = TableSpec(
     hint=QT_TRANSLATE_NOOP(
         "Tables", "Figures per serving. Removing a food takes it out of the race plan as well."
     ),
+    title=_food_title,
     add=_add_food,
+    add_line=_add_food_line,
     add_tip=QT_TRANSLATE_NOOP("Tables", "Add a food of your own"),
     remove=_remove_food,
 )

@@ -7,14 +7,26 @@ from functools import partial
 from typing import Any
 
 from PySide6.QtCore import Signal, Slot
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message, PlanError
-from ultraplanner_gui.widgets.table import Keyed, TableModel, in_gesture, say
+from ultraplanner_gui.widgets.table import TableModel
+from ultraplanner_gui.widgets.table_column import Aim, Keyed, in_gesture, say
+from ultraplanner_gui.widgets.table_filter import FilterField
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.table_paste import NOTHING_NEW, PastePlan, plan_paste
+from ultraplanner_gui.window.table_preview import PastePreview
 from ultraplanner_gui.window.table_spec import RowDeed, TableSpec
 from ultraplanner_gui.window.table_topics import column_tip, column_topics
 from ultraplanner_gui.wording.words import Words
@@ -42,20 +54,33 @@ class TablePage(QWidget):
         self._outlook: Outlook | None = None
         self._refusal = ""
         self.table = TableModel(spec.columns, words, self._on_edit, spec.group, self)
-        self.view = TableView(self.table, say(spec.name), new_gesture, self)
+        self.view = TableView(self.table, say(spec.name), self)
+        self.filter = FilterField(self.tr("Filter {0}").format(say(spec.name)), words, self)
+        self.preview = PastePreview(words, self)
+        self.preview.hide()
+        self._pasted: tuple[str, Aim] | None = None
+        self._plan: PastePlan | None = None
         self.note = QLabel(self)
         self.note.setWordWrap(True)
         self.buttons: dict[str, QPushButton] = {}
         box = QVBoxLayout(self)
         box.setContentsMargins(SIDE_PX, 10, SIDE_PX, 10)
         box.setSpacing(8)
-        box.addWidget(self.view, 1)
-        box.addLayout(self._foot())
+        box.addWidget(self.view, 2)
+        box.addWidget(self._foot())
+        box.addWidget(self.preview, 1)
         self.table.refused.connect(self.refuse)
         self.view.topics = column_topics(spec)
         self.table.tip_of = partial(column_tip, spec)
         self.view.row_chosen.connect(self.chosen)
         self.view.removal_asked.connect(self.remove)
+        self.view.pasted.connect(self.paste)
+        self.view.escaped.connect(self._on_escaped)
+        self.filter.words_changed.connect(self._on_filtered)
+        self.filter.left.connect(self._on_filter_left)
+        self.preview.agreed.connect(self._on_agreed)
+        self.preview.dropped.connect(self.drop_paste)
+        self.preview.pointed.connect(self._on_pointed)
         theme().changed.connect(self._dress)
         self._dress()
 
@@ -65,9 +90,11 @@ class TablePage(QWidget):
         self.view.show_rows(self.spec.rows(outlook))
         if is_first and self.spec.opens_at is not None:
             self.view.open_at(self.spec.opens_at(outlook))
-        self.view.set_empty_text(say(self.spec.empty(outlook)))
+        self._say_empty()
+        self.filter.show_count(self.table.rowCount(), len(self.table.given))
         self._enable()
         self._say()
+        self._plan_again()
 
     @Slot(object)
     def refuse(self, message: Message) -> None:
@@ -80,7 +107,7 @@ class TablePage(QWidget):
         """Add a row and go to it."""
         if self.spec.add is None or self._outlook is None:
             return
-        known = {row.key for row in self.table.rows}
+        known = {row.key for row in self.table.given}
         try:
             edit = self.spec.add(self._outlook, self._current())
         except PlanError as error:
@@ -92,6 +119,123 @@ class TablePage(QWidget):
             self.view.setFocus()
             if new:
                 self.chosen.emit(new)
+
+    @Slot(str)
+    def paste(self, text: str) -> None:
+        """Show what pasting *text* would do; a cell alone is taken as if it were typed."""
+        if self._outlook is None:
+            return
+        self._pasted = (text, self.view.paste_aim())
+        try:
+            plan = self._paste_plan()
+        except PlanError as error:
+            self.drop_paste()
+            self.refuse(error.message)
+            return
+        if plan.is_one_cell and not plan.new_rows:
+            self._paste_one(plan)
+        elif plan.findings:
+            self._show_plan(plan)
+            self.preview.start()
+            self._go_to_paste()
+        else:
+            self.drop_paste()
+            self.refuse(plan.notes[0] if plan.notes else Message(NOTHING_NEW))
+
+    @Slot()
+    def drop_paste(self) -> None:
+        """Forget what was to be pasted."""
+        had_keys = self.preview.isAncestorOf(QApplication.focusWidget() or self)
+        self._pasted = self._plan = None
+        self.table.show_marks({})
+        self.preview.hide()
+        self._foot_row.show()
+        if had_keys:
+            self.view.setFocus()
+
+    def _paste_plan(self) -> PastePlan:
+        assert self._outlook is not None
+        assert self._pasted is not None
+        text, aim = self._pasted
+        is_filtered = self.table.is_filtered
+        return plan_paste(self.spec, self._outlook, aim, text, self._words(), is_filtered)
+
+    def _paste_one(self, plan: PastePlan) -> None:
+        self._pasted = None
+        if plan.refused and plan.refused[0].reason is not None:
+            self.refuse(plan.refused[0].reason)
+        elif plan.edits:
+            self._on_edit(plan.edit)
+
+    def _show_plan(self, plan: PastePlan) -> None:
+        self._plan = plan
+        self.table.show_marks(plan.marks(self._words()))
+        self.preview.show_plan(plan)
+        self._foot_row.hide()
+
+    def _go_to_paste(self) -> None:
+        """Bring the row the paste begins at into sight, once the preview has taken its room."""
+        keys = self._pasted[1].keys if self._pasted is not None else ()
+        box = self.layout()
+        if keys and box is not None:
+            box.activate()
+            row = self.table.row_of(keys[0])
+            self.view.scrollTo(self.table.index(row, 0), QAbstractItemView.ScrollHint.PositionAtTop)
+
+    def _plan_again(self) -> None:
+        """Look anew at what is to be pasted, over what the table shows by now."""
+        if self._plan is None or self._pasted is None:
+            return
+        there = {row.key for row in self.table.given}
+        if not there.issuperset(self._pasted[1].keys):
+            self.drop_paste()
+            return
+        try:
+            self._show_plan(self._paste_plan())
+        except PlanError:
+            self.drop_paste()
+
+    @Slot()
+    def _on_agreed(self) -> None:
+        plan = self._plan
+        self.drop_paste()
+        if plan is not None and plan.edits and self._on_edit(plan.edit):
+            self.view.setFocus()
+
+    @Slot(str, int)
+    def _on_pointed(self, key: str, column: int) -> None:
+        index = self.table.index(self.table.row_of(key), max(column, 0))
+        if index.isValid():
+            self.view.scrollTo(index)
+            self.view.setCurrentIndex(index)
+
+    @Slot(str)
+    def _on_filtered(self, text: str) -> None:
+        self.table.filter(text)
+        self.filter.show_count(self.table.rowCount(), len(self.table.given))
+        self._say_empty()
+        self._enable()
+
+    @Slot()
+    def _on_filter_left(self) -> None:
+        self.view.setFocus()
+        if not self.view.currentIndex().isValid() and self.table.rowCount():
+            self.view.setCurrentIndex(self.table.index(0, 0))
+
+    @Slot()
+    def _on_escaped(self) -> None:
+        if self._plan is not None:
+            self.drop_paste()
+        else:
+            self.filter.clear()
+
+    def _say_empty(self) -> None:
+        if self._outlook is None:
+            return
+        text = say(self.spec.empty(self._outlook))
+        self.view.set_empty_text(
+            self.tr("No row holds these words. Esc shows all.") if self.table.given else text
+        )
 
     @Slot()
     def remove(self) -> None:
@@ -131,8 +275,10 @@ class TablePage(QWidget):
         row = self.view.currentIndex().row()
         return self.table.thing(row) if row >= 0 else None
 
-    def _foot(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _foot(self) -> QWidget:
+        self._foot_row = QWidget(self)
+        row = QHBoxLayout(self._foot_row)
+        row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(6)
         if self.spec.add is not None:
             self._button(row, "add", self.tr("Add"), say(self.spec.add_tip), self.add)
@@ -144,7 +290,7 @@ class TablePage(QWidget):
             self._button(row, deed.text, say(deed.text), say(deed.tip), slot)
         row.addSpacing(10)
         row.addWidget(self.note, 1)
-        return row
+        return self._foot_row
 
     def _button(
         self, row: QHBoxLayout, name: str, text: str, tip: str, slot: Callable[[], None]

@@ -9,12 +9,13 @@ from functools import lru_cache
 from ultraplanner_gui.plan.course import Offer
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.widgets.table import is_yes, say
+from ultraplanner_gui.widgets.table_column import is_yes, say
 from ultraplanner_gui.wording import locales
 from ultraplanner_gui.wording.clocks import clock_time, names_of, split_weekday, weekday_numbers
 from ultraplanner_gui.wording.words import Words
 
 LONGEST_QUOTE = 30
+FEWEST_LETTERS = 3
 S_PER_MIN = 60.0
 
 OFFERS: dict[Offer, str] = {
@@ -116,11 +117,17 @@ def read_tick(text: str) -> bool:
 
 
 def read_choice(text: str, choices: dict[str, str]) -> str:
-    """Return the key in *choices* of the text typed, whatever its case."""
-    wanted = text.casefold()
+    """Return the key in *choices* of the text typed, whatever its case.
+
+    The beginning of a name will do where no other begins so.
+    """
+    wanted = " ".join(text.casefold().split())
     for key, name in choices.items():
         if wanted in (name.casefold(), key.casefold()):
             return key
+    begun = [key for key, name in choices.items() if name.casefold().startswith(wanted)]
+    if len(begun) == 1 and len(wanted) >= FEWEST_LETTERS:
+        return begun[0]
     raise PlanError(
         QT_TRANSLATE_NOOP("Tables", "“{0}” is none of the choices here: {1}."),
         _quoted(text),

@@ -12,7 +12,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.widgets.table import Column, say
+from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import (
     RowDeed,
@@ -252,6 +252,7 @@ SECTIONS: TableSpec[SectionRow] = TableSpec(
     columns=COLUMNS,
     rows=section_rows,
     empty=_empty,
+    title=_name,
     hint=QT_TRANSLATE_NOOP("Tables", "Each aid station ends a section; add one there to split."),
     deeds=(
         RowDeed(

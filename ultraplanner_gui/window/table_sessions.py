@@ -19,9 +19,10 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Done, Ground, Kind, Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.widgets.table import Column, say
+from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import (
+    CellOf,
     RowDeed,
     TableSpec,
     distance_unit,
@@ -35,6 +36,10 @@ PLANNED = QT_TRANSLATE_NOOP("Tables", "planned")
 DONE = QT_TRANSLATE_NOOP("Tables", "done")
 MISSED = QT_TRANSLATE_NOOP("Tables", "missed")
 STATES = (PLANNED, DONE, MISSED)
+DATE = QT_TRANSLATE_NOOP("Tables", "Date")
+KIND = QT_TRANSLATE_NOOP("Tables", "Kind")
+DISTANCE = QT_TRANSLATE_NOOP("Tables", "Distance")
+TIME = QT_TRANSLATE_NOOP("Tables", "Time")
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,13 +115,14 @@ def _read_day(row: SessionRow, text: str, words: Words) -> Edit | None:
     return MoveSession(row.key, reading.read_date(text, row.session.day, words))
 
 
-def _kind_names(row: SessionRow) -> dict[str, str]:
-    wanted = [k for k in Kind if (k is Kind.RACE) == (row.session.kind is Kind.RACE)]
+def _kind_names(is_race: bool) -> dict[str, str]:
+    wanted = [kind for kind in Kind if (kind is Kind.RACE) == is_race]
     return {kind: kinds.say(kinds.FULL[kind]) for kind in wanted}
 
 
 def _read_kind(row: SessionRow, text: str, words: Words) -> Edit | None:
-    kind = Kind(reading.read_choice(text, _kind_names(row)))
+    names = _kind_names(row.session.kind is Kind.RACE)
+    kind = Kind(reading.read_choice(text, names))
     return ChangeSession(replace(row.session, kind=kind))
 
 
@@ -175,7 +181,7 @@ def _ticks(name: str, help_text: str, field: str) -> Column[SessionRow]:
 
 COLUMNS: tuple[Column[SessionRow], ...] = (
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Date"),
+        DATE,
         text=lambda row, words: row.session.day.isoformat(),
         value=lambda row: row.session.day.toordinal(),
         parse=_read_day,
@@ -196,14 +202,14 @@ COLUMNS: tuple[Column[SessionRow], ...] = (
         help_text=QT_TRANSLATE_NOOP("Tables", "Weeks to the race; 0 is the race week."),
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Kind"),
+        KIND,
         text=lambda row, words: kinds.say(kinds.FULL[row.session.kind]),
         parse=_read_kind,
         can_edit=_is_training,
-        choices=lambda row, words: tuple(_kind_names(row).values()),
+        choices=lambda row, words: tuple(_kind_names(is_race=False).values()),
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Distance"),
+        DISTANCE,
         unit=distance_unit,
         text=_distance,
         value=lambda row: row.session.distance_m,
@@ -211,7 +217,7 @@ COLUMNS: tuple[Column[SessionRow], ...] = (
         is_figure=True,
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Time"),
+        TIME,
         text=lambda row, words: words.duration(row.session.duration_s),
         value=lambda row: row.session.duration_s,
         parse=_change("duration_s", reading.read_duration),
@@ -306,6 +312,24 @@ def _add(outlook: Outlook, current: SessionRow | None) -> Edit:
     return AddSession(easy_run(outlook.project, day))
 
 
+def _add_line(outlook: Outlook, cell: CellOf, words: Words) -> Edit:
+    """Return the edit that adds a session on the day of *cell*, an easy run if it says no more."""
+    if not cell(DATE):
+        raise PlanError(QT_TRANSLATE_NOOP("Tables", "A new session needs its date."))
+    day = reading.read_date(cell(DATE), outlook.today, words)
+    names = _kind_names(is_race=False)
+    kind = Kind(reading.read_choice(cell(KIND), names)) if cell(KIND) else Kind.EASY
+    session = replace(easy_run(outlook.project, day), kind=kind)
+    if cell(DISTANCE) or cell(TIME):
+        session = replace(session, distance_m=0.0, duration_s=0.0)
+    return AddSession(session)
+
+
+def _title(row: SessionRow, words: Words) -> str:
+    kind = kinds.say(kinds.FULL[row.session.kind])
+    return f"{words.day(row.session.day)}, {kind}"
+
+
 def _mark_done(row: SessionRow) -> Edit | None:
     return None if row.session.done is not None else MarkDone(row.key, _record(row.session))
 
@@ -342,8 +366,10 @@ SESSIONS: TableSpec[SessionRow] = TableSpec(
     hint=QT_TRANSLATE_NOOP(
         "Tables", "What stands in full ink can be typed over. Ctrl+C copies cells with their heads."
     ),
+    title=_title,
     add=_add,
     add_tip=QT_TRANSLATE_NOOP("Tables", "Add an easy run on the day of the current row"),
+    add_line=_add_line,
     remove=_remove,
     group=lambda row: row.to_go,
     opens_at=_first_ahead,

@@ -8,10 +8,12 @@ from typing import Any, Generic, TypeVar
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.widgets.table import Column, say
+from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.wording.words import Words
 
 R = TypeVar("R")
+#: What a pasted line says under the name of a column, nothing if nothing.
+CellOf = Callable[[str], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,9 +32,10 @@ class TableSpec(Generic[R]):
     `kind` is the name of its rows in the selection, empty if they cannot be selected there.
     `empty` says why there are no rows, `hint` how the table works. `add` makes the edit behind
     the Add button from the outlook and the current row, None where nothing can be added. A
-    table has the buttons it has deeds for. `group` tells which rows belong together,
-    `opens_at` the key of the row to see first. With `shows_trouble` it says what is wrong
-    with the targets.
+    table has the buttons it has deeds for. `add_line` makes the edit behind a pasted line from
+    what it says under the name of a column, or raises PlanError. `title` names a row in a
+    sentence. `group` tells which rows belong together, `opens_at` the key of the row to see
+    first. With `shows_trouble` it says what is wrong with the targets.
     """
 
     name: str
@@ -41,8 +44,10 @@ class TableSpec(Generic[R]):
     rows: Callable[[Outlook], tuple[R, ...]]
     empty: Callable[[Outlook], str]
     hint: str
+    title: Callable[[R, Words], str]
     add: Callable[[Outlook, R | None], Edit | None] | None = None
     add_tip: str = ""
+    add_line: Callable[[Outlook, CellOf, Words], Edit] | None = None
     remove: Callable[[R], Edit | None] | None = None
     deeds: tuple[RowDeed[R], ...] = ()
     group: Callable[[R], object] | None = None

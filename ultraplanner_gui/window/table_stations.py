@@ -10,16 +10,18 @@ from ultraplanner_gui.edits.course import AddStation, ChangeStation, RemoveStati
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation, Offer
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.widgets.table import Column, say
+from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
-from ultraplanner_gui.window.table_spec import TableSpec, distance_unit, one_line, unit
+from ultraplanner_gui.window.table_spec import CellOf, TableSpec, distance_unit, one_line, unit
 from ultraplanner_gui.wording.words import NONE, Words
 
 #: No station has an empty key, so that the finish can stand in the same table.
 FINISH_KEY = ""
+NAME = QT_TRANSLATE_NOOP("Tables", "Aid station")
+AT = QT_TRANSLATE_NOOP("Tables", "At")
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +92,10 @@ def _is_station(row: StationRow) -> bool:
     return not row.is_finish
 
 
+def _title(row: StationRow, words: Words) -> str:
+    return say(FINISH) if row.is_finish else one_line(row.station.name)
+
+
 def _clock(row: StationRow, at_s: float | None, words: Words) -> str:
     return NONE if at_s is None else words.clock(row.race.clock(at_s))
 
@@ -102,13 +108,13 @@ def _stop(row: StationRow, words: Words) -> str:
 
 COLUMNS: tuple[Column[StationRow], ...] = (
     Column(
-        QT_TRANSLATE_NOOP("Tables", "Aid station"),
-        text=lambda row, words: say(FINISH) if row.is_finish else one_line(row.station.name),
+        NAME,
+        text=_title,
         parse=_change("name", _text),
         can_edit=_is_station,
     ),
     Column(
-        QT_TRANSLATE_NOOP("Tables", "At"),
+        AT,
         unit=distance_unit,
         text=lambda row, words: words.distance_bare(row.station.at_m, 1),
         value=lambda row: row.station.at_m,
@@ -190,6 +196,17 @@ def _add(outlook: Outlook, current: StationRow | None) -> Edit | None:
     )
 
 
+def _add_line(outlook: Outlook, cell: CellOf, words: Words) -> Edit:
+    """Return the edit that adds the station *cell* tells of where it lies."""
+    course = outlook.project.course
+    if course is None or not (cell(NAME) and cell(AT)):
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Tables", "A new aid station needs its name and where it is.")
+        )
+    at_m = reading.check_within(reading.read_distance(cell(AT), words), course.length_m)
+    return AddStation(cell(NAME), at_m)
+
+
 def _remove(row: StationRow) -> Edit | None:
     return None if row.is_finish else RemoveStation(row.key)
 
@@ -207,8 +224,10 @@ STATIONS: TableSpec[StationRow] = TableSpec(
     hint=QT_TRANSLATE_NOOP(
         "Tables", "A cutoff is typed as Sat 20:30, 20:30 or 14 h 30 of race time; empty for none."
     ),
+    title=_title,
     add=_add,
     add_tip=QT_TRANSLATE_NOOP("Tables", "Add an aid station after the current one"),
+    add_line=_add_line,
     remove=_remove,
     needs_course=True,
 )

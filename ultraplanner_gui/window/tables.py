@@ -7,12 +7,12 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
-from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.widgets.table import say
+from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
 from ultraplanner_gui.window.table_sections import SECTIONS
@@ -45,11 +45,20 @@ class Tables(QWidget):
         self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {SIDE_PX}px; }}")
         self.tabs.tabBar().setAccessibleName(self.tr("Tables"))
         self.pages: list[TablePage] = []
+        self._filters = QStackedWidget(self.tabs)
         for spec in SPECS:
             page = TablePage(spec, words, document.perform, document.new_gesture, self)
             page.chosen.connect(partial(self._on_chosen, spec.kind))
             self.pages.append(page)
             self.tabs.addTab(page, say(spec.name))
+            self._filters.addWidget(page.filter)
+        self._corner = QWidget(self.tabs)
+        corner = QHBoxLayout(self._corner)
+        corner.setContentsMargins(0, 0, SIDE_PX, 4)
+        corner.addWidget(self._filters)
+        self.tabs.setCornerWidget(self._corner)
+        find = QShortcut(QKeySequence.StandardKey.Find, self)
+        find.activated.connect(self._on_find)
         self._shown: list[Outlook | None] = [None] * len(SPECS)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 6, 0, 0)
@@ -96,8 +105,13 @@ class Tables(QWidget):
         if self.isVisible():
             self.page.refuse(message)
 
+    @Slot()
+    def _on_find(self) -> None:
+        self.page.filter.start()
+
     @Slot(int)
     def _on_tab_changed(self, number: int) -> None:
+        self._filters.setCurrentIndex(number)
         self._refresh()
         self._on_selected()
 
