@@ -7,11 +7,11 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.buildup.conftest import make_block, make_project, outlook
-from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.buildup.storey import WISHES
 from ultraplanner_gui.buildup.weekhead import runs, today_edge
 from ultraplanner_gui.edits.block import ChangeSession, MoveSession
 from ultraplanner_gui.engine.weeks import Role
+from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words

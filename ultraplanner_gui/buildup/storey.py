@@ -16,7 +16,6 @@ from ultraplanner_gui.buildup.distance_lane import DistanceLane
 from ultraplanner_gui.buildup.longest_lane import LongestLane
 from ultraplanner_gui.buildup.overview import Overview
 from ultraplanner_gui.buildup.practice_lane import PracticeLane
-from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
@@ -24,6 +23,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
