@@ -126,12 +126,18 @@ def test_power_given_while_running_pays_for_the_ground(hilly):
     dusk_s = (dusk(place, start.date()) - start).total_seconds()
     dawn_s = (dawn(place, start.date() + timedelta(days=1)) - start).total_seconds()
     dark = np.interp(t, [dusk_s - 1800, dusk_s + 1800, dawn_s - 1800, dawn_s + 1800], [0, 1, 1, 0])
-    power = (1 + t / HOUR_S / 1.5) ** -0.12 * (1 - 0.10 * dark)
+    # Half as much again about three at night by the sun, which at 7 E is 02:32 UTC.
+    from_three_h = (14 + t / HOUR_S + 7 / 15 - 3 + 12) % 24 - 12
+    dark = dark * (1 + 0.5 * np.exp(-((from_three_h / 2) ** 2) / 2))
+    power = (1 + t / HOUR_S / 0.75) ** -0.10 * (1 - 0.10 * dark)
     for stop in stops:
         arrival = plan.arrival_s(stop.at_m)
         power[(t > arrival) & (t < arrival + stop.stop_s)] = 0.0
     given = np.interp(plan.elapsed_s, t + 0.5, np.cumsum(power))
-    cost = pace_cost(hilly.gradient[:-1]) * hilly.surface_cost[:-1] * 25.0
+    # The slope felt is the mean over 100 m, four pieces about the middle of one.
+    padded = np.pad(hilly.gradient[:-1], 2, mode="edge")
+    felt = np.convolve(padded, [0.125, 0.25, 0.25, 0.25, 0.125], mode="valid")
+    cost = pace_cost(felt) * hilly.surface_cost[:-1] * 25.0
     spent = np.concatenate(([0.0], np.cumsum(cost)))
     assert given / given[-1] == pytest.approx(spent / spent[-1], abs=5e-5)
 
@@ -157,8 +163,10 @@ def test_night_slows_only_what_is_run_in_it(hilly):
     assert night.arrival_s(50e3) < day.arrival_s(50e3)
     lit = pace_for_finish(hilly, 12 * HOUR_S, Runner(night_loss=0.0), start=start)
     assert lit.elapsed_s == pytest.approx(day.elapsed_s)
+    # Where all of it is dark only the small hours change the shares, by a twentieth at most.
     midnight = pace_for_finish(hilly, 4 * HOUR_S, start=start + timedelta(hours=9))
-    assert midnight.elapsed_s == pytest.approx(pace_for_finish(hilly, 4 * HOUR_S).elapsed_s)
+    all_day = pace_for_finish(hilly, 4 * HOUR_S).elapsed_s
+    assert midnight.elapsed_s == pytest.approx(all_day, rel=0.03)
 
 
 @given(st.lists(st.floats(-0.4, 0.4), min_size=1, max_size=20))
@@ -178,7 +186,8 @@ def test_splitting_every_piece_changes_nothing(profile_of, hilly):
     stops = (Stop(30_010.0, 900.0),)
     whole = pace_for_finish(hilly, 20 * HOUR_S, None, stops)
     split = pace_for_finish(fine, 20 * HOUR_S, None, stops)
-    assert split.elapsed_s[::2] == pytest.approx(whole.elapsed_s, abs=1e-4)
+    # But for the slope felt, which a finer grid follows closer at the foot of a climb.
+    assert split.elapsed_s[::2] == pytest.approx(whole.elapsed_s, abs=1.0)
 
 
 def test_ground_that_is_dearer_everywhere_scales_out(hilly):

@@ -21,6 +21,8 @@ from ultraplanner_gui.science.sun import (
 Light = Literal["day", "twilight", "dark"]
 
 HALF_FLANK_S = 1800.0
+SMALL_HOURS_AT_H = 3.0
+SMALL_HOURS_SPREAD_H = 2.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,6 +78,17 @@ def dark_share(
     clock = start.timestamp() + elapsed_s
     later = np.interp(clock + HALF_FLANK_S, edges, dark_s)
     return (later - np.interp(clock - HALF_FLANK_S, edges, dark_s)) / (2.0 * HALF_FLANK_S)
+
+
+def small_hours(start: datetime, elapsed_s: FloatArray, longitude_deg: float) -> FloatArray:
+    """Return how near it is to three at night by the sun after *elapsed_s* seconds, 0 to 1.
+
+    Bell of two hours' standard deviation (OWN fit); that performance is lowest in the early
+    morning: Drust et al. 2005, Chronobiol Int 22:21-44 (from memory).
+    """
+    hour = (start.timestamp() + elapsed_s) / 3600.0 + longitude_deg / 15.0
+    apart_h = (hour - SMALL_HOURS_AT_H + 12.0) % 24.0 - 12.0
+    return np.asarray(np.exp(-0.5 * (apart_h / SMALL_HOURS_SPREAD_H) ** 2), dtype=np.float64)
 
 
 def _light(height_deg: float) -> Light:

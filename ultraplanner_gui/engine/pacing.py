@@ -1,23 +1,25 @@
 """How a runner of a given finish time gets along the course.
 
 The time between two places is what the ground between them costs (`science.gradient_cost`,
-surface included) over what the runner still gives after so many hours and in the dark. The
-integral of that power over the running time is shared out by cost, so the finish is met
-without searching for a speed. Model and parameters are an own fit to real runs.
+surface included) over what the runner still gives after so many hours and in the dark
+(`engine.effort_clock`). The integral of that power over the running time is shared out by cost,
+so the finish is met without searching for a speed. Heat, which hangs on place and hour, is
+reckoned at the hour of passing and the sharing done again. Own fit to real runs.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_right
-from collections.abc import Callable, Sequence
+import math
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from functools import lru_cache
 from typing import Literal
 
 import numpy as np
 
-from ultraplanner_gui.engine.light import dark_share
+from ultraplanner_gui.engine.effort_clock import EffortClock, Fading, effort_clock, linear
+from ultraplanner_gui.engine.environment import PLAIN, Effects, hour_power, place_power
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
@@ -33,8 +35,11 @@ _SHAPES: dict[PaceShape, tuple[float, bool]] = {
     "even": (0.0, False),
 }
 
-_CLOCK_STEP_S = 60.0
-_MOST_CLOCK_STEPS = 4096
+# Own measurement: pace answers the mean slope of the last hundred metres or so.
+SLOPE_WINDOW_M = 100.0
+
+_ROUNDS = 20
+_SETTLED_S = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,12 +56,14 @@ class PacePlan:
 
     `elapsed_s` includes the stops: at a stop's place it is the arrival, every point beyond
     has the stop in it. `distance_m` is the profile's, with the ends of sections put in
-    where the runner fixed some (`engine.sections.shaped_target`).
+    where the runner fixed some (`engine.sections.shaped_target`). `fresh_mps` is the speed on
+    firm level ground, fresh and by day, that the plan takes; NaN where sections were fixed.
     """
 
     distance_m: FloatArray
     elapsed_s: FloatArray
     stops: tuple[Stop, ...] = ()
+    fresh_mps: float = math.nan
 
     def __post_init__(self) -> None:
         self.distance_m.setflags(write=False)
@@ -112,7 +119,7 @@ class PacePlan:
             if x0 <= stop.at_m < x1:
                 places += [stop.at_m, stop.at_m]
                 times += [self.arrival_s(stop.at_m), self.departure_s(stop.at_m)]
-        return _linear([*times, t1], [*places, x1], max(elapsed_s, t0))
+        return linear([*times, t1], [*places, x1], max(elapsed_s, t0))
 
 
 def stopped_before(stops: Sequence[Stop], distance_m: FloatArray) -> FloatArray:
@@ -135,39 +142,127 @@ def pace_for_finish(
     stops: Sequence[Stop] = (),
     shape: PaceShape = "forecast",
     start: datetime | None = None,
+    *,
+    effects: Effects | None = None,
 ) -> PacePlan:
     """Return the pace plan that finishes at *finish_s* seconds, stops included.
 
     "forecast" fades as the runner does, "target" half as much, both slower in the dark;
     "even" spreads the effort evenly over the course. *start* is aware; without it all is by day.
     The clock of fade and darkness runs on through the stops. Stops at or beyond the finish do
-    not count. PlanError if the stops leave no time to run.
+    not count. *effects* (default: the night alone) shape all but "even". PlanError if the stops
+    leave no time to run.
     """
     planned = _in_course_order(stops, profile.length_m)
     _check_time_is_left(planned, finish_s)
-    return _paced(profile, finish_s, runner or Runner(), planned, shape, start)
+    asked = _Asked(profile, runner or Runner(), planned, shape, start, effects or PLAIN)
+    return _paced(asked, _offset(start), finish_s, None)
+
+
+def pace_at_effort(
+    profile: Profile,
+    fresh_mps: float,
+    runner: Runner | None = None,
+    stops: Sequence[Stop] = (),
+    shape: PaceShape = "forecast",
+    start: datetime | None = None,
+    *,
+    effects: Effects | None = None,
+) -> PacePlan:
+    """Return the pace plan of a runner who does *fresh_mps* on firm level ground when fresh.
+
+    The way back of `pace_for_finish`: its `fresh_mps` gives its finish.
+    """
+    if not fresh_mps > 0.0:
+        raise ValueError("fresh_mps must be above zero")
+    planned = _in_course_order(stops, profile.length_m)
+    asked = _Asked(profile, runner or Runner(), planned, shape, start, effects or PLAIN)
+    return _paced(asked, _offset(start), None, fresh_mps)
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """A course, a runner and a day."""
+
+    profile: Profile
+    runner: Runner
+    stops: tuple[Stop, ...]
+    shape: PaceShape
+    start: datetime | None
+    effects: Effects
+
+    @property
+    def stopped_s(self) -> float:
+        return sum(stop.stop_s for stop in self.stops)
+
+    def fading(self) -> Fading:
+        fade_share, night_counts = _SHAPES[self.shape]
+        is_dark = night_counts and self.effects.has("night")
+        return Fading(
+            fade=fade_share * self.runner.fade,
+            onset_h=self.runner.fade_onset_h,
+            night_loss=self.runner.night_loss if is_dark else 0.0,
+            start=self.start,
+            place_deg=(self.profile.latitude_deg, self.profile.longitude_deg),
+        )
 
 
 # A drag that leaves goal, stops and runner alone asks for the same two curves again and again.
+# The offset is asked for because starts at one instant are equal whatever their clocks show.
 @lru_cache(maxsize=4)
 def _paced(
-    profile: Profile,
-    finish_s: float,
-    runner: Runner,
-    planned: tuple[Stop, ...],
-    shape: PaceShape,
-    start: datetime | None,
+    asked: _Asked, offset: timedelta | None, finish_s: float | None, fresh_mps: float | None
 ) -> PacePlan:
-    stopped_s = sum(stop.stop_s for stop in planned)
-    clock_s, given = _power_given(profile, finish_s + stopped_s, runner, shape, start)
-    cost = _cost_so_far(profile, runner.uphill_share)
+    del offset
+    cost = _cost_so_far(asked.profile, asked.runner.uphill_share)
+    if asked.shape != "even":
+        cost = _with_places(asked.profile, cost, asked.effects)
+    plan = _shared_out(asked, cost, finish_s, fresh_mps)
+    if asked.start is None or asked.shape == "even" or not asked.effects.has("heat"):
+        return plan
+    for _ in range(_ROUNDS):
+        heat = hour_power(asked.profile, asked.effects, asked.start, plan.elapsed_s)
+        hot = np.concatenate(([0.0], np.cumsum(np.diff(cost) / heat)))
+        before, plan = plan, _shared_out(asked, hot, finish_s, fresh_mps)
+        if np.abs(plan.elapsed_s - before.elapsed_s).max() < _SETTLED_S:
+            break
+    return plan
+
+
+def _shared_out(
+    asked: _Asked, cost: FloatArray, finish_s: float | None, fresh_mps: float | None
+) -> PacePlan:
+    """Return the plan that pays *cost* by the finish, or at the speed *fresh_mps* when fresh."""
+    profile, stops = asked.profile, asked.stops
     share = cost / cost[-1]
-    at = [float(np.interp(stop.at_m, profile.distance_m, share)) for stop in planned]
-    used, lost = _power_used(clock_s, given, finish_s, at, [stop.stop_s for stop in planned])
-    given_by_then = used * share + _by_stops_passed(planned, profile.distance_m, lost)
-    elapsed_s = np.interp(given_by_then, given, clock_s)
-    elapsed_s[-1] = finish_s
-    return PacePlan(profile.distance_m, elapsed_s, planned)
+    at = [float(np.interp(stop.at_m, profile.distance_m, share)) for stop in stops]
+    stop_s = [stop.stop_s for stop in stops]
+    if finish_s is not None:
+        clock = effort_clock(asked.fading(), finish_s + asked.stopped_s)
+        used, lost = clock.used_by_finish(finish_s, at, stop_s)
+    else:
+        used = float(cost[-1]) / (fresh_mps or 1.0)
+        clock = _long_enough(asked, used)
+        lost = clock.lost_in_stops(used, at, stop_s)
+    given_by_then = used * share + _by_stops_passed(stops, profile.distance_m, lost)
+    elapsed_s = np.interp(given_by_then, clock.given, clock.clock_s)
+    if finish_s is not None:
+        elapsed_s[-1] = finish_s
+    return PacePlan(profile.distance_m, elapsed_s, stops, float(cost[-1]) / used)
+
+
+def _long_enough(asked: _Asked, used: float) -> EffortClock:
+    """Return a clock on which *used* power can be given; a stop costs at most its time."""
+    needed = last_s = used + asked.stopped_s + 60.0
+    while True:
+        clock = effort_clock(asked.fading(), last_s)
+        if clock.given[-1] >= needed:
+            return clock
+        last_s *= 1.5
+
+
+def _offset(start: datetime | None) -> timedelta | None:
+    return None if start is None else start.utcoffset()
 
 
 def _in_course_order(stops: Sequence[Stop], length_m: float) -> tuple[Stop, ...]:
@@ -196,89 +291,29 @@ def _check_time_is_left(stops: Sequence[Stop], finish_s: float) -> None:
 @lru_cache(maxsize=4)
 def _cost_so_far(profile: Profile, uphill_share: float) -> FloatArray:
     """Return the cost from the start to each point, in metres of firm level ground."""
-    cost = pace_cost(profile.gradient[:-1], uphill_share) * profile.surface_cost[:-1]
+    cost = pace_cost(slope_felt(profile), uphill_share) * profile.surface_cost[:-1]
     total = np.concatenate(([0.0], np.cumsum(cost * np.diff(profile.distance_m))))
     total.setflags(write=False)
     return total
 
 
-def _power_given(
-    profile: Profile,
-    last_s: float,
-    runner: Runner,
-    shape: PaceShape,
-    start: datetime | None,
-) -> tuple[FloatArray, FloatArray]:
-    """Return times up to *last_s* and the integral of power up to each, in fresh seconds."""
-    steps = min(max(64, round(last_s / _CLOCK_STEP_S)), _MOST_CLOCK_STEPS)
-    clock_s = np.linspace(0.0, last_s, steps + 1)
-    fade_share, night_counts = _SHAPES[shape]
-    power = (1.0 + clock_s / 3600.0 / runner.fade_onset_h) ** (-fade_share * runner.fade)
-    if start is not None and night_counts and runner.night_loss:
-        if start.tzinfo is None:
-            raise ValueError("start must be aware")
-        place = (profile.latitude_deg, profile.longitude_deg)
-        power = power * (1.0 - runner.night_loss * dark_share(start, clock_s, *place))
-    pieces = np.diff(clock_s) * (power[:-1] + power[1:]) / 2.0
-    return clock_s, np.concatenate(([0.0], np.cumsum(pieces)))
+def _with_places(profile: Profile, cost: FloatArray, effects: Effects) -> FloatArray:
+    """Return *cost* made dearer where altitude or a rough descent takes power."""
+    if effects.off == PLAIN.off:
+        return cost
+    dearer = np.diff(cost) / place_power(profile, effects)
+    return np.concatenate(([0.0], np.cumsum(dearer)))
 
 
-def _power_used(
-    clock_s: FloatArray,
-    given: FloatArray,
-    finish_s: float,
-    at: Sequence[float],
-    stop_s: Sequence[float],
-) -> tuple[float, FloatArray]:
-    """Return the power that goes into running, and what 0, 1, 2 ... stops have cost of it.
+def slope_felt(profile: Profile) -> FloatArray:
+    """Return the mean gradient over `SLOPE_WINDOW_M` about the middle of each piece, (n - 1,).
 
-    *at* are the shares of the cost at which the stops lie. The times must reach beyond the
-    finish by all stops, so that even a stop a step before it finds its place.
+    Less where the course ends sooner; a piece as long as the window keeps its own gradient.
     """
-    times, powers = clock_s.tolist(), given.tolist()
-    to_finish = _linear(times, powers, finish_s)
-
-    def lost_in_stops(used: float) -> list[float]:
-        lost = [0.0]
-        for share, stop in zip(at, stop_s, strict=True):
-            arrival = min(used * share + lost[-1], powers[-1])
-            leave_s = _linear(powers, times, arrival) + stop
-            lost.append(lost[-1] + _linear(times, powers, leave_s) - arrival)
-        return lost
-
-    if not at:
-        return to_finish, np.zeros(1)
-    used = _rising_root(lambda e: e + lost_in_stops(e)[-1] - to_finish, to_finish)
-    return used, np.array(lost_in_stops(used))
-
-
-def _linear(xs: Sequence[float], ys: Sequence[float], x: float) -> float:
-    """Return y at *x* on the line through ascending points, level beyond its ends."""
-    if x >= xs[-1]:
-        return ys[-1]
-    k = max(bisect_right(xs, x) - 1, 0)
-    return ys[k] + (x - xs[k]) / (xs[k + 1] - xs[k]) * (ys[k + 1] - ys[k])
-
-
-def _rising_root(excess: Callable[[float], float], high: float) -> float:
-    """Return where *excess* is zero between 0 and *high*, by false position (Illinois rule).
-
-    Dowell & Jarratt 1971, BIT 11:168.
-    """
-    low, below, above = 0.0, excess(0.0), excess(high)
-    side = 0
-    root = high
-    for _ in range(100):
-        root = high - above * (high - low) / (above - below)
-        value = excess(root)
-        if abs(value) < 1e-9 or high - low < 1e-9:
-            break
-        if value > 0.0:
-            high, above = root, value
-            below = below / 2.0 if side > 0 else below
-            side = 1
-        else:
-            low, below = root, value
-            above = above / 2.0 if side < 0 else above
-            side = -1
-    return root
+    place = profile.distance_m
+    height = np.concatenate(([0.0], np.cumsum(profile.gradient[:-1] * np.diff(place))))
+    middle = (place[:-1] + place[1:]) / 2.0
+    before = np.maximum(middle - SLOPE_WINDOW_M / 2.0, place[0])
+    after = np.minimum(middle + SLOPE_WINDOW_M / 2.0, place[-1])
+    rise = np.interp(after, place, height) - np.interp(before, place, height)
+    return np.asarray(rise / (after - before), dtype=np.float64)

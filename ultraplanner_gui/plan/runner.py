@@ -37,7 +37,7 @@ class Runner:
     long_day: int = 5
     level: Level = Level.USUAL
     carb_g_per_h: float = 40.0
-    fade: float = 0.12
-    fade_onset_h: float = 1.5
+    fade: float = 0.10
+    fade_onset_h: float = 0.75
     uphill_share: float = 0.90
     night_loss: float = 0.10

@@ -21,3 +21,19 @@ COST_FACTOR: Mapping[str, float] = MappingProxyType(
         "snow": 1.45,
     }
 )
+
+# Speed downhill on this ground over that on firm ground, besides what the ground costs. OWN
+# defaults; that descents separate runners most: Bjorklund et al. 2019, Front Physiol 10:506.
+DESCENT_FACTOR: Mapping[str, float] = MappingProxyType(
+    {
+        "unknown": 1.00,
+        "road": 1.00,
+        "gravel": 0.98,
+        "smooth trail": 0.95,
+        "grass": 0.95,
+        "technical trail": 0.80,
+        "rock": 0.55,
+        "sand": 0.80,
+        "snow": 0.80,
+    }
+)

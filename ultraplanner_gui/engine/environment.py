@@ -1,0 +1,206 @@
+"""Altitude, heat, night and rough descents: what each takes of a runner's power, where and when.
+
+Each can be switched off. How many minutes they come to is in `engine.conditions`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime
+from typing import Literal
+
+import numpy as np
+
+from ultraplanner_gui.engine.light import dark_share
+from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.plan.course import FloatArray, SurfaceSpan
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
+from ultraplanner_gui.science.environment import (
+    HEAT_LOSS_PER_K,
+    altitude_power,
+    heat_power,
+    temperature_at_height,
+    temperature_of_day,
+    vapour_pressure_hpa,
+    wbgt_estimate_c,
+)
+from ultraplanner_gui.science.surface import DESCENT_FACTOR
+
+Effect = Literal["altitude", "heat", "night", "descents"]
+EFFECTS: tuple[Effect, ...] = ("altitude", "heat", "night", "descents")
+
+# Own measurement on real runs: splits show a third of the loss the laboratory finds.
+ALTITUDE_SHARE = 1.0 / 3.0
+# OWN: twice the published loss per degree, for it was measured on the fast and slower runners
+# lose more; over 161 km a hot year took 8 % (Parise & Hoffman 2011, IJSPP 6:243-251).
+HEAT_LOSS = 2.0 * HEAT_LOSS_PER_K
+# OWN: a descent counts in full from here on; between level and here it is blended in.
+_DESCENT_FROM = -0.05
+
+WBGT_CAVEAT = QT_TRANSLATE_NOOP(
+    "Plan",
+    "Estimated from temperature and humidity with sun and a light wind assumed: too high under "
+    "cloud and in wind, too low in full sun without wind. Not counted in the dark.",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class ValleyForecast:
+    """The weather of race day, typed once for a place at *valley_m* metres.
+
+    `coldest_c` comes at the clock hour `coldest_h`, `warmest_c` at `warmest_h`, every day of the
+    race. `humidity_percent` is that of the warmest hour; the vapour in the air stays the same
+    through the day and up the slope, less where it would condense (OWN).
+    """
+
+    coldest_c: float
+    warmest_c: float
+    humidity_percent: float
+    valley_m: float
+    coldest_h: float = 6.0
+    warmest_h: float = 15.0
+
+    def __post_init__(self) -> None:
+        if not -60.0 <= self.coldest_c <= self.warmest_c <= 60.0:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Plan",
+                    "The coldest hour cannot be warmer than the warmest; give both between -60 "
+                    "and 60 degrees.",
+                )
+            )
+        if not 0.0 <= self.humidity_percent <= 100.0:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Plan", "Humidity lies between 0 and 100 %; it was {0}."),
+                Quantity(self.humidity_percent, "percent"),
+            )
+        if self.coldest_h % 24.0 == self.warmest_h % 24.0:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Plan", "The coldest and the warmest hour must lie apart; change one."
+                )
+            )
+
+    def temperature_c(self, hour: FloatArray, height_m: FloatArray) -> FloatArray:
+        """Return the air temperature at clock hours and heights, 6.5 K less per km (ISO 2533)."""
+        valley_c = temperature_of_day(
+            hour, self.coldest_c, self.coldest_h, self.warmest_c, self.warmest_h
+        )
+        return temperature_at_height(valley_c, self.valley_m, height_m)
+
+    def vapour_hpa(self, temperature_c: FloatArray) -> FloatArray:
+        """Return the vapour pressure in air of *temperature_c*, hPa."""
+        typed = vapour_pressure_hpa(self.warmest_c, self.humidity_percent)
+        return np.minimum(typed, vapour_pressure_hpa(temperature_c, 100.0))
+
+
+@dataclass(frozen=True, slots=True)
+class Effects:
+    """What is reckoned with besides the ground and the hours; those in `off` are not.
+
+    `altitude_share` of the published loss counts; `weather` None means no heat;
+    `heat_loss_per_k` is the loss per degree of WBGT above 15; `surfaces` are those whose
+    descents are rough. How much the night takes is the runner's `night_loss`.
+    """
+
+    altitude_share: float = ALTITUDE_SHARE
+    weather: ValleyForecast | None = None
+    heat_loss_per_k: float = HEAT_LOSS
+    surfaces: tuple[SurfaceSpan, ...] = ()
+    off: tuple[Effect, ...] = ()
+
+    def has(self, effect: Effect) -> bool:
+        """Whether *effect* is reckoned with."""
+        return effect not in self.off and (effect != "heat" or self.weather is not None)
+
+    def without(self, *effects: Effect) -> Effects:
+        """Return a copy with *effects* switched off too."""
+        off = tuple(e for e in EFFECTS if e in self.off or e in effects)
+        return replace(self, off=off)
+
+
+# What is reckoned with where nobody says: the night.
+PLAIN = Effects(off=("altitude", "heat", "descents"))
+
+
+def place_power(profile: Profile, effects: Effects) -> FloatArray:
+    """Return what altitude and rough descents leave of the power, per piece, shape (n - 1,)."""
+    power = np.ones(len(profile.distance_m) - 1)
+    if effects.has("altitude") and profile.has_elevation:
+        loss = 1.0 - altitude_power(_middle_height(profile))
+        power = power * (1.0 - effects.altitude_share * loss)
+    if effects.has("descents") and effects.surfaces:
+        power = power * _descent_share(profile, effects.surfaces)
+    return power
+
+
+def hour_power(
+    profile: Profile, effects: Effects, start: datetime, elapsed_s: FloatArray
+) -> FloatArray:
+    """Return what heat leaves of the power at the hour of passing, per piece, shape (n - 1,).
+
+    Only by day: the estimate behind it assumes sun. *elapsed_s* per point of the profile.
+    """
+    weather = effects.weather
+    if weather is None or not effects.has("heat"):
+        return np.ones(len(profile.distance_m) - 1)
+    passing_s = (elapsed_s[:-1] + elapsed_s[1:]) / 2.0
+    heat = heat_power(_wbgt(profile, weather, start, passing_s), effects.heat_loss_per_k)
+    dark = dark_share(start, passing_s, profile.latitude_deg, profile.longitude_deg)
+    return np.asarray(1.0 - (1.0 - heat) * (1.0 - dark), dtype=np.float64)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Weather:
+    """Air temperature, WBGT estimate and darkness (0 to 1) at each point, when it is passed.
+
+    The estimate assumes sun (`WBGT_CAVEAT`): not to be shown where it is dark.
+    """
+
+    temperature_c: FloatArray
+    wbgt_c: FloatArray
+    dark: FloatArray
+
+
+def weather_along(
+    profile: Profile, weather: ValleyForecast, start: datetime, elapsed_s: FloatArray
+) -> Weather:
+    """Return the weather at each point of the profile at the race times *elapsed_s*."""
+    height_m = profile.elevation_m if profile.has_elevation else _valley(profile, weather)
+    warmth = weather.temperature_c(clock_hour(start, elapsed_s), height_m)
+    dark = dark_share(start, elapsed_s, profile.latitude_deg, profile.longitude_deg)
+    return Weather(warmth, wbgt_estimate_c(warmth, weather.vapour_hpa(warmth)), dark)
+
+
+def clock_hour(start: datetime, elapsed_s: FloatArray) -> FloatArray:
+    """Return the hour of the clock at the race, 0 to 24, in the zone as it is at the start."""
+    midnight = start.replace(hour=0, minute=0, second=0, microsecond=0, tzinfo=None)
+    since_s = (start.replace(tzinfo=None) - midnight).total_seconds()
+    return np.asarray((since_s + elapsed_s) / 3600.0 % 24.0, dtype=np.float64)
+
+
+def _wbgt(
+    profile: Profile, weather: ValleyForecast, start: datetime, passing_s: FloatArray
+) -> FloatArray:
+    height_m = _middle_height(profile) if profile.has_elevation else _valley(profile, weather)[1:]
+    warmth = weather.temperature_c(clock_hour(start, passing_s), height_m)
+    return wbgt_estimate_c(warmth, weather.vapour_hpa(warmth))
+
+
+def _middle_height(profile: Profile) -> FloatArray:
+    return (profile.elevation_m[:-1] + profile.elevation_m[1:]) / 2.0
+
+
+def _valley(profile: Profile, weather: ValleyForecast) -> FloatArray:
+    return np.full(len(profile.distance_m), weather.valley_m)
+
+
+def _descent_share(profile: Profile, surfaces: tuple[SurfaceSpan, ...]) -> FloatArray:
+    """Return the speed on rough descents over that on firm ones; 1 on level ground and uphill."""
+    middle_m = (profile.distance_m[:-1] + profile.distance_m[1:]) / 2.0
+    factor = np.ones(len(middle_m))
+    for span in surfaces:
+        inside = (middle_m >= span.start_m) & (middle_m < span.end_m)
+        factor[inside] = DESCENT_FACTOR[span.surface]
+    down = np.clip(profile.gradient[:-1] / _DESCENT_FROM, 0.0, 1.0)
+    return np.asarray(1.0 - (1.0 - factor) * down, dtype=np.float64)

@@ -1,0 +1,79 @@
+"""Which stretches of a plan are walked, and how fast."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from itertools import groupby, pairwise
+
+import numpy as np
+
+from ultraplanner_gui.engine.pacing import PacePlan, slope_felt
+from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.science.walking import gait_change_speed
+
+# OWN: a shorter stretch is no change of gait one plans for.
+SHORTEST_M = 200.0
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A stretch that is walked, or run, all along; `speed_mps` over the ground, stops left out."""
+
+    start_m: float
+    end_m: float
+    is_walked: bool
+    speed_mps: float
+    climb_m: float
+    drop_m: float
+
+    @property
+    def length_m(self) -> float:
+        """Length of the stretch."""
+        return self.end_m - self.start_m
+
+
+def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
+    """Return the course as run and walked stretches, in order and without gaps.
+
+    A piece is walked where *plan* goes slower than the change of gait for its slope
+    (`science.walking.gait_change_speed`, OWN); a stretch under 200 m joins the one before it.
+    The clock of the plan is not changed by it.
+    """
+    place = profile.distance_m
+    moving_s = np.interp(place, plan.distance_m, plan.moving_s)
+    slope = slope_felt(profile)
+    speed = np.diff(place) * np.hypot(1.0, slope) / np.diff(moving_s)
+    ends = _joined(place.tolist(), (speed < gait_change_speed(slope)).tolist())
+    edges_m = [0.0, *(end_m for end_m, _ in ends)]
+    times_s = np.interp(edges_m, place, moving_s)
+    climbs_m = np.interp(edges_m, place, profile.climb_m)
+    drops_m = np.interp(edges_m, place, profile.drop_m)
+    return tuple(
+        Stretch(
+            start_m=start_m,
+            end_m=end_m,
+            is_walked=is_walked,
+            speed_mps=(end_m - start_m) / float(times_s[k + 1] - times_s[k]),
+            climb_m=float(climbs_m[k + 1] - climbs_m[k]),
+            drop_m=float(drops_m[k + 1] - drops_m[k]),
+        )
+        for k, ((start_m, end_m), (_, is_walked)) in enumerate(
+            zip(pairwise(edges_m), ends, strict=True)
+        )
+    )
+
+
+def _joined(place_m: list[float], is_walked: list[bool]) -> list[tuple[float, bool]]:
+    """Return the end and the gait of each stretch that is long enough."""
+    ends: list[tuple[float, bool]] = []
+    passed = 0
+    start_m = 0.0
+    for walks, pieces in groupby(is_walked):
+        passed += len(list(pieces))
+        end_m = place_m[passed]
+        if ends and (ends[-1][1] == walks or end_m - start_m < SHORTEST_M):
+            ends[-1] = (end_m, ends[-1][1])
+        else:
+            ends.append((end_m, walks))
+        start_m = end_m
+    return ends
