@@ -107,7 +107,8 @@ def full_food(key):
 
 def small_project(notes=""):
     """A project without course, block and fuel."""
-    return Project(Race("Plain", datetime(2027, 6, 19, 6, 0, tzinfo=UTC), 36_000.0), notes=notes)
+    race = Race("Plain", datetime(2027, 6, 19, 6, 0, tzinfo=UTC), 36_000.0)
+    return Project(race, runner=Runner(fade=0.12, fade_onset_h=1.5), notes=notes)
 
 
 figures = st.floats(0.0, 400_000.0)
