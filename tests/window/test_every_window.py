@@ -24,11 +24,17 @@ from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.course_table_form import CourseTableForm
 from ultraplanner_gui.window.main_window import MainWindow
 
 SIZES = ((1280, 720), (1440, 900), (1920, 1080))
 LIGHT, DARK, LARGE = ("light", 100), ("dark", 100), ("light", 150)
 SCREENS = [*((size, look) for size in SIZES for look in (LIGHT, DARK)), (SIZES[-1], LARGE)]
+COURSE_TABLE = (
+    "Place;km;Climb;Drop;Cutoff;What is there\n"
+    "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"
+    "Finish;42;1240;900;Sun 03:00;"
+)
 TABS = ("Sessions", "Sections", "Aid stations", "Fuel", "Foods")
 
 
@@ -98,6 +104,19 @@ def _new_plan(window):
     return window.findChildren(QDialog)[-1]
 
 
+def _course_table(window):
+    window.deeds.type_course()
+    (form,) = window.findChildren(CourseTableForm)
+    form.take_text(COURSE_TABLE)
+    return form
+
+
+def _finder(window):
+    window.go("sheet")
+    window.deeds.find()
+    return window
+
+
 VIEWS = {
     "welcome": _welcome,
     "sheet": _place("sheet"),
@@ -110,10 +129,13 @@ VIEWS = {
     "race session": _editor(Kind.RACE),
     "notes": _dialog("notes"),
     "history": _dialog("history"),
+    "course table": _course_table,
+    "steps": _dialog("steps"),
     "fuel per hour": _dialog("fuel_rates"),
     "keys": _dialog("shortcuts"),
     "red flags": _dialog("red_flags"),
     "about": _dialog("about"),
+    "finder": _finder,
 }
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime, timedelta, tzinfo
 
 from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
@@ -22,6 +22,9 @@ from ultraplanner_gui.plan.runner import Runner
 KEPT_SPEED = 0.80
 #: Metres of level ground for a metre climbed: Scarf 2007, J Sports Sci 25:719, for men.
 CLIMB_EQUIVALENCE = 8.0
+#: A new race is proposed this far away, at this hour; the form asks for the real date.
+WEEKS_AWAY = 20
+START_HOUR = 6
 
 
 def likely_finish_s(profile: Profile, runner: Runner) -> float:
@@ -31,6 +34,13 @@ def likely_finish_s(profile: Profile, runner: Runner) -> float:
     """
     flat_m = profile.length_m + CLIMB_EQUIVALENCE * profile.ascent_m
     return round(flat_m / (KEPT_SPEED * runner.easy_mps) / 300.0) * 300.0
+
+
+def likely_start(today: date, zone: tzinfo) -> datetime:
+    """Return a start to propose: a Saturday morning far enough away to get ready for."""
+    day = today + timedelta(weeks=WEEKS_AWAY)
+    day += timedelta(days=(5 - day.weekday()) % 7)
+    return datetime(day.year, day.month, day.day, START_HOUR, tzinfo=zone)
 
 
 def first_plan(

@@ -56,16 +56,28 @@ class CourseRow:
     note: str = ""
 
 
+BLANK = CourseRow()
+
+
 @dataclass(frozen=True, slots=True)
 class CourseTable:
     """The places of a course in order: the start at 0, aid stations, the finish.
 
-    `notes` are what the reader of a text had to make up, said to the user.
+    Rows with nothing in them count for nothing. `notes` are what the reader of a text had to
+    make up, said to the user.
     """
 
     rows: tuple[CourseRow, ...]
     name: str = ""
     notes: tuple[Message, ...] = ()
+
+    @property
+    def places(self) -> tuple[NumberedRow, ...]:
+        """The rows that hold anything, each with its number, the first being 1."""
+        return tuple((n, row) for n, row in enumerate(self.rows, 1) if row != BLANK)
+
+
+NumberedRow = tuple[int, CourseRow]
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +114,7 @@ def proposed_start(table: CourseTable, near: datetime) -> datetime:
 
 
 def cutoffs_of(table: CourseTable, start: datetime) -> list[float | None]:
-    """Return the cutoff of each row in seconds of race time.
+    """Return the cutoff of each place of *table* in seconds of race time.
 
     A clock time is the first such time after the cutoff before it. CourseError if one comes
     before an earlier one, or so late that the weekday or the start cannot be meant.
@@ -110,7 +122,7 @@ def cutoffs_of(table: CourseTable, start: datetime) -> list[float | None]:
     race = Race("", start, 0.0)
     found: list[float | None] = [None]
     latest_s = 0.0
-    for number, row in enumerate(table.rows[1:], 2):
+    for number, row in table.places[1:]:
         if row.cutoff is None:
             found.append(None)
             continue

@@ -15,6 +15,7 @@ from ultraplanner_gui.exchange.course_rows import (
     NOWHERE,
     CourseRow,
     CourseTable,
+    NumberedRow,
     Place,
     cutoffs_of,
     refuse,
@@ -58,9 +59,10 @@ def course_of(table: CourseTable, start: datetime, place: Place = NOWHERE) -> Co
     Its line and the shape of its hills are made up (`exchange.schematic`), distances, climb and
     drop are those of the table. CourseError names the row that cannot be and what to do.
     """
-    rows = table.rows
-    _check_places(rows)
-    legs, said = _legs(rows)
+    places = table.places
+    _check_places(places)
+    legs, said = _legs(places)
+    rows = [row for _, row in places]
     cutoffs_s = cutoffs_of(table, start)
     line, length_m = _line(rows, legs, place)
     stations = _stations(rows[1:-1], cutoffs_s[1:-1])
@@ -74,7 +76,7 @@ def course_of(table: CourseTable, start: datetime, place: Place = NOWHERE) -> Co
     )
 
 
-def _check_places(rows: Sequence[CourseRow]) -> None:
+def _check_places(rows: Sequence[NumberedRow]) -> None:
     """Raise CourseError unless the rows lie one behind another from 0 on."""
     if len(rows) < 2:
         raise CourseError(
@@ -90,7 +92,7 @@ def _check_places(rows: Sequence[CourseRow]) -> None:
             MOST_ROWS,
         )
     before_m = 0.0
-    for number, row in enumerate(rows[1:], 2):
+    for number, row in rows[1:]:
         before_m = _checked_place(number, row, before_m)
         _check_row(number, row)
 
@@ -161,14 +163,14 @@ def _check_row(number: int, row: CourseRow) -> None:
         )
 
 
-def _legs(rows: Sequence[CourseRow]) -> tuple[list[Leg] | None, list[Message]]:
+def _legs(rows: Sequence[NumberedRow]) -> tuple[list[Leg] | None, list[Message]]:
     """Return the legs with their climb and drop, None if nothing is known of either, and what
     is to be said about it.
     """
-    later = rows[1:]
+    later = [row for _, row in rows[1:]]
     has_climb = any(row.climb_m is not None for row in later)
     has_drop = any(row.drop_m is not None for row in later)
-    has_heights = sum(row.height_m is not None for row in rows) > 1
+    has_heights = sum(row.height_m is not None for _, row in rows) > 1
     if not (has_climb or has_drop or has_heights):
         return None, [
             message(
@@ -179,14 +181,14 @@ def _legs(rows: Sequence[CourseRow]) -> tuple[list[Leg] | None, list[Message]]:
         ]
     legs: list[Leg] = []
     unknown = 0
-    for number, (before, row) in enumerate(pairwise(rows), 2):
+    for (_, before), (number, row) in pairwise(rows):
         climb_m, drop_m, is_known = _climb_and_drop(before, row, has_climb, has_drop)
         unknown += not is_known
         assert row.at_m is not None
         _check_steepness(number, row, climb_m + drop_m, row.at_m - (before.at_m or 0.0))
         legs.append(Leg(row.at_m, climb_m, drop_m))
     said = _said_of_heights(has_climb, has_drop, unknown)
-    return legs, said + _said_of_misfits(rows, legs)
+    return legs, said + _said_of_misfits([row for _, row in rows], legs)
 
 
 def _climb_and_drop(

@@ -46,6 +46,13 @@ TABLE: tuple[ActionRow, ...] = (
         "new", "file", QT_TRANSLATE_NOOP("Actions", "New from a &course…"), Standard.New, ALWAYS
     ),
     ActionRow(
+        "type_course",
+        "file",
+        QT_TRANSLATE_NOOP("Actions", "&Type a course table…"),
+        "Ctrl+Shift+C",
+        ALWAYS,
+    ),
+    ActionRow(
         "open", "file", QT_TRANSLATE_NOOP("Actions", "&Open project…"), Standard.Open, ALWAYS
     ),
     ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
@@ -69,6 +76,12 @@ TABLE: tuple[ActionRow, ...] = (
         "close_project", "file", QT_TRANSLATE_NOOP("Actions", "C&lose project"), Standard.Close
     ),
     ActionRow("quit", "file", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q", ALWAYS),
+    ActionRow(
+        "steps", "edit", QT_TRANSLATE_NOOP("Actions", "&Steps of this sitting…"), "Ctrl+Shift+H"
+    ),
+    ActionRow(
+        "find", "edit", QT_TRANSLATE_NOOP("Actions", "&Find anything…"), "Ctrl+Shift+F", ALWAYS
+    ),
     ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "&Race and runner…"), "Ctrl+R"),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from datetime import date, datetime, timedelta
+from datetime import date
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Slot
+from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk import places, resources
 from ultraplanner_gui.desk.demo import demo_file
@@ -19,7 +20,7 @@ from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
-from ultraplanner_gui.engine.first_plan import first_plan, likely_finish_s, new_block
+from ultraplanner_gui.engine.first_plan import first_plan, likely_finish_s, likely_start, new_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.profile import Profile, build_profile
 from ultraplanner_gui.exchange.foods_in import read_foods
@@ -33,13 +34,11 @@ from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import ThemeWish, theme
 from ultraplanner_gui.window import dialogs
 from ultraplanner_gui.window.plan_form import Answers, PlanForm
+from ultraplanner_gui.window.table_course import TABLE_SUFFIXES, TableCourse
+from ultraplanner_gui.window.undo_list import UndoList
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow
-
-#: A new race is proposed this far away; the form asks for the real date.
-PROPOSED_WEEKS = 20
-PROPOSED_START_HOUR = 6
 
 
 def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
@@ -55,6 +54,7 @@ class Deeds(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
+        self._table_course = TableCourse(window, self)
         self._job: object = None
         self._then: Callable[[tuple[Course, Profile]], None] = self._propose
         window.jobs.done.connect(self._on_job_done)
@@ -71,8 +71,15 @@ class Deeds(QObject):
     def open(self) -> None:
         self._window.ask.which_project(self._folder(), self.open_project_file)
 
+    @Slot()
+    def type_course(self) -> None:
+        self._table_course.open()
+
     def open_any(self, path: Path) -> None:
         """Open a project, or start a new one from a course, by what the file is called."""
+        if path.suffix.lower() in TABLE_SUFFIXES:
+            self._table_course.open_file(path)
+            return
         if path.suffix.lower() == ".ultraplan":
             self.open_project_file(path)
         else:
@@ -157,6 +164,15 @@ class Deeds(QObject):
             parent=self._window,
         )
         form.open()
+
+    @Slot()
+    def steps(self) -> None:
+        if self._window.document is not None:
+            UndoList.show_beside(self._window, self._window.document)
+
+    @Slot()
+    def find(self) -> None:
+        self._window.finder.start()
 
     @Slot()
     def notes(self) -> None:
@@ -395,12 +411,21 @@ class Deeds(QObject):
 
     def _propose(self, result: tuple[Course, Profile]) -> None:
         course, profile = result
-        words, runner = self._window.settings.words(), Runner()
-        day = date.today() + timedelta(weeks=PROPOSED_WEEKS)
-        day += timedelta(days=(5 - day.weekday()) % 7)
         zone = nearest_zone(profile.latitude_deg, profile.longitude_deg)
-        start = datetime(day.year, day.month, day.day, PROPOSED_START_HOUR, tzinfo=zone)
-        race = Race(course.name, start, likely_finish_s(profile, runner))
+        start = likely_start(date.today(), zone)
+        race = Race(course.name, start, likely_finish_s(profile, Runner()))
+        self.open_plan_form(race, course, profile, partial(self.make_plan, course), self._window)
+
+    def open_plan_form(
+        self,
+        race: Race,
+        course: Course,
+        profile: Profile,
+        sent: Callable[[Answers], str],
+        parent: QWidget,
+    ) -> None:
+        """Open the form of a new plan, with *race* proposed in it."""
+        words = self._window.settings.words()
         facts = self.tr("{0}, {1} aid stations proposed").format(
             words.distance(profile.length_m, 1), len(course.stations)
         )
@@ -409,22 +434,23 @@ class Deeds(QObject):
                 words.height(profile.ascent_m), words.height(profile.descent_m)
             )
             if profile.has_elevation
-            else self.tr(", no heights in the file: paced as flat")
+            else self.tr(", no heights: paced as flat")
         )
         form = PlanForm(
             race,
-            runner,
+            Runner(),
             self._window.settings.first_weekday(),
             words,
-            partial(self._make_plan, course),
+            sent,
             facts=facts,
-            path=places.free_project_path(course.name),
+            path=places.free_project_path(race.name),
             where=self._window.ask.where_to_keep,
-            parent=self._window,
+            parent=parent,
         )
         form.open()
 
-    def _make_plan(self, course: Course, answers: Answers) -> str:
+    def make_plan(self, course: Course, answers: Answers) -> str:
+        """Make and open the plan answered for; return what is wrong, nothing if it was made."""
         assert answers.path is not None
         try:
             check_runner(answers.runner)

@@ -33,6 +33,8 @@ from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
+from ultraplanner_gui.window.finder import Finder
+from ultraplanner_gui.window.finder_sources import FinderSources
 from ultraplanner_gui.window.help_giver import HelpGiver
 from ultraplanner_gui.window.welcome import Welcome
 from ultraplanner_gui.window.workplace import PLACES, Workplace
@@ -60,13 +62,15 @@ class MainWindow(QMainWindow):
         self._recent.aboutToShow.connect(self._fill_recent)
         self._menus["file"].insertMenu(self.table.by_name["demo"], self._recent)
         self._undo: list[QAction] = []
+        deeds = self.deeds
         self._welcome = Welcome(
-            self.deeds.new, self.deeds.open, self.deeds.demo, self.deeds.open_project_file, self
+            deeds.new, deeds.type_course, deeds.open, deeds.demo, deeds.open_project_file, self
         )
         set_topic(self._welcome, "welcome")
         self._stack = QStackedWidget(self)
         self._stack.addWidget(self._welcome)
         self.setCentralWidget(self._stack)
+        self.finder = Finder(self, FinderSources(self).all())
         self._message = QLabel("", self)
         self._message.setTextFormat(Qt.TextFormat.PlainText)
         self.statusBar().setSizeGripEnabled(False)

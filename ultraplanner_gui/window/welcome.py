@@ -1,4 +1,4 @@
-"""The empty start: drop a course, open a project, open the demo."""
+"""The empty start: drop a course, type its table, open a project, open the demo."""
 
 from __future__ import annotations
 
@@ -20,6 +20,7 @@ class Welcome(QWidget):
     def __init__(
         self,
         new: Callable[[], None],
+        type_course: Callable[[], None],
         open_project: Callable[[], None],
         demo: Callable[[], None],
         open_recent: Callable[[Path], None],
@@ -40,6 +41,8 @@ class Welcome(QWidget):
         self._new = QPushButton(self.tr("New from a &course…"), self)
         self._new.setDefault(True)
         self._new.clicked.connect(new)
+        self._type = QPushButton(self.tr("&Type a course table…"), self)
+        self._type.clicked.connect(type_course)
         self._open = QPushButton(self.tr("&Open project…"), self)
         self._open.clicked.connect(open_project)
         self._demo = QPushButton(self.tr("Open the &demo"), self)
@@ -47,7 +50,7 @@ class Welcome(QWidget):
         buttons = QHBoxLayout()
         buttons.setSpacing(10)
         buttons.addStretch(1)
-        for button in (self._new, self._open, self._demo):
+        for button in (self._new, self._type, self._open, self._demo):
             buttons.addWidget(button)
         buttons.addStretch(1)
         self._recent = QVBoxLayout()

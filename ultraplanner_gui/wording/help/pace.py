@@ -56,8 +56,27 @@ COURSE: tuple[Topic, ...] = (
             "longer.",
         ),
         (published(papers.KARNEY_2013, QT_TRANSLATE_NOOP("Help", "Distance on the ellipsoid.")),),
-        see=("profile", "climb and drop", "aid station"),
+        see=("profile", "climb and drop", "aid station", "course table"),
         words=QT_TRANSLATE_NOOP("Help", "gpx track length distance of the race"),
+    ),
+    Topic(
+        "course table",
+        QT_TRANSLATE_NOOP("Help", "A course from a table"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Where there is no GPX file, the race's own table will do: each place with its "
+            "distance, the climb and drop of the leg that ends there, its cutoff and what is "
+            "there. Distances, climb and drop are kept as typed; the hills between are made up.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A leg gets a hill to each 5 km at most, all of one height, up first; its climbs and "
+            "drops have one mean gradient. Light is that of the place the time zone is named "
+            "after.",
+        ),
+        (CHOICE,),
+        see=("course", "profile", "light", "time zone"),
+        words=QT_TRANSLATE_NOOP("Help", "no gpx typed pasted schematic handbook spreadsheet"),
     ),
     Topic(
         "profile",
