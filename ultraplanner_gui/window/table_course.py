@@ -20,16 +20,14 @@ from ultraplanner_gui.exchange.course_rows import (
     limit_of,
     proposed_start,
 )
-from ultraplanner_gui.exchange.course_table import course_of
-from ultraplanner_gui.exchange.table_file import read_text
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.window.course_table_form import CourseTableForm
 from ultraplanner_gui.window.plan_form import Answers
 
 if TYPE_CHECKING:
+    from ultraplanner_gui.window.course_table_form import CourseTableForm
     from ultraplanner_gui.window.deeds import Deeds
     from ultraplanner_gui.window.main_window import MainWindow
 
@@ -48,6 +46,9 @@ class TableCourse(QObject):
     @property
     def form(self) -> CourseTableForm:
         """The form, made when it is first asked for."""
+        # Most sittings need no table: what reads and shows one stays out of the start.
+        from ultraplanner_gui.window.course_table_form import CourseTableForm
+
         if self._form is None:
             self._form = CourseTableForm(
                 self._window.settings.words, self._start_of, parent=self._window
@@ -63,6 +64,8 @@ class TableCourse(QObject):
 
     def open_file(self, path: Path) -> None:
         """Open the form with the table in the text file at *path*."""
+        from ultraplanner_gui.exchange.table_file import read_text
+
         try:
             text = read_text(path)
         except PlanError as error:
@@ -84,6 +87,8 @@ class TableCourse(QObject):
 
     def _make(self, table: CourseTable, proposed: Race, answers: Answers) -> str:
         """Make the plan for the start and zone that were answered; return what is wrong."""
+        from ultraplanner_gui.exchange.course_table import course_of
+
         race = answers.race
         try:
             if race.limit_s == proposed.limit_s:
