@@ -100,7 +100,8 @@ class Effects:
 
     `altitude_share` of the published loss counts; `weather` None means no heat;
     `heat_loss_per_k` is the loss per degree of WBGT above 15; `surfaces` are those whose
-    descents are rough. How much the night takes is the runner's `night_loss`.
+    descents are rough. How much the night takes is the runner's `night_loss`. `descent_speed`
+    is the runner's own speed downhill over that of the usual curve, which no switch turns off.
     """
 
     altitude_share: float = ALTITUDE_SHARE
@@ -108,6 +109,7 @@ class Effects:
     heat_loss_per_k: float = HEAT_LOSS
     surfaces: tuple[SurfaceSpan, ...] = ()
     off: tuple[Effect, ...] = ()
+    descent_speed: float = 1.0
 
     def has(self, effect: Effect) -> bool:
         """Whether *effect* is reckoned with."""
@@ -131,7 +133,15 @@ def place_power(profile: Profile, effects: Effects) -> FloatArray:
         power = power * (1.0 - effects.altitude_share * loss)
     if effects.has("descents") and effects.surfaces:
         power = power * _descent_share(profile, effects.surfaces)
+    if effects.descent_speed != 1.0:
+        skill = 1.0 + (effects.descent_speed - 1.0) * descent_weight(profile.gradient[:-1])
+        power = power * skill
     return power
+
+
+def descent_weight(gradient: FloatArray) -> FloatArray:
+    """Return how much a slope is a descent: 0 from level on up, 1 from 5 % down (OWN)."""
+    return np.clip(gradient / _DESCENT_FROM, 0.0, 1.0)
 
 
 def hour_power(
@@ -202,5 +212,6 @@ def _descent_share(profile: Profile, surfaces: tuple[SurfaceSpan, ...]) -> Float
     for span in surfaces:
         inside = (middle_m >= span.start_m) & (middle_m < span.end_m)
         factor[inside] = DESCENT_FACTOR[span.surface]
-    down = np.clip(profile.gradient[:-1] / _DESCENT_FROM, 0.0, 1.0)
-    return np.asarray(1.0 - (1.0 - factor) * down, dtype=np.float64)
+    return np.asarray(
+        1.0 - (1.0 - factor) * descent_weight(profile.gradient[:-1]), dtype=np.float64
+    )

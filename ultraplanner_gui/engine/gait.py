@@ -7,8 +7,9 @@ from itertools import groupby, pairwise
 
 import numpy as np
 
-from ultraplanner_gui.engine.pacing import PacePlan, slope_felt
+from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.engine.slope import slope_felt
 from ultraplanner_gui.science.walking import gait_change_speed
 
 # OWN: a shorter stretch is no change of gait one plans for.

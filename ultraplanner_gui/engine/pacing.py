@@ -21,6 +21,7 @@ import numpy as np
 from ultraplanner_gui.engine.effort_clock import EffortClock, Fading, effort_clock, linear
 from ultraplanner_gui.engine.environment import PLAIN, Effects, hour_power, place_power
 from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.engine.slope import slope_felt
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.runner import Runner
@@ -34,9 +35,6 @@ _SHAPES: dict[PaceShape, tuple[float, bool]] = {
     "target": (0.5, True),
     "even": (0.0, False),
 }
-
-# Own measurement: pace answers the mean slope of the last hundred metres or so.
-SLOPE_WINDOW_M = 100.0
 
 _ROUNDS = 20
 _SETTLED_S = 0.5
@@ -265,6 +263,11 @@ def _offset(start: datetime | None) -> timedelta | None:
     return None if start is None else start.utcoffset()
 
 
+def flat_length_m(profile: Profile, runner: Runner | None = None) -> float:
+    """Return the flat-equivalent distance of a course: firm level metres that take as long."""
+    return float(_cost_so_far(profile, (runner or Runner()).uphill_share)[-1])
+
+
 def _in_course_order(stops: Sequence[Stop], length_m: float) -> tuple[Stop, ...]:
     """Return the stops that take time, those at one place joined."""
     at: dict[float, float] = {}
@@ -299,21 +302,7 @@ def _cost_so_far(profile: Profile, uphill_share: float) -> FloatArray:
 
 def _with_places(profile: Profile, cost: FloatArray, effects: Effects) -> FloatArray:
     """Return *cost* made dearer where altitude or a rough descent takes power."""
-    if effects.off == PLAIN.off:
+    if effects == PLAIN:
         return cost
     dearer = np.diff(cost) / place_power(profile, effects)
     return np.concatenate(([0.0], np.cumsum(dearer)))
-
-
-def slope_felt(profile: Profile) -> FloatArray:
-    """Return the mean gradient over `SLOPE_WINDOW_M` about the middle of each piece, (n - 1,).
-
-    Less where the course ends sooner; a piece as long as the window keeps its own gradient.
-    """
-    place = profile.distance_m
-    height = np.concatenate(([0.0], np.cumsum(profile.gradient[:-1] * np.diff(place))))
-    middle = (place[:-1] + place[1:]) / 2.0
-    before = np.maximum(middle - SLOPE_WINDOW_M / 2.0, place[0])
-    after = np.minimum(middle + SLOPE_WINDOW_M / 2.0, place[-1])
-    rise = np.interp(after, place, height) - np.interp(before, place, height)
-    return np.asarray(rise / (after - before), dtype=np.float64)
