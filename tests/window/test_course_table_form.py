@@ -112,7 +112,6 @@ def test_typing_by_keys_alone_makes_a_course(qtbot, form):
         qtbot.keyClick(form.view, Key.Key_F2)
         editor = editor_of(form)
         qtbot.keyClicks(editor, text)
-        print("ED", column, repr(editor.text()))
         qtbot.keyClick(editor, Key.Key_Return)
         QApplication.processEvents()
     assert (

@@ -9,6 +9,18 @@ from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.window.table_spec import TableSpec
 
+_INTAKE = {
+    "From": "race axis",
+    "Takes": "running time",
+    "Carbs": "race carbs",
+    "Carbs per hour": "carbs per hour",
+    "Fluid": "fluid",
+    "Fluid per hour": "fluid",
+    "Sodium": "sodium",
+    "Caffeine": "caffeine",
+    "Energy": "food energy",
+    "Weight": "food weight",
+}
 # By the name of the table and the head of the column, as they are marked for translation.
 TOPICS: Mapping[str, Mapping[str, str]] = {
     "Sessions": {
@@ -69,6 +81,8 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Caffeine": "caffeine",
         "One serving is": "servings",
     },
+    "By the hour": {"Hour": "race axis", **_INTAKE},
+    "By the leg": {"Leg to": "carry", **_INTAKE},
     "Foods": {
         "Food": "food",
         "Serving": "servings",

@@ -14,6 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
+from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
 from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
@@ -24,11 +25,11 @@ if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.desk.selection import Selection
 
-SPECS = (SESSIONS, SECTIONS, STATIONS, FUEL, FOODS)
+SPECS = (SESSIONS, SECTIONS, STATIONS, FUEL, HOURS, LEGS, FOODS)
 
 
 class Tables(QWidget):
-    """Five tables behind tabs; only the one in view is kept up to date, the rest when shown."""
+    """The tables behind tabs; only the one in view is kept up to date, the rest when shown."""
 
     def __init__(
         self,
