@@ -7,7 +7,7 @@ import pytest
 from astral import Observer
 from astral.sun import dawn, dusk, sunrise, sunset
 
-from ultraplanner_gui.engine.light import dark_share, light_spans
+from ultraplanner_gui.engine.light import dark_share, light_spans, small_hours
 from ultraplanner_gui.plan.race import Race
 
 ALPS = (45.9237, 6.8694)
@@ -105,3 +105,12 @@ def test_a_night_shorter_than_its_flanks_is_never_quite_dark():
     share = dark_share(start, np.linspace(0, 12 * HOUR_S, 721), 60.4, 0.0)
     assert 0.0 < share.max() < 1.0
     assert share[0] == share[-1] == 0.0
+
+
+def test_small_hours_are_about_three_by_the_sun():
+    # Three by the sun at 15 E is two in universal time.
+    start = datetime(2026, 8, 28, 20, tzinfo=UTC)
+    share = small_hours(start, np.array([0.0, 4.0, 6.0, 8.0, 30.0]) * HOUR_S, 15.0)
+    assert share[2] == share[4] == pytest.approx(1.0)
+    assert share[1] == pytest.approx(share[3]) == pytest.approx(np.exp(-0.5))
+    assert share[0] < 0.02

@@ -9,6 +9,7 @@ from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from functools import lru_cache
 
 import numpy as np
 
@@ -56,6 +57,10 @@ class EffortClock:
     clock_s: FloatArray
     given: FloatArray
 
+    def __post_init__(self) -> None:
+        self.clock_s.setflags(write=False)
+        self.given.setflags(write=False)
+
     def used_by_finish(
         self, finish_s: float, at: Sequence[float], stop_s: Sequence[float]
     ) -> tuple[float, FloatArray]:
@@ -91,6 +96,7 @@ class EffortClock:
         return lost
 
 
+@lru_cache(maxsize=4)
 def effort_clock(fading: Fading, last_s: float) -> EffortClock:
     """Return the clock up to *last_s* seconds."""
     steps = min(max(64, round(last_s / _CLOCK_STEP_S)), _MOST_CLOCK_STEPS)

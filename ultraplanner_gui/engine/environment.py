@@ -36,6 +36,7 @@ ALTITUDE_SHARE = 1.0 / 3.0
 HEAT_LOSS = 2.0 * HEAT_LOSS_PER_K
 # OWN: a descent counts in full from here on; between level and here it is blended in.
 _DESCENT_FROM = -0.05
+_WEATHER_STEP_S = 300.0
 
 WBGT_CAVEAT = QT_TRANSLATE_NOOP(
     "Plan",
@@ -81,12 +82,11 @@ class ValleyForecast:
                 )
             )
 
-    def temperature_c(self, hour: FloatArray, height_m: FloatArray) -> FloatArray:
-        """Return the air temperature at clock hours and heights, 6.5 K less per km (ISO 2533)."""
-        valley_c = temperature_of_day(
+    def valley_c(self, hour: FloatArray) -> FloatArray:
+        """Return the air temperature in the valley at clock hours."""
+        return temperature_of_day(
             hour, self.coldest_c, self.coldest_h, self.warmest_c, self.warmest_h
         )
-        return temperature_at_height(valley_c, self.valley_m, height_m)
 
     def vapour_hpa(self, temperature_c: FloatArray) -> FloatArray:
         """Return the vapour pressure in air of *temperature_c*, hPa."""
@@ -155,9 +155,10 @@ def hour_power(
     if weather is None or not effects.has("heat"):
         return np.ones(len(profile.distance_m) - 1)
     passing_s = (elapsed_s[:-1] + elapsed_s[1:]) / 2.0
-    heat = heat_power(_wbgt(profile, weather, start, passing_s), effects.heat_loss_per_k)
-    dark = dark_share(start, passing_s, profile.latitude_deg, profile.longitude_deg)
-    return np.asarray(1.0 - (1.0 - heat) * (1.0 - dark), dtype=np.float64)
+    height_m = _middle_height(profile) if profile.has_elevation else weather.valley_m
+    along = _weather(profile, weather, start, passing_s, height_m)
+    loss = 1.0 - heat_power(along.wbgt_c, effects.heat_loss_per_k)
+    return np.asarray(1.0 - loss * (1.0 - along.dark), dtype=np.float64)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -176,10 +177,8 @@ def weather_along(
     profile: Profile, weather: ValleyForecast, start: datetime, elapsed_s: FloatArray
 ) -> Weather:
     """Return the weather at each point of the profile at the race times *elapsed_s*."""
-    height_m = profile.elevation_m if profile.has_elevation else _valley(profile, weather)
-    warmth = weather.temperature_c(clock_hour(start, elapsed_s), height_m)
-    dark = dark_share(start, elapsed_s, profile.latitude_deg, profile.longitude_deg)
-    return Weather(warmth, wbgt_estimate_c(warmth, weather.vapour_hpa(warmth)), dark)
+    height_m = profile.elevation_m if profile.has_elevation else weather.valley_m
+    return _weather(profile, weather, start, elapsed_s, height_m)
 
 
 def clock_hour(start: datetime, elapsed_s: FloatArray) -> FloatArray:
@@ -189,20 +188,28 @@ def clock_hour(start: datetime, elapsed_s: FloatArray) -> FloatArray:
     return np.asarray((since_s + elapsed_s) / 3600.0 % 24.0, dtype=np.float64)
 
 
-def _wbgt(
-    profile: Profile, weather: ValleyForecast, start: datetime, passing_s: FloatArray
-) -> FloatArray:
-    height_m = _middle_height(profile) if profile.has_elevation else _valley(profile, weather)[1:]
-    warmth = weather.temperature_c(clock_hour(start, passing_s), height_m)
-    return wbgt_estimate_c(warmth, weather.vapour_hpa(warmth))
+def _weather(
+    profile: Profile,
+    weather: ValleyForecast,
+    start: datetime,
+    elapsed_s: FloatArray,
+    height_m: FloatArray | float,
+) -> Weather:
+    """Return the weather at heights and times, those in the order of the race.
+
+    Valley and light change slowly, so both are reckoned each few minutes and drawn between.
+    """
+    steps = max(2, int((elapsed_s[-1] - elapsed_s[0]) / _WEATHER_STEP_S) + 1)
+    times = np.linspace(elapsed_s[0], elapsed_s[-1], steps + 1)
+    valley = weather.valley_c(clock_hour(start, times))
+    dark = dark_share(start, times, profile.latitude_deg, profile.longitude_deg)
+    warmth = temperature_at_height(np.interp(elapsed_s, times, valley), weather.valley_m, height_m)
+    wbgt = wbgt_estimate_c(warmth, weather.vapour_hpa(warmth))
+    return Weather(warmth, wbgt, np.interp(elapsed_s, times, dark))
 
 
 def _middle_height(profile: Profile) -> FloatArray:
     return (profile.elevation_m[:-1] + profile.elevation_m[1:]) / 2.0
-
-
-def _valley(profile: Profile, weather: ValleyForecast) -> FloatArray:
-    return np.full(len(profile.distance_m), weather.valley_m)
 
 
 def _descent_share(profile: Profile, surfaces: tuple[SurfaceSpan, ...]) -> FloatArray:

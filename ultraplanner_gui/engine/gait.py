@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
 
@@ -78,3 +79,8 @@ def _joined(place_m: list[float], is_walked: list[bool]) -> list[tuple[float, bo
             ends.append((end_m, walks))
         start_m = end_m
     return ends
+
+
+def walked_m(parts: Sequence[Stretch]) -> float:
+    """Return how far is walked in all."""
+    return sum(part.length_m for part in parts if part.is_walked)

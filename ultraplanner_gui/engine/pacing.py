@@ -37,7 +37,7 @@ _SHAPES: dict[PaceShape, tuple[float, bool]] = {
 }
 
 _ROUNDS = 20
-_SETTLED_S = 0.5
+_SETTLED_S = 5.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -103,10 +103,11 @@ def times_at_power(
 def power_for_time(pieces: Pieces, moving_s: float, ways: Ways) -> float:
     """Return the power in W/kg at which *pieces* take *moving_s* seconds, by bisection.
 
-    The time never rises with power; the nearest end of the range where no power fits.
+    More power takes less time if one runs from `FASTEST_WALK_MPS` up. The nearest end of the
+    range where no power fits.
     """
     low, high = LEAST_W_PER_KG, MOST_W_PER_KG
-    for _ in range(60):
+    for _ in range(40):
         middle = (low + high) / 2.0
         too_slow = float(times_at_power(pieces, middle, ways)[0].sum()) > moving_s
         low, high = (middle, high) if too_slow else (low, middle)
