@@ -141,7 +141,8 @@ class Finder(QFrame):
         entry.go()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if watched is self._window:
+        # Not `_window`: a window collected as garbage loses its attributes before its events end.
+        if watched is self.parent():
             if event.type() is QEvent.Type.Resize and self.isVisible():
                 self._put_in_place()
         elif isinstance(event, QKeyEvent):
