@@ -7,6 +7,7 @@ from tests.buildup.conftest import make_block
 from ultraplanner_gui.buildup.session_editor import is_too_much_fasted
 from ultraplanner_gui.edits.block import ChangeSession, MarkDone, MarkMissed
 from ultraplanner_gui.plan.block import Gut, Kind
+from ultraplanner_gui.widgets.guess import GuessField
 from ultraplanner_gui.wording.words import Words
 
 
@@ -131,7 +132,7 @@ def test_every_field_has_a_label_and_a_name(editor_of):
             w
             for kind in (QLineEdit, QAbstractSpinBox, QComboBox)
             for w in box.findChildren(kind)
-            if w.parent() is box
+            if w.parent() is box or isinstance(w.parent(), GuessField)
         ]
         assert len(fields) >= 9
         for field in fields:

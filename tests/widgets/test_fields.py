@@ -3,9 +3,18 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QDateEdit, QLineEdit, QSpinBox, QVBoxLayout, QWidget
 
-from ultraplanner_gui.widgets.fields import DistanceField, DurationField, HeightField
+from ultraplanner_gui.widgets.fields import (
+    ClockField,
+    DistanceField,
+    DurationField,
+    HeightField,
+    PaceField,
+    WholeField,
+    align_text,
+)
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 METRIC, IMPERIAL = Words(), Words(units="imperial")
@@ -149,10 +158,69 @@ def test_typing_a_number_is_one_change(form):
     assert said == [240.0]
 
 
-def test_every_field_says_its_range(form):
-    for field in (
-        DurationField(METRIC, 600.0, 240 * HOUR_S),
-        DistanceField(METRIC, 0.0, 400_000.0),
-        HeightField(METRIC, 30_000.0),
-    ):
-        assert form(field).field.toolTip().startswith("From ")
+def test_pace_is_held_as_speed_in_the_users_unit(form):
+    for words, text, mps in ((METRIC, "6:40", 2.5), (IMPERIAL, "10:44", 1609.344 / 644.0)):
+        field = form(PaceField(words, 1.0, 6.0)).field
+        field.set_mps(2.5)
+        assert (field.text(), field.mps) == (text, pytest.approx(mps))
+
+
+def test_pace_stays_within_its_range(form):
+    field = form(PaceField(METRIC, 1.0, 6.0)).field
+    field.set_mps(20.0)
+    assert 5.9 < field.mps <= 6.0
+    field.set_mps(0.1)
+    assert field.mps == pytest.approx(1.0)
+
+
+def test_every_field_says_its_range_to_all(form):
+    ranges = {
+        DurationField(METRIC, 600.0, 240 * HOUR_S): "From 10 min to 240 h 00, as 20 h 16 or 20:16",
+        DistanceField(METRIC, 0.0, 400_000.0): "From 0.0 km to 400 km",
+        HeightField(METRIC, 30_000.0): "From 0 m to 30,000 m",
+        WholeField(METRIC, 30, 200, "kg"): "From 30 to 200 kg",
+        WholeField(METRIC, 0, 10): "From 0 to 10",
+        PaceField(METRIC, 1.0, 6.0): "From 2:47 to 16:40 min/km",
+        ClockField(): "From 00:00 to 23:59, on the clock at the race",
+    }
+    for field, said in ranges.items():
+        assert form(field).field.toolTip() == said
+        assert field.accessibleDescription() == said
+
+
+def _first_ink(widget):
+    """Return how far from the left edge the first letter is drawn."""
+    image = widget.grab().toImage()
+    rows = range(6, image.height() - 6)
+    for x in range(3, image.width()):
+        if any(image.pixelColor(x, y).lightness() < 110 for y in rows):
+            return x
+    raise AssertionError("nothing is drawn")
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+def test_text_begins_as_far_in_whatever_the_field(qtbot, percent):
+    theme().choose("light", percent)
+    form = QWidget()
+    spin, date, choice = QSpinBox(form), QDateEdit(form), QComboBox(form)
+    spin.setPrefix("H")
+    align_text(spin)
+    date.setCalendarPopup(True)
+    date.setDisplayFormat("'H'd")
+    choice.addItem("H")
+    clock = ClockField(form)
+    clock.setDisplayFormat("'H'mm")
+    fields = (QLineEdit("H", form), spin, clock, date, choice)
+    box = QVBoxLayout(form)
+    for field in fields:
+        field.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        box.addWidget(field)
+    qtbot.addWidget(form)
+    form.show()
+    try:
+        starts = [_first_ink(field) for field in fields]
+        heights = [field.height() for field in fields]
+    finally:
+        theme().choose("system", 100)
+    assert max(starts) - min(starts) <= 1, starts
+    assert max(heights) - min(heights) <= 1, heights

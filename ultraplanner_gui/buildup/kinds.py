@@ -71,7 +71,7 @@ ROLES: dict[Role, str] = {
 
 MISSED = QT_TRANSLATE_NOOP("Kinds", "missed")
 OF_PLANNED = QT_TRANSLATE_NOOP("Kinds", "of {0}")
-REACH = QT_TRANSLATE_NOOP("Kinds", "{0} to {1}")
+OF_TEN = QT_TRANSLATE_NOOP("Kinds", "of 10")
 PASSED = QT_TRANSLATE_NOOP("Kinds", "not marked yet")
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
@@ -21,6 +22,7 @@ from ultraplanner_gui.wording.words import Words
 # about 70 % of VO2max (Van Proeyen et al. 2011, J Appl Physiol 110:236-245).
 FASTED_MOST_S = 5400.0
 FASTED_MOST_EFFORT = 3
+GAP_PX = 26.0
 
 
 class SessionEditor(QDialog):
@@ -96,10 +98,15 @@ class SessionEditor(QDialog):
 
     def _lay_out(self) -> None:
         halves = QHBoxLayout()
+        halves.setSpacing(round(theme().px(GAP_PX)))
         halves.addWidget(self.planned, 1)
         halves.addWidget(self.done_box, 1)
+        for first, then in pairwise((*self.planned.order, *self.done_box.order)):
+            QWidget.setTabOrder(first, then)
         whole = QVBoxLayout(self)
-        whole.addLayout(halves)
+        whole.setContentsMargins(22, 16, 22, 16)
+        whole.setSpacing(12)
+        whole.addLayout(halves, 1)
         whole.addWidget(self.caution)
         whole.addWidget(self.refusal)
         whole.addWidget(self.buttons)

@@ -4,36 +4,39 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
+from functools import partial
+from typing import TypeVar
 
-from PySide6.QtCore import QDate, QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QComboBox,
-    QDateEdit,
-    QGridLayout,
-    QGroupBox,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QSpinBox,
-    QWidget,
-)
+from PySide6.QtCore import QCoreApplication, QDate, QSignalBlocker, Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QDateEdit, QLineEdit, QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.edits.block import LONGEST_SESSION_M, LONGEST_SESSION_S, STEEPEST_M
+from ultraplanner_gui.engine.block_ground import EFFORT
 from ultraplanner_gui.plan.block import Done, Ground, Gut, Kind, Session
-from ultraplanner_gui.widgets.fields import DistanceField, DurationField, HeightField
+from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
+from ultraplanner_gui.widgets.fields import (
+    DistanceField,
+    DurationField,
+    HeightField,
+    WholeField,
+    describe,
+)
+from ultraplanner_gui.widgets.form_column import FormColumn
+from ultraplanner_gui.widgets.guess import OWN, Guess, mark
 from ultraplanner_gui.widgets.help_topic import set_topics
-from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
+
+V = TypeVar("V")
 
 MOST_CARB_G_PER_H = 120
 MOST_CARB_G = 5000
+EASY_EFFORT = 3
 AHEAD, WAS_DONE, WAS_MISSED = range(3)
 
 
-class FigureBox(QGroupBox):
-    """Distance, time, climb, drop and effort, each with its range beside it.
+class FigureBox(FormColumn):
+    """Distance, time, climb, drop and effort under a head.
 
     A figure nobody touched keeps the digits its field does not show.
     """
@@ -41,22 +44,18 @@ class FigureBox(QGroupBox):
     edited = Signal()
 
     def __init__(self, title: str, words: Words, parent: QWidget | None = None) -> None:
-        super().__init__(title, parent)
+        super().__init__(parent)
         self._words = words
         self._of: Session | Done = Done(0.0, 0.0)
         self._shown: tuple[float, float, float] = (0.0, 0.0, 0.0)
-        self._rows = QGridLayout(self)
-        self._rows.setColumnStretch(1, 1)
+        self.add_head(title)
         self.distance = DistanceField(words, 0.0, LONGEST_SESSION_M, parent=self)
         self.time = DurationField(words, 0.0, LONGEST_SESSION_S, parent=self)
         self.climb = HeightField(words, STEEPEST_M, self)
         self.drop = HeightField(words, STEEPEST_M, self)
-        self.effort = QSpinBox(self)
-        self.effort.setRange(0, 10)
+        self.effort = WholeField(words, 0, 10, kinds.say(kinds.OF_TEN), parent=self)
         self.note = QLineEdit(self)
-        set_topics({self.distance: "session distance", self.time: "session time"})
-        set_topics({self.climb: "session climb", self.drop: "session climb"})
-        set_topics({self.effort: "effort", self.note: "session note"})
+        describe(self.note, self.tr("Anything worth remembering"))
         for field in (self.distance, self.climb, self.drop, self.effort):
             field.valueChanged.connect(self._on_edited)
         self.time.value_changed.connect(self._on_edited)
@@ -85,32 +84,6 @@ class FigureBox(QGroupBox):
             of.drop_m if self.drop.value() == drop else self.drop.metres,
         )
 
-    def add_figures(self) -> None:
-        """Add the rows of the shared figures."""
-        words = self._words
-        heights = reach(words.number(0), words.height(STEEPEST_M))
-        furthest = reach(words.number(0), words.distance(LONGEST_SESSION_M))
-        self.add_row(self.tr("D&istance"), self.distance, furthest)
-        latest = reach(words.number(0), words.duration(LONGEST_SESSION_S))
-        self.add_row(self.tr("&Time"), self.time, latest)
-        self.add_row(self.tr("&Climb"), self.climb, heights)
-        self.add_row(self.tr("D&rop"), self.drop, heights)
-        self.add_row(self.tr("&Effort"), self.effort, reach(words.number(0), words.number(10)))
-
-    def add_row(self, label: str, field: QWidget, beside: str = "") -> None:
-        """Add a row; the label is the field's buddy, *beside* its range."""
-        row = self._rows.rowCount()
-        name = QLabel(label, self)
-        name.setBuddy(field)
-        field.setAccessibleName(label.replace("&", ""))
-        self._rows.addWidget(name, row, 0, Qt.AlignmentFlag.AlignRight)
-        self._rows.addWidget(field, row, 1, 1, 1 if beside else 2)
-        if beside:
-            hint = QLabel(beside, self)
-            hint.setFont(theme().font(7.5))
-            hint.setStyleSheet(f"color: {theme().colours.soft}")
-            self._rows.addWidget(hint, row, 2)
-
     def _on_edited(self) -> None:
         self.edited.emit()
 
@@ -119,8 +92,7 @@ class PlannedBox(FigureBox):
     """Fields of what is planned."""
 
     def __init__(self, session: Session, words: Words, parent: QWidget | None = None) -> None:
-        super().__init__("", words, parent)
-        self.setTitle(self.tr("Planned"))
+        super().__init__(QCoreApplication.translate("PlannedBox", "Planned"), words, parent)
         self._session = session
         is_race = session.kind is Kind.RACE
         self.kind = QComboBox(self)
@@ -130,18 +102,15 @@ class PlannedBox(FigureBox):
         self.day = QDateEdit(self)
         self.day.setCalendarPopup(True)
         self.day.setDisplayFormat("ddd d MMM yyyy")
+        self.day.setDateRange(QDate(FIRST_YEAR, 1, 1), QDate(LAST_YEAR, 12, 31))
         self.day.setEnabled(not is_race)
+        describe(self.day, self.tr("Between the years {0} and {1}").format(FIRST_YEAR, LAST_YEAR))
         self.ground = QComboBox(self)
         for ground in Ground:
             self.ground.addItem(kinds.capital(kinds.say(kinds.GROUNDS[ground])), ground)
-        self.carbs = QSpinBox(self)
-        self.carbs.setRange(0, MOST_CARB_G_PER_H)
-        self.carbs.setSingleStep(5)
-        self.carbs.setSuffix(" g/h")
+        self.carbs = WholeField(words, 0, MOST_CARB_G_PER_H, "g/h", 5, self)
         self.fasted = QCheckBox(self.tr("&Fasted"), self)
         self.dark = QCheckBox(self.tr("In the d&ark"), self)
-        set_topics({self.kind: "session kind", self.day: "session day", self.ground: "ground"})
-        set_topics({self.carbs: "practice carbs", self.fasted: "fasted", self.dark: "dark"})
         self._add_rows()
         self._show()
         self.kind.currentIndexChanged.connect(self._on_edited)
@@ -172,19 +141,26 @@ class PlannedBox(FigureBox):
         )
 
     def _add_rows(self) -> None:
-        words = self._words
-        self.add_row(self.tr("&Kind"), self.kind)
-        self.add_row(self.tr("Da&y"), self.day)
-        self.add_figures()
-        self.add_row(self.tr("&Ground"), self.ground)
-        most = reach(words.number(0), words.grams_per_hour(MOST_CARB_G_PER_H))
-        self.add_row(self.tr("&Practice carbs"), self.carbs, most)
-        ticks = QHBoxLayout()
-        ticks.addWidget(self.fasted)
-        ticks.addWidget(self.dark)
-        ticks.addStretch(1)
-        self._rows.addLayout(ticks, self._rows.rowCount(), 1, 1, 2)
-        self.add_row(self.tr("&Note"), self.note)
+        self.add(self.tr("&Kind"), self.kind, "session kind")
+        self.add(self.tr("Da&y"), self.day, "session day")
+        self.add(self.tr("D&istance"), self.distance, "session distance")
+        self.add(self.tr("&Time"), self.time, "session time")
+        self.add(self.tr("C&limb"), self.climb, "session climb")
+        self.add(self.tr("D&rop"), self.drop, "session climb")
+        effort = self.effort
+        self.add_guess(
+            self.tr("&Effort"), effort, effort.value, effort.setValue, self._usual_effort, "effort"
+        )
+        self.add(self.tr("&Ground"), self.ground, "ground")
+        self.add(self.tr("&Practice carbs"), self.carbs, "practice carbs")
+        set_topics({self.fasted: "fasted", self.dark: "dark"})
+        self.add_ticks(self.fasted, self.dark)
+        self.add(self.tr("&Note"), self.note, "session note")
+        self.end()
+
+    def _usual_effort(self) -> Guess[int]:
+        why = self.tr("Usual for this kind.")
+        return Guess(EFFORT.get(Kind(self.kind.currentData()), EASY_EFFORT), why, mark(OWN))
 
     def _show(self) -> None:
         session = self._session
@@ -201,17 +177,13 @@ class DoneBox(FigureBox):
     """How it went: not marked yet, done with figures of its own, or missed."""
 
     def __init__(self, session: Session, words: Words, parent: QWidget | None = None) -> None:
-        super().__init__("", words, parent)
-        self.setTitle(self.tr("What was done"))
+        super().__init__(QCoreApplication.translate("DoneBox", "What was done"), words, parent)
+        self._planned = replace(session, done=None, missed=False).actual
         self.state = QComboBox(self)
         for text in (self.tr("Not marked yet"), self.tr("Done"), self.tr("Missed")):
             self.state.addItem(text)
-        self.carbs = QSpinBox(self)
-        self.carbs.setRange(0, MOST_CARB_G)
-        self.carbs.setSingleStep(10)
-        self.carbs.setSuffix(" g")
+        self.carbs = WholeField(words, 0, MOST_CARB_G, "g", 10, self)
         self.gut = QComboBox(self)
-        set_topics({self.state: "done or missed", self.carbs: "carbs eaten", self.gut: "gut"})
         self.gut.addItem(self.tr("Not noted"), None)
         for gut in Gut:
             self.gut.addItem(kinds.capital(kinds.say(kinds.GUTS[gut])), gut)
@@ -240,15 +212,29 @@ class DoneBox(FigureBox):
         )
 
     def _add_rows(self) -> None:
-        words = self._words
-        self.add_row(self.tr("How it &went"), self.state)
-        self.add_figures()
-        self.add_row(
-            self.tr("Carbs eate&n"), self.carbs, reach(words.number(0), words.grams(MOST_CARB_G))
-        )
-        self.add_row(self.tr("G&ut"), self.gut)
-        self.add_row(self.tr("Note"), self.note)
-        self._rows.setRowStretch(self._rows.rowCount(), 1)
+        planned, effort, carbs = self._planned, self.effort, self.carbs
+        self.add(self.tr("How it &went"), self.state, "done or missed")
+        self.add(self.tr("Distance"), self.distance, "session distance")
+        self.add(self.tr("Time"), self.time, "session time")
+        for label, field, planned_m in (
+            (self.tr("Climb"), self.climb, planned.climb_m),
+            (self.tr("Drop"), self.drop, planned.drop_m),
+        ):
+            guess = partial(self._as_planned, planned_m)
+            read = partial(getattr, field, "metres")
+            self.add_guess(label, field, read, field.set_metres, guess, "session climb")
+        for label, whole, value, topic in (
+            (self.tr("Effort"), effort, planned.effort, "effort"),
+            (self.tr("Carbs eaten"), carbs, round(planned.carb_g), "carbs eaten"),
+        ):
+            put = partial(self._as_planned, value)
+            self.add_guess(label, whole, whole.value, whole.setValue, put, topic)
+        self.add(self.tr("G&ut"), self.gut, "gut")
+        self.add(self.tr("Note"), self.note, "session note")
+        self.end()
+
+    def _as_planned(self, value: V) -> Guess[V]:
+        return Guess(value, self.tr("As planned."), mark(OWN))
 
     def _show(self, session: Session) -> None:
         record = session.done or replace(session, missed=False, note="").actual
@@ -261,19 +247,5 @@ class DoneBox(FigureBox):
 
     def _on_state_changed(self) -> None:
         is_done = self.state.currentIndex() == WAS_DONE
-        for field in (
-            self.distance,
-            self.time,
-            self.climb,
-            self.drop,
-            self.effort,
-            self.carbs,
-            self.gut,
-            self.note,
-        ):
+        for field in (self.distance, self.time, self.gut, self.note, *self.guesses.values()):
             field.setEnabled(is_done)
-
-
-def reach(low: str, high: str) -> str:
-    """Return "0 to 400 km"."""
-    return kinds.say(kinds.REACH).format(low, high)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.edits.project import LARGEST_CARD_MM, SMALLEST_CARD_MM
 from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.widgets.fields import align_text
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 
@@ -105,6 +106,7 @@ class CardRow(QWidget):
         spin.setRange(SMALLEST_CARD_MM, LARGEST_CARD_MM)
         spin.setDecimals(1)
         spin.setSuffix(self.tr(" mm"))
+        align_text(spin)
         spin.setAccessibleName(name)
         return spin
 

@@ -4,13 +4,48 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QValidator
-from PySide6.QtWidgets import QDoubleSpinBox, QLineEdit, QWidget
+from PySide6.QtCore import QObject, QTime, Signal, Slot
+from PySide6.QtGui import QIntValidator, QValidator
+from PySide6.QtWidgets import (
+    QAbstractSpinBox,
+    QDoubleSpinBox,
+    QLineEdit,
+    QSpinBox,
+    QTimeEdit,
+    QWidget,
+)
 
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 METRES_PER_MILE = 1609.344
+PAD_PX = 4.0
+
+
+def describe(field: QWidget, sentence: str) -> None:
+    """Say *sentence* where the pointer rests on *field*, and to who cannot see it."""
+    field.setToolTip(sentence)
+    field.setAccessibleDescription(sentence)
+
+
+def align_text(field: QAbstractSpinBox) -> None:
+    """Set the text of *field* as far in as that of a plain line.
+
+    A style sheet has no say in it: beside styled buttons the line in a spin box begins at 0.
+    """
+    _Alignment(field)
+
+
+class _Alignment(QObject):
+    def __init__(self, field: QAbstractSpinBox) -> None:
+        super().__init__(field)
+        self._line = field.lineEdit()
+        theme().changed.connect(self._dress)
+        self._dress()
+
+    @Slot()
+    def _dress(self) -> None:
+        self._line.setTextMargins(round(theme().px(PAD_PX)) + 1, 0, 0, 0)
 
 
 class DurationField(QLineEdit):
@@ -32,10 +67,11 @@ class DurationField(QLineEdit):
         self._value_s: float | None = None
         self.setValidator(_DurationValidator(self))
         self.setPlaceholderText(self.tr("none") if optional else words.duration(low_s))
-        self.setToolTip(
+        describe(
+            self,
             self.tr("From {0} to {1}, as 20 h 16 or 20:16").format(
                 words.duration(low_s), words.duration(high_s)
-            )
+            ),
         )
         self.editingFinished.connect(self._on_editing_finished)
 
@@ -48,6 +84,10 @@ class DurationField(QLineEdit):
         """Show *value_s*."""
         self._value_s = value_s
         self.setText("" if value_s is None else self._words.duration(value_s))
+
+    def take_typed(self) -> None:
+        """Take what is typed as if the field were left, if it can be read."""
+        self._on_editing_finished()
 
     def reads(self, text: str) -> bool:
         """Whether *text* is a duration within range, or empty where that is allowed."""
@@ -97,9 +137,9 @@ class DistanceField(QDoubleSpinBox):
         self.setDecimals(decimals)
         self.setRange(low_m / self._per_unit, high_m / self._per_unit)
         self.setSuffix(f" {words.distance_unit}")
-        self.setToolTip(
-            self.tr("From {0} to {1}").format(words.distance(low_m), words.distance(high_m))
-        )
+        align_text(self)
+        reach = self.tr("From {0} to {1}").format(words.distance(low_m), words.distance(high_m))
+        describe(self, reach)
 
     @property
     def metres(self) -> float:
@@ -122,7 +162,9 @@ class HeightField(QDoubleSpinBox):
         self.setSingleStep(50)
         self.setRange(0.0, high_m / self._per_unit)
         self.setSuffix(f" {words.height_unit}")
-        self.setToolTip(self.tr("From {0} to {1}").format(words.height(0), words.height(high_m)))
+        align_text(self)
+        reach = self.tr("From {0} to {1}").format(words.height(0), words.height(high_m))
+        describe(self, reach)
 
     @property
     def metres(self) -> float:
@@ -132,3 +174,76 @@ class HeightField(QDoubleSpinBox):
     def set_metres(self, metres: float) -> None:
         """Show *metres*."""
         self.setValue(metres / self._per_unit)
+
+
+class WholeField(QSpinBox):
+    """A whole number with its unit behind it."""
+
+    def __init__(
+        self,
+        words: Words,
+        low: float,
+        high: float,
+        unit: str = "",
+        step: int = 1,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setKeyboardTracking(False)
+        self.setRange(round(low), round(high))
+        self.setSingleStep(step)
+        self.setSuffix(f" {unit}" if unit else "")
+        align_text(self)
+        lowest, highest = words.number(low), f"{words.number(high)} {unit}".rstrip()
+        describe(self, self.tr("From {0} to {1}").format(lowest, highest))
+
+
+class WithinValidator(QIntValidator):
+    """Lets whole numbers through and brings one out of range back into it."""
+
+    def fixup(self, text: str) -> str:
+        if not text.strip().lstrip("-").isdigit():
+            return str(self.bottom())
+        return str(min(max(int(text), self.bottom()), self.top()))
+
+
+class ClockField(QTimeEdit):
+    """A time of day."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setDisplayFormat("HH:mm")
+        align_text(self)
+        describe(self, self.tr("From 00:00 to 23:59, on the clock at the race"))
+
+
+class PaceField(QTimeEdit):
+    """A pace in minutes and seconds to the user's unit; `mps` is the speed."""
+
+    def __init__(
+        self, words: Words, low_mps: float, high_mps: float, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._unit_m = words.unit_m
+        self._low_mps, self._high_mps = low_mps, high_mps
+        self.setDisplayFormat("m:ss")
+        self.setKeyboardTracking(False)
+        self.setTimeRange(self._time(high_mps), self._time(low_mps))
+        self.setCurrentSection(QTimeEdit.Section.MinuteSection)
+        align_text(self)
+        fast, slow = words.pace(1.0 / high_mps), words.pace(1.0 / low_mps)
+        reach = self.tr("From {0} to {1} {2}").format(fast, slow, words.pace_unit)
+        describe(self, reach)
+
+    @property
+    def mps(self) -> float:
+        """The speed, metres per second."""
+        seconds = QTime(0, 0).secsTo(self.time())
+        return min(max(self._unit_m / seconds, self._low_mps), self._high_mps)
+
+    def set_mps(self, mps: float) -> None:
+        """Show *mps*."""
+        self.setTime(self._time(mps))
+
+    def _time(self, mps: float) -> QTime:
+        return QTime(0, 0).addSecs(round(self._unit_m / mps))

@@ -260,7 +260,11 @@ class Theme(QObject):
             selection-background-color: {c.teal}; selection-color: {c.on_colour}; }}
         QLineEdit:focus, QPlainTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{
             border-color: {c.teal}; }}
-        QAbstractSpinBox QLineEdit {{ border: 0; padding: 0 3px; background: transparent; }}
+        QAbstractSpinBox {{ padding: {pad - 3}px {pad}px {pad - 2}px {pad}px; }}
+        QAbstractSpinBox QLineEdit {{ border: 0; background: transparent; }}
+        QComboBox:!editable {{ padding-left: {pad + 2}px; }}
+        QLineEdit[guessed="true"], QAbstractSpinBox[guessed="true"], QComboBox[guessed="true"] {{
+            color: {c.soft}; }}
         QLineEdit:disabled, QAbstractSpinBox:disabled, QComboBox:disabled {{
             color: {c.soft}; background: {c.lane}; border-color: {c.line}; }}
         QComboBox::drop-down, QDateEdit::drop-down {{ border: 0; width: {4 * pad}px; }}

@@ -154,13 +154,14 @@ class Deeds(QObject):
         document = self._window.document
         if document is None:
             return
-        project = document.project
+        project, profile = document.project, document.outlook.profile
         form = PlanForm(
             project.race,
             project.runner,
             project.first_weekday,
             self._window.settings.words(),
             self._change_setup,
+            likely_s=None if profile is None else partial(likely_finish_s, profile),
             parent=self._window,
         )
         form.open()
@@ -445,6 +446,7 @@ class Deeds(QObject):
             facts=facts,
             path=places.free_project_path(race.name),
             where=self._window.ask.where_to_keep,
+            likely_s=partial(likely_finish_s, profile),
             parent=parent,
         )
         form.open()

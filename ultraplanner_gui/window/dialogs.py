@@ -32,6 +32,7 @@ from ultraplanner_gui.edits.fuel import (
     SetFuelRates,
 )
 from ultraplanner_gui.edits.project import WriteNotes
+from ultraplanner_gui.widgets.fields import align_text, describe
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording import cautions
@@ -148,7 +149,8 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
         box.setSingleStep(step)
         box.setSuffix(suffix)
         box.setValue(round(value))
-        box.setToolTip(_tr("From {0} to {1}").format(round(low), round(high)))
+        align_text(box)
+        describe(box, _tr("From {0} to {1}").format(round(low), f"{round(high)}{suffix}"))
         return box
 
     carbs = field(fuel.carb_g_per_h, 0, HIGHEST_CARB_G_PER_H, " g/h", 5)
