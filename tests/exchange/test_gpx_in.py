@@ -234,6 +234,17 @@ def test_name_of_the_file_as_a_whole_comes_first(write):
     assert course.name == "Night race"
 
 
+@pytest.mark.parametrize("name", ["track", "Track 01", "New route", "COURSE_3", "untitled", " - "])
+def test_a_name_that_says_nothing_gives_way_to_the_name_of_the_file(write, name):
+    course = read_course(write(document(track(LINE, name=name)), "Round the lake.gpx"))
+    assert course.name == "Round the lake"
+
+
+@pytest.mark.parametrize("name", ["Lake track", "Track of tears", "Route 66 ultra", "Trackless"])
+def test_a_name_with_such_a_word_in_it_stays(write, name):
+    assert read_course(write(document(track(LINE, name=name)))).name == name
+
+
 def test_names_are_cleaned(write):
     course = read_course(write(document(track(LINE, name="A&#x202E;B&#x7F;" + "c" * 100))))
     assert course.name.startswith("A B c")

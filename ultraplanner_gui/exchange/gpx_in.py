@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -16,6 +17,13 @@ from ultraplanner_gui.science.geodesy import distance_along
 
 SHORTEST_COURSE_M = 10.0
 LONGEST_COURSE_M = 2_000_000.0
+
+#: What programs call a course nobody named, with a number or not.
+_NAMES_NOTHING = re.compile(
+    r"\W*|((new|unnamed|untitled|my)\s)?(track|trk|route|rte|course|path|gpx|untitled|unnamed)"
+    r"[\s_-]*\d*",
+    re.IGNORECASE,
+)
 
 
 def read_course(path: Path | str) -> Course:
@@ -82,10 +90,9 @@ def _check_length(gpx: GpxFile, length_m: float) -> None:
 def _name(gpx: GpxFile, path: Path) -> str:
     """Return what the file calls the course, else the name of the file without its ending."""
     strands = pieces_of(gpx).strands
-    if gpx.name:
-        return gpx.name
-    if len(strands) == 1 and strands[0].name:
-        return strands[0].name
+    for name in (gpx.name, strands[0].name if len(strands) == 1 else ""):
+        if not _NAMES_NOTHING.fullmatch(name):
+            return name
     stem = path.name
     for ending in (".gz", ".gpx"):
         stem = stem[: -len(ending)] if stem.lower().endswith(ending) else stem
