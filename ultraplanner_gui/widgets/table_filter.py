@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from typing import Protocol, TypeVar
 
 from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QAction, QColor, QIcon, QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
 
 from ultraplanner_gui.widgets.table_text import folded
@@ -16,6 +16,7 @@ from ultraplanner_gui.wording.words import Words
 FIELD_PX = 210.0
 COUNT_PT = 8.0
 GLASS_PX = 11.0
+CROSS_PX = 64
 
 Key = Qt.Key
 
@@ -83,7 +84,9 @@ class FilterField(QWidget):
         self.field = _Field(self)
         self.field.setAccessibleName(name)
         self.field.setPlaceholderText(self.tr("Filter rows (Ctrl+F)"))
-        self.field.setClearButtonEnabled(True)
+        self._clear = QAction(self.tr("Show all rows"), self)
+        self._clear.setVisible(False)
+        self.field.addAction(self._clear, QLineEdit.ActionPosition.TrailingPosition)
         tip = self.tr("Show the rows that hold these words in any cell; Esc shows all again")
         self.field.setToolTip(tip)
         self.field.setAccessibleDescription(tip)
@@ -94,7 +97,8 @@ class FilterField(QWidget):
         row.addWidget(self.count)
         row.addWidget(self.field)
         self.setFocusProxy(self.field)
-        self.field.textChanged.connect(self.words_changed)
+        self.field.textChanged.connect(self._on_changed)
+        self._clear.triggered.connect(self.clear)
         self.field.escaped.connect(self._on_escaped)
         self.field.down.connect(self.left)
         theme().changed.connect(self._dress)
@@ -119,6 +123,11 @@ class FilterField(QWidget):
         self.field.setFocus(Qt.FocusReason.ShortcutFocusReason)
         self.field.selectAll()
 
+    @Slot(str)
+    def _on_changed(self, text: str) -> None:
+        self._clear.setVisible(bool(text))
+        self.words_changed.emit(text)
+
     @Slot()
     def _on_escaped(self) -> None:
         self.clear()
@@ -130,6 +139,21 @@ class FilterField(QWidget):
         self.field.setFixedWidth(round(look.px(FIELD_PX)))
         self.field.setTextMargins(round(look.px(GLASS_PX + 8)), 0, 0, 0)
         dress(self.count, COUNT_PT, look.colours.soft)
+        self._clear.setIcon(_cross(look.colours["soft"]))
+
+
+def _cross(colour: QColor) -> QIcon:
+    """Return a cross in *colour*: the one of the style is too pale on a dark ground."""
+    picture = QPixmap(CROSS_PX, CROSS_PX)
+    picture.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(colour, CROSS_PX / 10))
+    low, high = 0.28 * CROSS_PX, 0.72 * CROSS_PX
+    painter.drawLine(QPointF(low, low), QPointF(high, high))
+    painter.drawLine(QPointF(low, high), QPointF(high, low))
+    painter.end()
+    return QIcon(picture)
 
 
 class _Field(QLineEdit):
