@@ -1,4 +1,5 @@
-from dataclasses import dataclass
+import json
+from dataclasses import astuple, dataclass
 from datetime import UTC, date, datetime
 from enum import StrEnum
 from typing import Literal
@@ -11,7 +12,7 @@ from hypothesis import strategies as st
 
 from ultraplanner_gui.plan.course import Line
 from ultraplanner_gui.plan.message import Message, Quantity, StoreError
-from ultraplanner_gui.store.codec import decode, encode
+from ultraplanner_gui.store.codec import decode, decode_rows, encode
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 
 LONDON = ZoneInfo("Europe/London")
@@ -114,12 +115,81 @@ def test_unknown_field_is_passed_over_only_where_asked():
         decode(Bead, body, "bead")
 
 
+DECIMALS = st.one_of(
+    st.integers(-(2**31), 2**31).map(lambda number: number / 1e6), st.just(float("nan"))
+)
+
+
 @given(st.integers(2, 60), st.data())
 def test_line_comes_back_to_the_last_bit(points, data):
-    column = st.lists(st.floats(width=64), min_size=points, max_size=points).map(np.array)
+    value = data.draw(st.sampled_from((st.floats(width=64), DECIMALS, st.just(-0.0))))
+    column = st.lists(value, min_size=points, max_size=points).map(np.array)
     gaps = data.draw(st.sets(st.integers(1, points - 1), max_size=3).map(sorted).map(tuple))
     line = Line(data.draw(column), data.draw(column), data.draw(column), gaps)
     read = unpack_line(pack_line(line))
     assert read.gaps == gaps
     for name in ("latitude_deg", "longitude_deg", "elevation_m"):
         assert getattr(read, name).tobytes() == getattr(line, name).tobytes()
+
+
+def test_coordinates_of_six_decimals_take_half_the_room():
+    column = np.arange(1000) / 1e6 + 45.0
+    raw = np.sqrt(np.arange(1000.0))
+    assert len(pack_line(Line(column, column, column))) < 12_100
+    assert len(pack_line(Line(raw, raw, column))) > 20_000
+
+
+BEAD = {"name": "a", "size_m": 1.0, "hue": "teal", "pair": [1, "b"], "side": "left"}
+ODD = st.sampled_from(
+    (
+        None,
+        True,
+        1,
+        -1e300,
+        1e300,
+        0.5,
+        "a",
+        "teal",
+        "left",
+        "x" * 200_001,
+        [],
+        [1, 2],
+        [True, ""],
+        {},
+    )
+)
+
+
+@given(
+    st.lists(
+        st.builds(
+            lambda field, odd, drop: {
+                k: odd if k == field else v for k, v in BEAD.items() if k != drop
+            },
+            st.sampled_from((*BEAD, "none")),
+            ODD,
+            st.sampled_from((*BEAD, "none", "none", "none")),
+        ),
+        min_size=1,
+        max_size=4,
+    ),
+    st.booleans(),
+)
+def test_rows_read_at_once_are_those_read_one_by_one(beads, lenient):
+    body = json.dumps(beads).encode()
+    try:
+        singly = tuple(decode(Bead, json.dumps(b).encode(), "bead", lenient) for b in beads)
+    except StoreError:
+        with pytest.raises(StoreError):
+            decode_rows(Bead, [body], "beads", lenient)
+        with pytest.raises(StoreError):
+            decode(tuple[Bead, ...], body, "beads", lenient)
+        return
+    for read in (
+        decode_rows(Bead, [body], "beads", lenient),
+        decode(tuple[Bead, ...], body, "beads", lenient),
+    ):
+        assert read == singly
+        assert [tuple(map(type, astuple(b))) for b in read] == [
+            tuple(map(type, astuple(b))) for b in singly
+        ]

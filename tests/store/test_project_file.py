@@ -103,7 +103,7 @@ def test_course_line_is_held_once_for_all_states(path):
     for number in range(3):
         with ProjectFile.open(path) as file:
             file.keep(replace(file.project, notes=f"{number}"), "Write notes")
-    bodies = [body for (body,) in rows(path, "SELECT body FROM part") if body[:4] == b"line"]
+    bodies = [body for (body,) in rows(path, "SELECT body FROM part") if body[:4] == b"cols"]
     assert len(bodies) == 1
 
 

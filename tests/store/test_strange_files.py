@@ -1,12 +1,14 @@
 import json
 import random
 import sqlite3
+import struct
 import tracemalloc
 import zipfile
 import zlib
 from contextlib import closing
 from dataclasses import replace
 
+import numpy as np
 import pytest
 
 from tests.store.projects import full_project, small_project
@@ -184,19 +186,33 @@ def first(**changes):
     return change
 
 
-def line_with(points=None, swell=0, **columns):
+def line_with(points=None, swell=0, pack=pack_line, **columns):
     def change(body):
         line = unpack_line(body)
         for name, value in columns.items():
             column = getattr(line, name).copy()
             column[3] = value
             line = replace(line, **{name: column})
+        if pack is deflated:
+            return deflated(line, points, swell)
         body = pack_line(line)
-        head = body[:4] + (points or len(line)).to_bytes(4, "little") + body[8:12]
-        raw = zlib.decompress(body[12:]) + bytes(swell)
-        return head + zlib.compress(raw)
+        return body[:4] + (points or len(line)).to_bytes(4, "little") + body[8:] + bytes(swell)
 
     return change
+
+
+def deflated(line, points=None, swell=0):
+    """Return *line* as the first files held it."""
+    raw = np.array(line.gaps, "<u4").tobytes() + b"".join(
+        column.astype("<f8").tobytes()
+        for column in (line.latitude_deg, line.longitude_deg, line.elevation_m)
+    )
+    head = struct.pack("<4sII", b"line", points or len(line), len(line.gaps))
+    return head + zlib.compress(raw + bytes(swell))
+
+
+def decimals(number):
+    return lambda body: body[:12] + bytes((number,)) + body[13:]
 
 
 @pytest.mark.parametrize(
@@ -239,6 +255,10 @@ def line_with(points=None, swell=0, **columns):
         ("line", line_with(elevation_m=float("inf"))),
         ("line", line_with(points=1_000_000)),
         ("line", line_with(swell=1)),
+        ("line", line_with(points=1_000_000, pack=deflated)),
+        ("line", line_with(swell=1, pack=deflated)),
+        ("line", decimals(8)),
+        ("line", lambda body: body[:13]),
     ],
 )
 def test_forged_part_is_refused_by_name(path, name, change):
@@ -247,8 +267,16 @@ def test_forged_part_is_refused_by_name(path, name, change):
         ProjectFile.open(path)
 
 
+def test_line_of_the_first_files_is_read(path):
+    with ProjectFile.open(path) as file:
+        line = file.project.course.line
+    forged(path, "line", line_with(pack=deflated))
+    with ProjectFile.open(path) as file:
+        assert file.project.course.line == line
+
+
 def test_body_that_swells_is_not_unpacked(path):
-    forged(path, "line", line_with(swell=200_000_000))
+    forged(path, "line", line_with(swell=200_000_000, pack=deflated))
     tracemalloc.start()
     try:
         with pytest.raises(StoreError):

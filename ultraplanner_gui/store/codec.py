@@ -5,13 +5,15 @@ from __future__ import annotations
 import json
 import math
 import types
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import MISSING, Field, dataclass, fields, is_dataclass
 from datetime import UTC, date, datetime, timedelta
 from enum import Enum
+from itertools import chain
 from typing import Literal, TypeAlias, TypeVar, Union, get_args, get_origin, get_type_hints
 from zoneinfo import ZoneInfo
 
+from ultraplanner_gui.store import columns
 from ultraplanner_gui.store.troubles import damaged, unfit
 
 Json: TypeAlias = "bool | int | float | str | list[Json] | dict[str, Json] | None"
@@ -37,10 +39,14 @@ class _Misfit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class _Coder:
-    """Both directions for one type; *decode* ignores unknown fields where its flag says so."""
+    """Both directions for one type; *decode* ignores unknown fields where its flag says so.
+
+    *read_column* is the fast way for many values at once, where there is one.
+    """
 
     encode: Callable[[object], Json]
     decode: Callable[[Json, bool], object]
+    read_column: columns.Reader = columns.one_by_one
 
 
 def encode(kind: type[T], value: T, place: str, omit: frozenset[str] = frozenset()) -> bytes:
@@ -80,6 +86,36 @@ def decode(
     return value  # type: ignore[return-value]  # just looked at, but not in mypy's terms
 
 
+def decode_rows(
+    kind: type[T], bodies: Iterable[bytes], place: str, lenient: bool = False
+) -> tuple[T, ...]:
+    """Return the values of type *kind* in *bodies*, each a row of them, one after another.
+
+    Raises StoreError naming *place*, counted within its body, if anything is not as it should be.
+    """
+    rows: list[list[Json]] = []
+    left = MOST_ENTRIES
+    for body in bodies:
+        row = from_bytes(body, place)
+        if not isinstance(row, list) or len(row) > left:
+            raise damaged(place)
+        left -= len(row)
+        rows.append(row)
+    coder = _coder(kind)
+    try:
+        values = coder.read_column(list(chain.from_iterable(rows)))
+    except columns.UNUSUAL:
+        values = _one_by_one(coder, rows, place, lenient)
+    return tuple(values)  # type: ignore[arg-type]  # what the coder of kind makes
+
+
+def _one_by_one(coder: _Coder, rows: list[list[Json]], place: str, lenient: bool) -> columns.Column:
+    try:
+        return [_read_at(i, coder, c, lenient) for row in rows for i, c in enumerate(row)]
+    except _Misfit as misfit:
+        raise damaged(misfit.within(place).place) from misfit
+
+
 def to_bytes(coded: Json) -> bytes:
     """Return JSON as ASCII bytes, the same for the same value."""
     return json.dumps(coded, separators=(",", ":"), allow_nan=False).encode("ascii")
@@ -88,7 +124,7 @@ def to_bytes(coded: Json) -> bytes:
 def from_bytes(body: bytes, place: str) -> Json:
     """Return the JSON in *body*; StoreError naming *place* if it is none."""
     try:
-        coded: Json = json.loads(body.decode("ascii"), parse_constant=_no_constant)
+        coded: Json = _READ_JSON(body.decode("ascii"))
     except (ValueError, RecursionError) as error:
         raise damaged(place) from error
     return coded
@@ -96,6 +132,9 @@ def from_bytes(body: bytes, place: str) -> Json:
 
 def _no_constant(text: str) -> Json:
     raise ValueError(text)
+
+
+_READ_JSON = json.JSONDecoder(parse_constant=_no_constant).decode
 
 
 def _is_a(value: object, kind: object) -> bool:
@@ -127,11 +166,17 @@ def _coder_for(hint: object) -> _Coder:
             return _one_of({member: member.value for member in hint})
         if is_dataclass(hint):
             record = _record(hint)
-            return _Coder(record.encode, lambda coded, lenient: record.decode(coded, lenient, {}))
+            return _Coder(
+                record.encode,
+                lambda coded, lenient: record.decode(coded, lenient, {}),
+                record.read_column,
+            )
     raise TypeError(f"no way to keep a {hint!r}")
 
 
-def _plain(kind: type[bool] | type[int] | type[str], most: float) -> _Coder:
+def _plain(
+    kind: type[bool] | type[int] | type[str], most: float, read_column: columns.Reader
+) -> _Coder:
     """Return the coder of a plain type; *most* bounds a number or the length of a text."""
 
     def encode_plain(value: object) -> Json:
@@ -142,7 +187,7 @@ def _plain(kind: type[bool] | type[int] | type[str], most: float) -> _Coder:
             raise _Misfit
         return value
 
-    return _Coder(encode_plain, lambda coded, lenient: encode_plain(coded))
+    return _Coder(encode_plain, lambda coded, lenient: encode_plain(coded), read_column)
 
 
 def _nothing(value: object) -> None:
@@ -211,12 +256,12 @@ def _in_zone(clock: datetime, offset: timedelta, key: str) -> datetime:
 
 
 _PLAIN: dict[type, _Coder] = {
-    str: _plain(str, MOST_CHARACTERS),
-    bool: _plain(bool, 1),
-    int: _plain(int, LARGEST_NUMBER),
-    float: _Coder(_number, lambda coded, lenient: _number(coded)),
+    str: _plain(str, MOST_CHARACTERS, columns.texts(MOST_CHARACTERS)),
+    bool: _plain(bool, 1, columns.bools),
+    int: _plain(int, LARGEST_NUMBER, columns.integers(LARGEST_NUMBER)),
+    float: _Coder(_number, lambda coded, lenient: _number(coded), columns.numbers(LARGEST_NUMBER)),
     type(None): _Coder(_nothing, lambda coded, lenient: _nothing(coded)),
-    date: _Coder(_write_day, _read_day),
+    date: _Coder(_write_day, _read_day, columns.days),
     datetime: _Coder(_write_time, _read_time),
 }
 
@@ -234,7 +279,7 @@ def _one_of(values: Mapping[object, Json]) -> _Coder:
             raise _Misfit
         return back[coded]
 
-    return _Coder(encode_one, decode_one)
+    return _Coder(encode_one, decode_one, columns.choices(back))
 
 
 def _row(entry: _Coder) -> _Coder:
@@ -246,9 +291,12 @@ def _row(entry: _Coder) -> _Coder:
     def decode_row(coded: Json, lenient: bool) -> object:
         if not isinstance(coded, list) or len(coded) > MOST_ENTRIES:
             raise _Misfit
-        return tuple(_read_at(i, entry, c, lenient) for i, c in enumerate(coded))
+        try:
+            return tuple(entry.read_column(coded))
+        except columns.UNUSUAL:
+            return tuple(_read_at(i, entry, c, lenient) for i, c in enumerate(coded))
 
-    return _Coder(encode_row, decode_row)
+    return _Coder(encode_row, decode_row, columns.rows(entry.read_column, MOST_ENTRIES))
 
 
 def _fixed(hints: tuple[object, ...]) -> _Coder:
@@ -304,6 +352,8 @@ def _union(hints: tuple[object, ...]) -> _Coder:
                 deepest = max(deepest, misfit, key=lambda m: len(m.place))
         raise deepest
 
+    if len(hints) == 2 and hints[1] is type(None):
+        return _Coder(encode_union, decode_union, columns.optional(coders[0].read_column))
     return _Coder(encode_union, decode_union)
 
 
@@ -328,6 +378,9 @@ class _Record:
             if f.name not in omit
         )
         self._names = frozenset(slot.name for slot in self._slots)
+        self.read_column = columns.records(
+            kind, {slot.name: slot.coder.read_column for slot in self._slots}
+        )
 
     def encode(self, value: object) -> Json:
         if type(value) is not self._kind:

@@ -16,7 +16,7 @@ from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.store.codec import MOST_ENTRIES, Json, decode, encode
+from ultraplanner_gui.store.codec import Json, decode, decode_rows, encode
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.soundness import is_sound_line
 from ultraplanner_gui.store.troubles import damaged, unfit
@@ -86,18 +86,16 @@ def assemble(manifest: Manifest, body: Callable[[str], bytes], lenient: bool) ->
             "race": read.one("race", Race),
             "course": _course(read) if manifest.get("course") else None,
             "runner": read.one("runner", Runner),
-            "block": read.one(
-                "block", Block, {"sessions": read.rows("sessions", tuple[Session, ...])}
-            ),
+            "block": read.one("block", Block, {"sessions": read.rows("sessions", Session)}),
             "fuel": read.one(
                 "fuel",
                 FuelPlan,
                 {
-                    "foods": read.rows("foods", tuple[Food, ...]),
-                    "items": read.rows("items", tuple[FuelItem, ...]),
+                    "foods": read.rows("foods", Food),
+                    "items": read.rows("items", FuelItem),
                 },
             ),
-            "cards": read.rows("cards", tuple[Card, ...]),
+            "cards": read.rows("cards", Card),
         },
     )
 
@@ -172,13 +170,9 @@ class _Reader:
     def one(self, name: str, kind: type[T], given: Mapping[str, object] | None = None) -> T:
         return decode(kind, self.only(name), name, self.lenient, given)
 
-    def rows(self, name: str, kind: type[tuple[T, ...]]) -> tuple[T, ...]:
-        values: list[T] = []
-        for digest in self.manifest.get(name, ()):
-            values += decode(kind, self.body(digest), name, self.lenient)
-            if len(values) > MOST_ENTRIES:
-                raise damaged(name)
-        return tuple(values)
+    def rows(self, name: str, kind: type[T]) -> tuple[T, ...]:
+        bodies = map(self.body, self.manifest.get(name, ()))
+        return decode_rows(kind, bodies, name, self.lenient)
 
     def only(self, name: str) -> bytes:
         digests = self.manifest.get(name, ())
@@ -191,7 +185,7 @@ def _course(read: _Reader) -> Course:
     line = unpack_line(read.only(LINE))
     if not is_sound_line(line):
         raise damaged(LINE)
-    surfaces = read.rows("surfaces", tuple[SurfaceSpan, ...])
+    surfaces = read.rows("surfaces", SurfaceSpan)
     return read.one("course", Course, {"line": line, "surfaces": surfaces})
 
 

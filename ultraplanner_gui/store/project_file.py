@@ -77,7 +77,7 @@ class ProjectFile:
         self._now = states.pop(NOW)
         manifest = manifest_of(database, self._now)
         self.project = self._assembled(manifest)
-        self._layout = Layout.of(self.project, manifest)
+        self._layout: Layout | None = None
         self._points = states
         self._held = {number: _held_by(database, state) for number, state in states.items()}
         self._held_now = _bodies(manifest, self._now.root)
@@ -171,7 +171,7 @@ class ProjectFile:
         if project is self.project:
             return
         self._check_writable()
-        layout, root, bodies, held = _laid_out(self._layout, project)
+        layout, root, bodies, held = _laid_out(self._known_layout(), project)
         now = State(datetime.now(UTC), label, root)
         points, held_by = self._next_points()
         self._write(points, now, bodies, held_by, held)
@@ -245,6 +245,12 @@ class ProjectFile:
         if part is not None:
             raise damaged(part)
         return project
+
+    def _known_layout(self) -> Layout:
+        # not while opening, which it would make a twentieth longer
+        if self._layout is None:
+            self._layout = Layout.of(self.project, manifest_of(self._database, self._now))
+        return self._layout
 
     def _check_writable(self) -> None:
         if self.is_read_only:
