@@ -1,1 +1,1 @@
-"""Published formulae, one module per subject: pure functions of numbers and arrays, each with its source."""
+"""Published formulae, each with its source: pure functions of numbers and arrays."""

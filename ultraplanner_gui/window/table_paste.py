@@ -167,20 +167,26 @@ class _Trial:
     ) -> tuple[list[tuple[str, Cells]], list[Cells]]:
         """Return the lines with the rows they go to, and those past the last row.
 
-        A row nothing can be typed into, the finish, takes only the line that names it.
+        A row nothing can be typed into, the finish, takes only the line that names it, or an
+        empty one that comes to lie on it.
         """
-        free = iter([key for key in keys if self._is_typed_over(self._before[key])])
         fixed = [row for row in self._before.values() if not self._is_typed_over(row)]
         jobs: list[tuple[str, Cells]] = []
         over: list[Cells] = []
+        ahead = list(keys)
         for line in lines:
             if any(self._names(line, row) for row in fixed):
                 continue
-            key = next(free, None)
-            if key is None:
-                over.append(line)
+            is_empty = not any(text.strip() for text in line.values())
+            while ahead and not self._is_typed_over(self._before[ahead[0]]):
+                del ahead[0]
+                if is_empty:
+                    break
             else:
-                jobs.append((key, line))
+                if ahead:
+                    jobs.append((ahead.pop(0), line))
+                else:
+                    over.append(line)
         return jobs, over
 
     def _is_typed_over(self, row: Keyed) -> bool:
