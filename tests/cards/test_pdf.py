@@ -167,6 +167,28 @@ def test_two_runs_differ_only_by_the_date():
     assert first == second
 
 
+def test_another_card_has_another_identity():
+    identities = {
+        str(PdfReader(io.BytesIO(_made(kind, size)[2])).trailer["/ID"][0])
+        for kind in CARDS
+        for size in SIZES
+    }
+    assert len(identities) == len(CARDS) * len(SIZES)
+
+
+def test_any_title_and_whose_work_it_is_are_said():
+    title = "Føll (r) \\ /Producer (x) 100"
+    found = PdfReader(io.BytesIO(cards_pdf([Page(105.0, 148.0, ())], title))).metadata
+    assert (found.title, found.producer) == (title, "Ultraplanner")
+    assert "/ModDate" not in found
+
+
+def test_nine_letters_keep_their_numbers_though_nine_is_also_the_tab():
+    pdf = cards_pdf([Page(105.0, 148.0, (Text(10.0, 20.0, "abcdefg h", 9.0),))])
+    assert b"<0001> <0009> [" in pdf
+    assert PdfReader(io.BytesIO(pdf)).pages[0].extract_text().strip() == "abcdefg h"
+
+
 def test_the_measure_is_that_of_the_font():
     for text in ("Sat 08:00", "410 · 220", "12.4", "1 h 23"):
         for bold in (False, True):

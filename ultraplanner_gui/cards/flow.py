@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.cards.page import BAND, SOFT, Op, Page, Rect, Text
@@ -11,21 +12,29 @@ from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_MARGIN_MM = 3.0
 LARGEST_MARGIN_MM = 12.0
-MOST_PAGES = 99
+MOST_PAGES = 98
 MOST_EASE = 0.45
 """The most white above and below a row, in lines of the body."""
 
 
+def _nothing() -> Sequence[Op]:
+    return ()
+
+
 @dataclass(frozen=True, slots=True)
 class Block:
-    """Things drawn together, from their own top left corner."""
+    """Things drawn together, from their own top left corner.
+
+    Their height is known at once, they themselves are made when *draw* is called: most settings
+    of a card are only measured.
+    """
 
     height_mm: float
-    ops: tuple[Op, ...] = ()
+    draw: Callable[[], Sequence[Op]] = _nothing
 
     def at(self, x_mm: float, y_mm: float) -> list[Op]:
         """Return the things moved to a place."""
-        return [op.moved(x_mm, y_mm) for op in self.ops]
+        return [op.moved(x_mm, y_mm) for op in self.draw()]
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,149 +84,180 @@ class Sheet:
     strain: int = 0
 
 
-def flow(sheet: Sheet, frame: Frame) -> tuple[Page, ...] | None:
-    """Return the pages of *sheet*, or None if a row alone is taller than a page."""
-    for total in (1, *range(2, MOST_PAGES)):
-        shares = _shares(sheet, frame, total)
-        if shares is not None:
-            return tuple(_page(sheet, frame, shares, k, total) for k in range(total))
-        if total == 1 and not _fits_at_all(sheet, frame):
-            return None
-    return None
+class Flow:
+    """A sheet on as many pages as it needs; the pages are made when they are asked for."""
 
+    def __init__(self, sheet: Sheet, frame: Frame, most_pages: int) -> None:
+        self.sheet = sheet
+        self._frame = frame
+        self._pad_mm = sheet.setting.pad_mm
+        self.total = self._fewest(most_pages)
+        """How many pages, 0 if they would be more than asked or a row is taller than a page."""
 
-def _fits_at_all(sheet: Sheet, frame: Frame) -> bool:
-    tallest = max((row.height_mm for row in sheet.rows), default=0.0) + 2.0 * sheet.setting.pad_mm
-    return all(tallest <= _room(sheet, frame, k, 3) for k in range(3))
+    def pages(self) -> tuple[Page, ...]:
+        """Return the pages, the rows shared out evenly."""
+        shares = self._shares()
+        pad_mm = self._pad_mm + self._ease(shares)
+        return tuple(self._page(shares, pad_mm, k) for k in range(self.total))
 
+    def _fewest(self, most: int) -> int:
+        if self._filled(self._rooms(1)) is not None:
+            return 1
+        if most == 1:
+            return 0
+        tallest = max((row.height_mm for row in self.sheet.rows), default=0.0)
+        if tallest + 2.0 * self._pad_mm > min(self._rooms(3)):
+            return 0
+        totals = range(2, most + 1)
+        return next((n for n in totals if self._filled(self._rooms(n)) is not None), 0)
 
-def _room(sheet: Sheet, frame: Frame, number: int, total: int) -> float:
-    """Return the height left for rows on page *number* of *total*, from 0."""
-    top = frame.margin_mm + _header(sheet, frame, number, total).height_mm
-    return frame.bottom_mm - _foot(sheet, frame, number, total).height_mm - top
+    def _rooms(self, total: int) -> list[float]:
+        """Return the height left for rows on each of *total* pages."""
+        height_mm = self._frame.bottom_mm - self._frame.margin_mm
+        return [
+            height_mm - self._header(k, total).height_mm - self._foot(k, total).height_mm
+            for k in range(total)
+        ]
 
+    def _header(self, number: int, total: int) -> Block:
+        """Return what stands above the rows of page *number* of *total*, from 0."""
+        page_of = self._page_of(number, total)
+        return (_first_header if number == 0 else _next_header)(self.sheet, self._frame, page_of)
 
-def _shares(sheet: Sheet, frame: Frame, total: int) -> list[Sequence[Block]] | None:
-    """Return the rows of each page, evened out, or None if they need more pages."""
-    rooms = [_room(sheet, frame, k, total) for k in range(total)]
-    shares = _filled(sheet, rooms)
-    if shares is None or total == 1:
+    def _page_of(self, number: int, total: int) -> str:
+        return self.sheet.turning.page.format(number + 1, total) if total > 1 else ""
+
+    def _foot(self, number: int, total: int) -> Block:
+        """Return what stands below the rows of page *number* of *total*, from 0."""
+        sheet, setting = self.sheet, self.sheet.setting
+        is_last = number == total - 1
+        goes_on = sheet.turning.goes_on.format(number + 2, total)
+        texts = (*sheet.running, *(sheet.notes if is_last else (goes_on,)))
+        lines = _wrapped(texts, setting, self._frame.inner_mm, setting.label_pt)
+        closing = sheet.closing.height_mm if is_last else 0.0
+        top = closing + (0.5 * em_mm(setting.label_pt) if lines else 0.0)
+        height = top + len(lines) * setting.line_mm(setting.label_pt)
+        draw = partial(setting.stacked, lines, 0.0, top, setting.label_pt, grey=SOFT)
+        return Block(height, draw)
+
+    def _shares(self) -> list[Sequence[Block]]:
+        """Return the rows of each page, evened out."""
+        rooms = self._rooms(self.total)
+        shares = self._filled(rooms) or []
+        if self.total == 1:
+            return shares
+        low, high = 0.0, 1.0
+        for _ in range(10):
+            middle = 0.5 * (low + high)
+            evened = self._filled([room * middle for room in rooms])
+            low, high = (low, middle) if evened is not None else (middle, high)
+            shares = evened or shares
         return shares
-    low, high = 0.0, 1.0
-    for _ in range(10):
-        middle = 0.5 * (low + high)
-        evened = _filled(sheet, [room * middle for room in rooms])
-        low, high = (low, middle) if evened is not None else (middle, high)
-        shares = evened or shares
-    return shares
+
+    def _filled(self, rooms: Sequence[float]) -> list[Sequence[Block]] | None:
+        shares: list[list[Block]] = [[] for _ in rooms]
+        number, left = 0, rooms[0]
+        for row in self.sheet.rows:
+            height = row.height_mm + 2.0 * self._pad_mm
+            while height > left:
+                number += 1
+                if number == len(rooms):
+                    return None
+                left = rooms[number]
+            shares[number].append(row)
+            left -= height
+        return list(shares) if min(rooms[number:]) >= 0.0 else None
+
+    def _ease(self, shares: Sequence[Sequence[Block]]) -> float:
+        """Return the padding that rows get of what is left over, the same on every page."""
+        setting = self.sheet.setting
+        spare = [
+            (room - sum(row.height_mm + 2.0 * self._pad_mm for row in share)) / (2.0 * len(share))
+            for room, share in zip(self._rooms(self.total), shares, strict=True)
+            if share
+        ]
+        return min([MOST_EASE * setting.line_mm(setting.body_pt), *spare])
+
+    def _page(self, shares: Sequence[Sequence[Block]], pad_mm: float, number: int) -> Page:
+        sheet, frame = self.sheet, self._frame
+        header, foot = self._header(number, self.total), self._foot(number, self.total)
+        left, top = frame.margin_mm, frame.margin_mm
+        ops = header.at(left, top) + foot.at(left, frame.bottom_mm - foot.height_mm)
+        y = top + header.height_mm
+        index = sum(len(share) for share in shares[:number])
+        for row in shares[number]:
+            height = row.height_mm + 2.0 * pad_mm
+            if index % 2 == 0:
+                bleed = 0.4 * left
+                ops.append(Rect(left - bleed, y, frame.inner_mm + 2.0 * bleed, height, BAND))
+            ops += row.at(left, y + pad_mm)
+            y += height
+            index += 1
+        if number == self.total - 1:
+            ops += sheet.closing.at(left, y)
+        # Bands first, so that no band covers what a neighbour draws.
+        ops.sort(key=lambda op: not (isinstance(op, Rect) and op.grey == BAND))
+        page_of = self._page_of(number, self.total)
+        name = f"{sheet.title}, {page_of}" if page_of else sheet.title
+        return Page(frame.width_mm, frame.height_mm, tuple(ops), name)
 
 
-def _filled(sheet: Sheet, rooms: Sequence[float]) -> list[Sequence[Block]] | None:
-    shares: list[list[Block]] = [[] for _ in rooms]
-    number, left = 0, rooms[0]
-    for row in sheet.rows:
-        height = row.height_mm + 2.0 * sheet.setting.pad_mm
-        while height > left:
-            number += 1
-            if number == len(rooms):
-                return None
-            left = rooms[number]
-        shares[number].append(row)
-        left -= height
-    return list(shares) if min(rooms[number:]) >= 0.0 else None
+def _first_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:
+    """Return title, subtitle, warnings, opening and heads."""
+    setting, width, size = sheet.setting, frame.inner_mm, sheet.setting.body_pt
+    reserve = _reserve(page_of, setting)
+    titles = setting.wrap(sheet.title, width - reserve, setting.title_pt, bold=True)
+    beside = setting.width_mm(titles[-1], setting.title_pt, True) + 3.0 * setting.gap_mm
+    is_beside = setting.width_mm(sheet.subtitle, size) <= width - beside - reserve
+    lines = [] if is_beside else setting.wrap(sheet.subtitle, width, size)
+    warnings = _wrapped(sheet.warnings, setting, width, size)
+    below_title = len(titles) * setting.line_mm(setting.title_pt)
+    below_lines = below_title + len(lines) * setting.line_mm(size)
+    opening = below_lines + len(warnings) * setting.line_mm(size) + 0.5 * em_mm(size)
+    heads = opening + sheet.opening.height_mm
+
+    def draw() -> list[Op]:
+        ops: list[Op] = _titled(titles, page_of, setting, setting.title_pt, width)
+        if is_beside:
+            pitch = (len(titles) - 1) * setting.line_mm(setting.title_pt)
+            last = em_mm(setting.title_pt) + pitch
+            ops.append(Text(width - reserve, last, sheet.subtitle, size, False, "right", SOFT))
+        ops += setting.stacked(lines, 0.0, below_title, size, grey=SOFT)
+        ops += setting.stacked(warnings, 0.0, below_lines, size, bold=True)
+        return [*ops, *sheet.opening.at(0.0, opening), *sheet.heads.at(0.0, heads)]
+
+    return Block(heads + sheet.heads.height_mm, draw)
 
 
-def _page(
-    sheet: Sheet, frame: Frame, shares: Sequence[Sequence[Block]], number: int, total: int
-) -> Page:
-    header = _header(sheet, frame, number, total)
-    foot = _foot(sheet, frame, number, total)
-    left, ops = frame.margin_mm, header.at(frame.margin_mm, frame.margin_mm)
-    ops += foot.at(left, frame.bottom_mm - foot.height_mm)
-    y = frame.margin_mm + header.height_mm
-    pad = sheet.setting.pad_mm + _ease(sheet, frame, shares)
-    index = sum(len(share) for share in shares[:number])
-    for row in shares[number]:
-        height = row.height_mm + 2.0 * pad
-        if index % 2 == 0:
-            bleed = 0.4 * left
-            ops.append(Rect(left - bleed, y, frame.inner_mm + 2.0 * bleed, height, BAND))
-        ops += row.at(left, y + pad)
-        y += height
-        index += 1
-    if number == total - 1:
-        ops += sheet.closing.at(left, y)
-    # Bands first, so that no band covers what a neighbour draws.
-    ops.sort(key=lambda op: not (isinstance(op, Rect) and op.grey == BAND))
-    name = sheet.title if total == 1 else f"{sheet.title}, {_page_of(sheet, number, total)}"
-    return Page(frame.width_mm, frame.height_mm, tuple(ops), name)
+def _next_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:
+    """Return title and heads."""
+    setting, width, size = sheet.setting, frame.inner_mm, sheet.setting.name_pt
+    titles = setting.wrap(sheet.title, width - _reserve(page_of, setting), size, bold=True)
+    heads = len(titles) * setting.line_mm(size) + 0.3 * em_mm(setting.body_pt)
+
+    def draw() -> list[Op]:
+        return [*_titled(titles, page_of, setting, size, width), *sheet.heads.at(0.0, heads)]
+
+    return Block(heads + sheet.heads.height_mm, draw)
 
 
-def _ease(sheet: Sheet, frame: Frame, shares: Sequence[Sequence[Block]]) -> float:
-    """Return the padding that rows get of what is left over, the same on every page."""
-    total = len(shares)
-    spare = [
-        (
-            _room(sheet, frame, k, total)
-            - sum(row.height_mm + 2.0 * sheet.setting.pad_mm for row in share)
-        )
-        / (2.0 * len(share))
-        for k, share in enumerate(shares)
-        if share
-    ]
-    return min([MOST_EASE * sheet.setting.line_mm(sheet.setting.body_pt), *spare])
+def _reserve(page_of: str, setting: Setting) -> float:
+    """Return the width that the number of the page takes beside the title."""
+    if not page_of:
+        return 0.0
+    return setting.width_mm(page_of, setting.body_pt) + 2.0 * setting.gap_mm
 
 
-def _header(sheet: Sheet, frame: Frame, number: int, total: int) -> Block:
-    setting, width = sheet.setting, frame.inner_mm
-    page_of = _page_of(sheet, number, total) if total > 1 else ""
-    reserve = setting.width_mm(page_of, setting.body_pt) + 2.0 * setting.gap_mm if page_of else 0.0
-    is_first = number == 0
-    size = setting.title_pt if is_first else setting.name_pt
-    titles = setting.wrap(sheet.title, width - reserve, size, bold=True)
-    ops: list[Op] = list(setting.stacked(titles, 0.0, 0.0, size, bold=True))
-    baseline = em_mm(size)
+def _titled(
+    titles: Sequence[str], page_of: str, setting: Setting, size_pt: float, right_mm: float
+) -> list[Op]:
+    ops: list[Op] = list(setting.stacked(titles, 0.0, 0.0, size_pt, bold=True))
     if page_of:
-        ops.append(Text(width, baseline, page_of, setting.body_pt, align="right", grey=SOFT))
-    height = len(titles) * setting.line_mm(size)
-    if is_first:
-        beside = setting.width_mm(titles[-1], size, True) + 3.0 * setting.gap_mm
-        if setting.width_mm(sheet.subtitle, setting.body_pt) <= width - beside - reserve:
-            x = width - reserve
-            last = baseline + (len(titles) - 1) * setting.line_mm(size)
-            ops.append(Text(x, last, sheet.subtitle, setting.body_pt, align="right", grey=SOFT))
-        else:
-            lines = setting.wrap(sheet.subtitle, width, setting.body_pt)
-            ops += setting.stacked(lines, 0.0, height, setting.body_pt, grey=SOFT)
-            height += len(lines) * setting.line_mm(setting.body_pt)
-        warnings = _wrapped(sheet.warnings, setting, width, setting.body_pt)
-        ops += setting.stacked(warnings, 0.0, height, setting.body_pt, bold=True)
-        height += len(warnings) * setting.line_mm(setting.body_pt)
-        height += 0.5 * em_mm(setting.body_pt)
-        ops += sheet.opening.at(0.0, height)
-        height += sheet.opening.height_mm
-    else:
-        height += 0.3 * em_mm(setting.body_pt)
-    ops += sheet.heads.at(0.0, height)
-    return Block(height + sheet.heads.height_mm, tuple(ops))
-
-
-def _foot(sheet: Sheet, frame: Frame, number: int, total: int) -> Block:
-    setting = sheet.setting
-    is_last = number == total - 1
-    goes_on = () if is_last else (sheet.turning.goes_on.format(number + 2, total),)
-    texts = (*sheet.running, *(sheet.notes if is_last else goes_on))
-    lines = _wrapped(texts, setting, frame.inner_mm, setting.label_pt)
-    gap = 0.5 * em_mm(setting.label_pt) if lines else 0.0
-    closing = sheet.closing.height_mm if is_last else 0.0
-    ops = setting.stacked(lines, 0.0, closing + gap, setting.label_pt, grey=SOFT)
-    return Block(closing + gap + len(lines) * setting.line_mm(setting.label_pt), tuple(ops))
+        size = setting.body_pt
+        ops.append(Text(right_mm, em_mm(size_pt), page_of, size, align="right", grey=SOFT))
+    return ops
 
 
 def _wrapped(texts: Sequence[str], setting: Setting, width_mm: float, size_pt: float) -> list[str]:
     is_bold = size_pt == setting.body_pt
     return [line for text in texts for line in setting.wrap(text, width_mm, size_pt, is_bold)]
-
-
-def _page_of(sheet: Sheet, number: int, total: int) -> str:
-    return sheet.turning.page.format(number + 1, total)

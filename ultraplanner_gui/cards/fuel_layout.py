@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import partial
+from typing import NamedTuple
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, FuelRow
@@ -92,33 +94,52 @@ def _rate(row: FuelRow) -> str:
 
 def _ruled(block: Block, frame: Frame) -> Block:
     line = Line((0.0, 0.5), (frame.inner_mm, 0.5), 0.25, BLACK)
-    return Block(block.height_mm + 1.6, (line, *block.at(0.0, 1.3)))
+    return Block(block.height_mm + 1.6, lambda: (line, *block.at(0.0, 1.3)))
 
 
-def _names(row: FuelRow, setting: Setting, width_mm: float) -> list[str]:
+def _names(row: FuelRow, setting: Setting, width_mm: float) -> Sequence[str]:
     return setting.wrap(row.name, width_mm, setting.name_pt, bold=True)
 
 
 def _named(
     row: FuelRow, setting: Setting, width_mm: float, marks: Sequence[str], time: str = ""
-) -> tuple[list[Op], float]:
-    """Return the name with its time and what waits there, and the height they take."""
+) -> Block:
+    """Return the name with its time and what waits there."""
     names = _names(row, setting, width_mm)
-    ops: list[Op] = list(setting.stacked(names, 0.0, 0.0, setting.name_pt, bold=True))
     pitch, space = setting.line_mm(setting.name_pt), 0.9 * setting.gap_mm
     x = setting.width_mm(names[-1], setting.name_pt, True) + space
     y = (len(names) - 1) * pitch
     parts = [(time, setting.small_pt, False)] if time else []
+    placed: list[_Placed] = []
     for part, size, is_mark in [*parts, *((mark, setting.label_pt, True) for mark in marks)]:
         wide = setting.width_mm(part, size, is_mark) + (0.8 * em_mm(size) if is_mark else 0.0)
         if x > 0.0 and x + wide > width_mm:
             x, y = 0.0, y + pitch
-        if is_mark:
-            ops += _mark(part, setting, x, y, wide)
-        else:
-            ops.append(Text(x, y + em_mm(setting.name_pt), part, size, grey=SOFT))
+        placed.append(_Placed(part, size, is_mark, x, y, wide))
         x += wide + space
-    return ops, y + pitch
+    return Block(y + pitch, partial(_named_ops, names, placed, setting))
+
+
+class _Placed(NamedTuple):
+    """The time or a mark behind a name, from its top left corner."""
+
+    text: str
+    size_pt: float
+    is_mark: bool
+    x_mm: float
+    y_mm: float
+    wide_mm: float
+
+
+def _named_ops(names: Sequence[str], placed: Sequence[_Placed], setting: Setting) -> list[Op]:
+    ops: list[Op] = list(setting.stacked(names, 0.0, 0.0, setting.name_pt, bold=True))
+    for part in placed:
+        if part.is_mark:
+            ops += _mark(part.text, setting, part.x_mm, part.y_mm, part.wide_mm)
+        else:
+            baseline = part.y_mm + em_mm(setting.name_pt)
+            ops.append(Text(part.x_mm, baseline, part.text, part.size_pt, grey=SOFT))
+    return ops
 
 
 def _mark(mark: str, setting: Setting, x: float, y: float, wide_mm: float) -> list[Op]:
@@ -129,25 +150,30 @@ def _mark(mark: str, setting: Setting, x: float, y: float, wide_mm: float) -> li
     return [box, text]
 
 
-def _foods(row: FuelRow, setting: Setting, width_mm: float) -> list[str]:
+def _foods(row: FuelRow, setting: Setting, width_mm: float) -> Sequence[str]:
     return setting.wrap_parts(row.foods, width_mm, setting.body_pt, joint=JOINT)
 
 
 def _beside(row: FuelRow, setting: Setting, left_mm: float, right_mm: float) -> Block:
-    ops, y = _named(row, setting, left_mm, row.marks, row.time)
+    named = _named(row, setting, left_mm, row.marks, row.time)
     foods = _foods(row, setting, left_mm)
-    ops += setting.stacked(foods, 0.0, y, setting.body_pt)
-    height = y + len(foods) * setting.line_mm(setting.body_pt)
     small, large = setting.small_pt, setting.sum_pt
     baseline = em_mm(large)
     drop = baseline - em_mm(setting.name_pt)
-    ops = [op.moved(0.0, drop) for op in ops]
-    height += drop
-    ops.append(Text(right_mm, baseline, row.carbs, large, bold=True, align="right"))
     # On the line of the first foods, where the name takes one line.
     below = drop + setting.line_mm(setting.name_pt) + em_mm(setting.body_pt)
-    ops.append(Text(right_mm, below, _rate(row), small, align="right"))
-    return Block(max(height, below + 0.25 * em_mm(small)), tuple(ops))
+    food_top = drop + named.height_mm
+
+    def draw() -> list[Op]:
+        return [
+            *named.at(0.0, drop),
+            *setting.stacked(foods, 0.0, food_top, setting.body_pt),
+            Text(right_mm, baseline, row.carbs, large, bold=True, align="right"),
+            Text(right_mm, below, _rate(row), small, align="right"),
+        ]
+
+    height = food_top + len(foods) * setting.line_mm(setting.body_pt)
+    return Block(max(height, below + 0.25 * em_mm(small)), draw)
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,32 +190,44 @@ class _Wide:
 
 def _wide(row: FuelRow, setting: Setting, columns: _Wide) -> Block:
     baseline = em_mm(setting.sum_pt)
-    named, name_height = _named(row, setting, columns.name_mm, row.marks)
+    named = _named(row, setting, columns.name_mm, row.marks)
     name_drop = baseline - em_mm(setting.name_pt)
     food_drop = baseline - em_mm(setting.body_pt)
     foods = _foods(row, setting, columns.food_mm)
-    ops = [
-        *(op.moved(0.0, name_drop) for op in named),
-        *setting.stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
-        Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right", SOFT),
-        Text(columns.rate_to_mm, baseline, _rate(row), setting.small_pt, align="right"),
-        Text(columns.carbs_to_mm, baseline, row.carbs, setting.sum_pt, True, "right"),
-    ]
+
+    def draw() -> list[Op]:
+        return [
+            *named.at(0.0, name_drop),
+            *setting.stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
+            Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right", SOFT),
+            Text(columns.rate_to_mm, baseline, _rate(row), setting.small_pt, align="right"),
+            Text(columns.carbs_to_mm, baseline, row.carbs, setting.sum_pt, True, "right"),
+        ]
+
     food_height = food_drop + len(foods) * setting.line_mm(setting.body_pt)
-    height = max(name_drop + name_height, food_height, setting.line_mm(setting.sum_pt))
-    return Block(height, tuple(ops))
+    height = max(name_drop + named.height_mm, food_height, setting.line_mm(setting.sum_pt))
+    return Block(height, draw)
 
 
 def _stacked(row: FuelRow, setting: Setting, width_mm: float) -> Block:
-    ops, y = _named(row, setting, width_mm, row.marks, row.time)
+    named = _named(row, setting, width_mm, row.marks, row.time)
     small, large = setting.small_pt, setting.sum_pt
     sums = (
         ([row.carbs], large, True),
         ([row.rate, row.fluid], small, False),
         (row.foods, setting.body_pt, False),
     )
-    for parts, size, bold in sums:
-        lines = setting.wrap_parts(parts, width_mm, size, bold, JOINT)
-        ops += setting.stacked(lines, 0.0, y, size, bold=bold)
-        y += len(lines) * setting.line_mm(size)
-    return Block(y, tuple(ops))
+    runs = [
+        (setting.wrap_parts(parts, width_mm, size, bold, JOINT), size, bold)
+        for parts, size, bold in sums
+    ]
+
+    def draw() -> list[Op]:
+        ops, y = list(named.draw()), named.height_mm
+        for lines, size, bold in runs:
+            ops += setting.stacked(lines, 0.0, y, size, bold=bold)
+            y += len(lines) * setting.line_mm(size)
+        return ops
+
+    below = sum(len(lines) * setting.line_mm(size) for lines, size, _ in runs)
+    return Block(named.height_mm + below, draw)

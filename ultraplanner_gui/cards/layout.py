@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.content import CardContent
-from ultraplanner_gui.cards.flow import Frame, Sheet, flow
+from ultraplanner_gui.cards.flow import MOST_PAGES, Flow, Frame, Sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard
-from ultraplanner_gui.cards.fuel_layout import fuel_beside, fuel_stacked, fuel_wide
+from ultraplanner_gui.cards.fuel_layout import STRAIN_STACKED, fuel_beside, fuel_stacked, fuel_wide
 from ultraplanner_gui.cards.pace_content import PaceCard
-from ultraplanner_gui.cards.pace_layout import pace_stacked, pace_two_lines, pace_wide
+from ultraplanner_gui.cards.pace_layout import STRAIN_LIST, pace_stacked, pace_two_lines, pace_wide
 from ultraplanner_gui.cards.page import LEAST_PT, Measure, Page
-from ultraplanner_gui.cards.setting import Setting
+from ultraplanner_gui.cards.setting import Setting, Widths
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LARGEST_PT = 16.0
@@ -20,7 +21,15 @@ STEP_PT = 0.25
 POCKET_MM2 = 105.0 * 148.0
 LARGEST_IN_THE_POCKET_PT = 11.0
 
-Form = Callable[[Setting, Frame], Sheet | None]
+SetForm = Callable[[Setting, Frame], Sheet | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """One way to set a card, and the least strain it can have."""
+
+    set: SetForm
+    least_strain: int = 0
 
 
 def lay_out(
@@ -31,11 +40,11 @@ def lay_out(
     Rows that find no room at the least legible size go on to further pages. PlanError if not
     even one row fits on a page.
     """
-    frame = Frame(width_mm, height_mm)
-    found = _best(card, frame, measure, is_dense=False)
-    if found is None or len(found) > 1:
-        dense = _best(card, frame, measure, is_dense=True)
-        if dense is not None and (found is None or len(dense) < len(found)):
+    frame, widths = Frame(width_mm, height_mm), Widths(measure)
+    found = _best(card, frame, widths, is_dense=False)
+    if found is None or found.total > 1:
+        dense = _best(card, frame, widths, is_dense=True)
+        if dense is not None and (found is None or dense.total < found.total):
             found = dense
     if found is None:
         raise PlanError(
@@ -45,37 +54,58 @@ def lay_out(
             f"{width_mm:g}",
             f"{height_mm:g}",
         )
-    return found
+    return found.pages()
 
 
-def _best(
-    card: CardContent, frame: Frame, measure: Measure, is_dense: bool
-) -> tuple[Page, ...] | None:
+def _best(card: CardContent, frame: Frame, widths: Widths, is_dense: bool) -> Flow | None:
     """Return the setting on the fewest pages, of those the least strained, then the largest."""
-    best: tuple[tuple[float, ...], tuple[Page, ...]] | None = None
+    best: tuple[tuple[float, ...], Flow] | None = None
     for rank, form in enumerate(_forms(card)):
-        for size_pt in _sizes(frame):
-            sheet = form(Setting(size_pt, measure, is_dense), frame)
-            pages = flow(sheet, frame) if sheet is not None else None
-            if sheet is None or pages is None:
-                continue
-            key = (len(pages), sheet.strain, -size_pt, rank)
+        for size_pt, flow in _settings(form, frame, widths, is_dense, best and best[0][:2]):
+            key = (flow.total, flow.sheet.strain, -size_pt, rank)
             if best is None or key < best[0]:
-                best = key, pages
-            if len(pages) == 1 and sheet.strain == 0:
-                break
+                best = key, flow
     return best[1] if best is not None else None
+
+
+def _settings(
+    form: Form, frame: Frame, widths: Widths, is_dense: bool, best: tuple[float, ...] | None
+) -> Iterator[tuple[float, Flow]]:
+    """Yield what could be better than the *best* pages and strain, and the size of its type.
+
+    Larger type takes no fewer pages, so that the smallest tells how few a form can take.
+    """
+    *larger, smallest = _sizes(frame)
+    least = _flow(form, Setting(smallest, widths, is_dense), frame, MOST_PAGES)
+    if least is None:
+        return
+    fewest = least.total, form.least_strain
+    if best is not None and best < fewest:
+        return
+    for size_pt in larger:
+        flow = _flow(form, Setting(size_pt, widths, is_dense), frame, least.total)
+        if flow is not None:
+            yield size_pt, flow
+            if (flow.total, flow.sheet.strain) <= fewest:
+                return
+    yield smallest, least
+
+
+def _flow(form: Form, setting: Setting, frame: Frame, most_pages: int) -> Flow | None:
+    sheet = form.set(setting, frame)
+    flow = Flow(sheet, frame, most_pages) if sheet is not None else None
+    return flow if flow is not None and flow.total else None
 
 
 def _forms(card: CardContent) -> Iterator[Form]:
     if isinstance(card, PaceCard):
-        yield partial(pace_wide, card)
-        yield partial(pace_two_lines, card)
-        yield partial(pace_stacked, card)
+        yield Form(partial(pace_wide, card))
+        yield Form(partial(pace_two_lines, card))
+        yield Form(partial(pace_stacked, card), STRAIN_LIST)
     elif isinstance(card, FuelCard):
-        yield partial(fuel_wide, card)
-        yield partial(fuel_beside, card)
-        yield partial(fuel_stacked, card)
+        yield Form(partial(fuel_wide, card))
+        yield Form(partial(fuel_beside, card))
+        yield Form(partial(fuel_stacked, card), STRAIN_STACKED)
 
 
 def _sizes(frame: Frame) -> Iterator[float]:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.pace_content import Clock, PaceCard, PaceRow
@@ -47,8 +48,9 @@ def pace_wide(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | None:
     for index, row in enumerate(card.rows):
         names = setting.wrap(row.name, table.name_mm, setting.name_pt, bold=True)
         most_lines = max(most_lines, len(names))
-        rows.append(_row(table, index, names, setting, []))
-    heads = _heads(table, card.heads.name, setting, [])
+        draw = partial(_row_ops, table, index, names, setting)
+        rows.append(Block(_row_mm(table, index, names, setting), draw))
+    heads = _heads(table, card.heads.name, setting)
     strain = _strain(card, setting, table.name_mm, most_lines)
     return _sheet(card, setting, frame, rows, heads, strain)
 
@@ -63,13 +65,12 @@ def pace_two_lines(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | No
         return None
     rows, most_lines, strain = [], 1, 0
     for index, row in enumerate(card.rows):
-        names, beside, under = _name_and_stop(row, setting, table.name_mm)
-        most_lines = max(most_lines, len(names))
-        strain = max(strain, STRAIN_STOP if under else 0)
-        lines = [*under, ground.ops(row, setting)]
-        block = _row(table, index, names, setting, lines)
-        rows.append(Block(block.height_mm, (*block.ops, *beside)))
-    heads = _heads(table, card.heads.name, setting, ground.head_ops(card, setting))
+        named = _Named.of(row, setting, table.name_mm)
+        most_lines = max(most_lines, len(named.names))
+        strain = max(strain, STRAIN_STOP if named.stops else 0)
+        draw = partial(_two_line_ops, table, index, named, ground, row, setting)
+        rows.append(Block(_row_mm(table, index, named.names, setting, len(named.stops) + 1), draw))
+    heads = _heads(table, card.heads.name, setting, partial(ground.head_ops, card, setting))
     strain += _strain(card, setting, table.name_mm, most_lines)
     return _sheet(card, setting, frame, rows, heads, strain)
 
@@ -171,10 +172,11 @@ def _table(
     natural_name_mm: float,
 ) -> _Table | None:
     """Return the columns with what the page leaves for names, None if that is too little."""
-    heads = tuple(_head_lines(c, setting, _cells_mm(c, setting)) for c in columns)
+    cells = [_cells_mm(c, setting) for c in columns]
+    heads = tuple(_head_lines(c, setting, mm) for c, mm in zip(columns, cells, strict=True))
     widths = [
-        max(_cells_mm(column, setting), setting.widest_mm(head, setting.label_pt))
-        for column, head in zip(columns, heads, strict=True)
+        max(mm, setting.widest_mm(head, setting.label_pt))
+        for mm, head in zip(cells, heads, strict=True)
     ]
     gap = setting.gap_mm
     room = inner_mm - sum(widths) - gap * len(columns)
@@ -193,24 +195,27 @@ def _table(
 # Rows and heads
 
 
-def _row(
-    table: _Table,
-    index: int,
-    names: Sequence[str],
-    setting: Setting,
-    under: Sequence[Sequence[Op]],
-) -> Block:
-    """Return one place: names and figures on one baseline, the lines *under* below the name."""
+def _row_mm(
+    table: _Table, index: int, names: Sequence[str], setting: Setting, under: int = 0
+) -> float:
+    """Return the height of one place with so many lines *under* its name."""
+    first, below = setting.line_mm(setting.figure_pt), setting.line_mm(setting.small_pt)
+    height = first + (len(names) - 1) * setting.line_mm(setting.name_pt) + under * below
+    cells = (column.cells[index] for column in table.columns)
+    return max([height, *(first + (len(cell) - 1) * below for cell in cells if cell[0])])
+
+
+def _row_ops(
+    table: _Table, index: int, names: Sequence[str], setting: Setting, under: Sequence[Op] = ()
+) -> list[Op]:
+    """Return one place: names and figures on one baseline, what is *under* a name behind it."""
     first, baseline = setting.line_mm(setting.figure_pt), em_mm(setting.figure_pt)
-    pitch, below = setting.line_mm(setting.name_pt), setting.line_mm(setting.small_pt)
+    pitch = setting.line_mm(setting.name_pt)
     ops: list[Op] = [
         Text(0.0, baseline + k * pitch, name, setting.name_pt, bold=True)
         for k, name in enumerate(names)
     ]
-    height = first + (len(names) - 1) * pitch
-    for line in under:
-        ops += [op.moved(0.0, height) for op in line]
-        height += below
+    ops += under
     for column, right in zip(table.columns, table.right_mm, strict=True):
         cell = column.cells[index]
         if not cell[0]:
@@ -218,22 +223,46 @@ def _row(
         size = setting.figure_pt if column.is_figure else setting.body_pt
         ops.append(Text(right, baseline, cell[0], size, bold=column.is_figure, align="right"))
         ops += setting.stacked(cell[1:], right, first, setting.small_pt, align="right")
-        height = max(height, first + (len(cell) - 1) * below)
-    return Block(height, tuple(ops))
+    return ops
 
 
-def _heads(table: _Table, name: str, setting: Setting, under: Sequence[Op]) -> Block:
+def _two_line_ops(
+    table: _Table, index: int, named: _Named, ground: _Ground, row: PaceRow, setting: Setting
+) -> list[Op]:
+    """Return one place with its stop and its ground below the name."""
+    size = setting.small_pt
+    pitch = (len(named.names) - 1) * setting.line_mm(setting.name_pt)
+    top = setting.line_mm(setting.figure_pt) + pitch
+    below = top + len(named.stops) * setting.line_mm(size)
+    under: list[Op] = [
+        *setting.stacked(named.stops, 0.0, top, size),
+        *(op.moved(0.0, below) for op in ground.ops(row, setting)),
+    ]
+    ops = _row_ops(table, index, named.names, setting, under)
+    if named.stop_from_mm is not None:
+        baseline = em_mm(setting.figure_pt) + pitch
+        ops.append(Text(named.stop_from_mm, baseline, row.stop_label, size))
+    return ops
+
+
+def _heads(
+    table: _Table, name: str, setting: Setting, under: Callable[[], list[Op]] | None = None
+) -> Block:
     """Return the heads, all on the lowest line that they share."""
     size = setting.label_pt
     pitch = setting.line_mm(size)
     most = max([len(head) for head in table.heads] + [2 if under else 1])
-    name_line = most - (2 if under else 1)
-    ops: list[Op] = [Text(0.0, name_line * pitch + em_mm(size), name, size, grey=SOFT)]
-    ops += [op.moved(0.0, (most - 1) * pitch) for op in under]
-    for head, right in zip(table.heads, table.right_mm, strict=True):
-        top = (most - len(head)) * pitch
-        ops += setting.stacked(head, right, top, size, align="right", grey=SOFT)
-    return Block(most * pitch + 0.15 * em_mm(size), tuple(ops))
+
+    def draw() -> list[Op]:
+        baseline = (most - (2 if under else 1)) * pitch + em_mm(size)
+        ops: list[Op] = [Text(0.0, baseline, name, size, grey=SOFT)]
+        ops += [op.moved(0.0, (most - 1) * pitch) for op in (under() if under else [])]
+        for head, right in zip(table.heads, table.right_mm, strict=True):
+            top = (most - len(head)) * pitch
+            ops += setting.stacked(head, right, top, size, align="right", grey=SOFT)
+        return ops
+
+    return Block(most * pitch + 0.15 * em_mm(size), draw)
 
 
 def _with_stop_mm(row: PaceRow, setting: Setting) -> float:
@@ -246,20 +275,25 @@ def _stop_gap_mm(setting: Setting) -> float:
     return 0.8 * setting.gap_mm
 
 
-def _name_and_stop(
-    row: PaceRow, setting: Setting, width_mm: float
-) -> tuple[list[str], list[Op], list[list[Op]]]:
-    """Return the lines of the name, the stop beside its last line, or else on a line of its own."""
-    names = setting.wrap(row.name, width_mm, setting.name_pt, bold=True)
-    if not row.stop_label:
-        return names, [], []
-    size = setting.small_pt
-    end = setting.width_mm(names[-1], setting.name_pt, True) + _stop_gap_mm(setting)
-    if end + setting.width_mm(row.stop_label, size) <= width_mm + 1e-6:
-        baseline = em_mm(setting.figure_pt) + (len(names) - 1) * setting.line_mm(setting.name_pt)
-        return names, [Text(end, baseline, row.stop_label, size)], []
-    lines = setting.wrap(row.stop_label, width_mm, size)
-    return names, [], [[Text(0.0, em_mm(size), line, size)] for line in lines]
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """The lines of a name, and its stop: beside the last of them, or else on lines of its own."""
+
+    names: Sequence[str]
+    stop_from_mm: float | None = None
+    stops: Sequence[str] = ()
+
+    @classmethod
+    def of(cls, row: PaceRow, setting: Setting, width_mm: float) -> _Named:
+        """Return name and stop of *row* within *width_mm*."""
+        names = setting.wrap(row.name, width_mm, setting.name_pt, bold=True)
+        if not row.stop_label:
+            return cls(names)
+        size = setting.small_pt
+        end = setting.width_mm(names[-1], setting.name_pt, True) + _stop_gap_mm(setting)
+        if end + setting.width_mm(row.stop_label, size) <= width_mm + 1e-6:
+            return cls(names, end)
+        return cls(names, stops=setting.wrap(row.stop_label, width_mm, size))
 
 
 @dataclass(frozen=True, slots=True)
@@ -313,43 +347,58 @@ class _Ground:
 
 def _listed(card: PaceCard, row: PaceRow, setting: Setting, width_mm: float) -> Block:
     head = _listed_head(row, setting, width_mm)
-    ops, y = list(head.ops), head.height_mm
-    x, size, line = 0.0, setting.small_pt, setting.line_mm(setting.small_pt)
+    size, line = setting.small_pt, setting.line_mm(setting.small_pt)
+    x, y = 0.0, head.height_mm
     space = 0.35 * em_mm(size)
+    draws: list[Callable[[], Sequence[Op]]] = [head.draw]
     for label, text in _items(card, row):
         ahead = setting.width_mm(label, size) + space
         wide = ahead + setting.width_mm(text, size)
         if x > 0.0 and x + wide > width_mm:
             x, y = 0.0, y + line
         if wide <= width_mm:
-            ops.append(Text(x, y + em_mm(size), label, size, grey=SOFT))
-            ops.append(Text(x + ahead, y + em_mm(size), text, size))
+            draws.append(partial(_item, label, text, x, x + ahead, y + em_mm(size), size))
             x += wide + 1.2 * setting.gap_mm
             continue
         labels, texts = setting.wrap(label, width_mm, size), setting.wrap(text, width_mm, size)
-        ops += setting.stacked(labels, 0.0, y, size, grey=SOFT)
-        ops += setting.stacked(texts, 0.0, y + len(labels) * line, size)
+        draws.append(partial(setting.stacked, labels, 0.0, y, size, grey=SOFT))
+        draws.append(partial(setting.stacked, texts, 0.0, y + len(labels) * line, size))
         y += (len(labels) + len(texts)) * line
-    return Block(y + (line if x > 0.0 else 0.0), tuple(ops))
+    return Block(y + (line if x > 0.0 else 0.0), partial(_drawn, draws))
+
+
+def _drawn(draws: Sequence[Callable[[], Sequence[Op]]]) -> list[Op]:
+    return [op for draw in draws for op in draw()]
+
+
+def _item(
+    label: str, text: str, label_mm: float, text_mm: float, baseline_mm: float, size_pt: float
+) -> Sequence[Op]:
+    name = Text(label_mm, baseline_mm, label, size_pt, grey=SOFT)
+    return name, Text(text_mm, baseline_mm, text, size_pt)
 
 
 def _listed_head(row: PaceRow, setting: Setting, width_mm: float) -> Block:
     """Return the name and the planned arrival, on one line where both fit."""
     name_pt, plan_pt = setting.name_pt, setting.figure_pt
     plan_mm = setting.width_mm(row.on_plan, plan_pt, True)
-    if setting.width_mm(row.name, name_pt, True) + setting.gap_mm + plan_mm <= width_mm:
-        baseline = em_mm(plan_pt)
-        plan = Text(width_mm, baseline, row.on_plan, plan_pt, bold=True, align="right")
-        name = Text(0.0, baseline, row.name, name_pt, bold=True)
-        return Block(setting.line_mm(plan_pt), (name, plan))
+    is_one_line = setting.width_mm(row.name, name_pt, True) + setting.gap_mm + plan_mm <= width_mm
     names = setting.wrap(row.name, width_mm, name_pt, bold=True)
     plans = setting.wrap(row.on_plan, width_mm, plan_pt, bold=True)
     below = len(names) * setting.line_mm(name_pt)
-    ops = (
-        *setting.stacked(names, 0.0, 0.0, name_pt, bold=True),
-        *setting.stacked(plans, 0.0, below, plan_pt, bold=True),
-    )
-    return Block(below + len(plans) * setting.line_mm(plan_pt), ops)
+
+    def draw() -> Sequence[Op]:
+        if is_one_line:
+            baseline = em_mm(plan_pt)
+            plan = Text(width_mm, baseline, row.on_plan, plan_pt, bold=True, align="right")
+            return Text(0.0, baseline, row.name, name_pt, bold=True), plan
+        return (
+            *setting.stacked(names, 0.0, 0.0, name_pt, bold=True),
+            *setting.stacked(plans, 0.0, below, plan_pt, bold=True),
+        )
+
+    plan_lines = 1 if is_one_line else len(plans)
+    return Block((0.0 if is_one_line else below) + plan_lines * setting.line_mm(plan_pt), draw)
 
 
 def _items(card: PaceCard, row: PaceRow) -> Iterator[tuple[str, str]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 MM_PER_PT = 25.4 / 72.0
@@ -44,7 +44,8 @@ class Text:
 
     def moved(self, x_mm: float, y_mm: float) -> Text:
         """Return a copy further right and down."""
-        return replace(self, x_mm=self.x_mm + x_mm, baseline_mm=self.baseline_mm + y_mm)
+        x, baseline = self.x_mm + x_mm, self.baseline_mm + y_mm
+        return Text(x, baseline, self.text, self.size_pt, self.bold, self.align, self.grey)
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ class Line:
     def moved(self, x_mm: float, y_mm: float) -> Line:
         """Return a copy further right and down."""
         start, end = _moved(self.start, x_mm, y_mm), _moved(self.end, x_mm, y_mm)
-        return replace(self, start=start, end=end)
+        return Line(start, end, self.width_mm, self.grey, self.dashes_mm)
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,8 @@ class Rect:
 
     def moved(self, x_mm: float, y_mm: float) -> Rect:
         """Return a copy further right and down."""
-        return replace(self, x_mm=self.x_mm + x_mm, y_mm=self.y_mm + y_mm)
+        x, y = self.x_mm + x_mm, self.y_mm + y_mm
+        return Rect(x, y, self.width_mm, self.height_mm, self.grey, self.outline_mm)
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +91,8 @@ class Polygon:
 
     def moved(self, x_mm: float, y_mm: float) -> Polygon:
         """Return a copy further right and down."""
-        return replace(self, points=tuple(_moved(p, x_mm, y_mm) for p in self.points))
+        points = tuple((x + x_mm, y + y_mm) for x, y in self.points)
+        return Polygon(points, self.grey, self.outline_mm)
 
 
 Op = Text | Line | Rect | Polygon

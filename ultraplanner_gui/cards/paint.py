@@ -67,12 +67,11 @@ def _paint_polygon(painter: QPainter, op: Polygon) -> None:
 
 
 def _paint_text(painter: QPainter, op: Text) -> None:
-    device = painter.device()
-    units_per_pt = UNITS_PER_MM * MM_PER_INCH / device.logicalDpiY()
+    units_per_pt = UNITS_PER_MM * MM_PER_INCH / painter.device().logicalDpiY()
     font = _font(op.size_pt * units_per_pt, op.bold)
     x = op.x_mm * UNITS_PER_MM
     if op.align != "left":
-        width = QFontMetricsF(font, device).horizontalAdvance(op.text)
+        width = measure(op.text, op.size_pt, op.bold) * UNITS_PER_MM
         x -= width if op.align == "right" else 0.5 * width
     painter.setFont(font)
     painter.setPen(_grey(op.grey))
@@ -95,6 +94,7 @@ def _pen(width_mm: float, grey: float) -> QPen:
     return pen
 
 
+@lru_cache(maxsize=200)
 def _font(size_pt: float, bold: bool) -> QFont:
     font = QFont(FONT_FAMILY)
     font.setPointSizeF(size_pt)
@@ -103,6 +103,7 @@ def _font(size_pt: float, bold: bool) -> QFont:
     return font
 
 
+@lru_cache(maxsize=50)
 def _grey(share: float) -> QColor:
     return QColor.fromRgbF(share, share, share)
 

@@ -2,29 +2,34 @@
 
 from __future__ import annotations
 
-import io
+import re
 from collections.abc import Sequence
-from datetime import datetime
+from hashlib import blake2b
 from pathlib import Path
-from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSizeF
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF, QUuid
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from ultraplanner_gui.cards.content import card_content
 from ultraplanner_gui.cards.layout import lay_out
-from ultraplanner_gui.cards.page import MM_PER_PT, Page
+from ultraplanner_gui.cards.page import MM_PER_PT, Page, Text
 from ultraplanner_gui.cards.paint import MM_PER_INCH, measure, paint_page
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.wording.words import Words
 
-if TYPE_CHECKING:
-    from pypdf import PageObject
-
 RESOLUTION_DPI = 1200
+POINTS_PER_INCH = 72.0
 PRODUCER = "Ultraplanner"
+
+_BOX = re.compile(rb"/(Media|Trim)Box \[0 0 ([\d.]+) ([\d.]+)\]")
+_INFO = re.compile(rb"/Producer \(.*?\)(\n/CreationDate \([^)]*\))\n/ModDate \([^)]*\)", re.DOTALL)
+_GLYPH_NAMES = re.compile(rb"begincmap.*?endcmap", re.DOTALL)
+_NO_METADATA = QByteArray(
+    b'<?xpacket begin="" id="W5M0MpCehiHzreSzNTczkc9d"?><x:xmpmeta xmlns:x="adobe:ns:meta/">'
+    b'</x:xmpmeta><?xpacket end="r"?>'
+)
 
 
 def card_pages(outlook: Outlook, words: Words) -> tuple[Page, ...]:
@@ -48,25 +53,42 @@ def write_cards(outlook: Outlook, words: Words, path: Path) -> None:
 
 def cards_pdf(pages: Sequence[Page], title: str = "") -> bytes:
     """Return *pages* as a PDF with exact page boxes and the fonts in it."""
-    return _exact(_painted(pages), pages, title)
+    return _exact(_painted(pages, title), pages)
 
 
-def _painted(pages: Sequence[Page]) -> bytes:
+def _painted(pages: Sequence[Page], title: str) -> bytes:
     # In memory, because the writer reports success on a full disk.
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(RESOLUTION_DPI)
+    writer.setTitle(title)
+    writer.setDocumentId(_identity(pages, title))
+    writer.setDocumentXmpMetadata(_NO_METADATA)
     painter = QPainter()
     for number, page in enumerate(pages):
-        writer.setPageLayout(_layout(page))
+        layout = _layout(page)
+        writer.setPageLayout(layout)
         if number == 0:
             painter.begin(writer)
         else:
             writer.newPage()
+        painter.save()
+        # The origin of a page is its lower left corner, so that the true height counts from there.
+        rise_pt = layout.fullRectPoints().height() - page.height_mm / MM_PER_PT
+        painter.translate(0.0, rise_pt * RESOLUTION_DPI / POINTS_PER_INCH)
         paint_page(painter, page, RESOLUTION_DPI / MM_PER_INCH)
+        painter.restore()
     painter.end()
     return bytes(buffer.data().data())
+
+
+def _identity(pages: Sequence[Page], title: str) -> QUuid:
+    """Return the identity of the document, the same for the same cards."""
+    shapes = [f"{page.width_mm} {page.height_mm} {len(page.ops)}" for page in pages]
+    texts = [op.text for page in pages for op in page.ops if isinstance(op, Text)]
+    digest = blake2b("\n".join((title, *shapes, *texts)).encode(), digest_size=16).digest()
+    return QUuid.fromRfc4122(QByteArray(digest))
 
 
 def _layout(page: Page) -> QPageLayout:
@@ -81,43 +103,37 @@ def _layout(page: Page) -> QPageLayout:
     return layout
 
 
-def _exact(pdf: bytes, pages: Sequence[Page], title: str) -> bytes:
-    """Return *pdf* with true page sizes: the writer rounds them to whole points."""
-    from pypdf import PdfReader, PdfWriter, Transformation
-    from pypdf.generic import RectangleObject
+def _exact(pdf: bytes, pages: Sequence[Page]) -> bytes:
+    """Return *pdf* with what the writer has no word for, put in place so that nothing moves.
 
-    writer = PdfWriter()
-    for made, page in zip(PdfReader(io.BytesIO(pdf)).pages, pages, strict=True):
-        width, height = page.width_mm / MM_PER_PT, page.height_mm / MM_PER_PT
-        added = writer.add_page(made)
-        # The origin is the lower left corner; what was drawn hangs from the upper one.
-        rise = height - float(made.mediabox.height)
-        added.add_transformation(Transformation().translate(0.0, rise))
-        added.mediabox = RectangleObject((0.0, 0.0, width, height))
-        for box in ("/CropBox", "/TrimBox", "/BleedBox", "/ArtBox"):
-            added.pop(box, None)
-        added.compress_content_streams()
-        _name_spaces(added)
-    now = datetime.now().astimezone()
-    stamp = now.strftime("D:%Y%m%d%H%M%S%z")
-    writer.metadata = None
-    writer.add_metadata(
-        {
-            "/Title": title,
-            "/Producer": PRODUCER,
-            "/CreationDate": f"{stamp[:-2]}'{stamp[-2:]}'",
-        }
+    The true page sizes, which it rounds to whole points; whose work it is; and the space, whose
+    glyph it names by the first character that has it, the tab.
+    """
+    sizes = iter([page for page in pages for _ in ("Media", "Trim")])
+    pdf, boxes = _BOX.subn(lambda found: _box(found, next(sizes)), pdf)
+    pdf, infos = _INFO.subn(_info, pdf)
+    if boxes != 2 * len(pages) or infos != 1:
+        raise RuntimeError("this version of Qt writes another kind of PDF")
+    return _GLYPH_NAMES.sub(_with_spaces, pdf)
+
+
+def _box(found: re.Match[bytes], page: Page) -> bytes:
+    width, height = (
+        _digits(mm / MM_PER_PT, len(rounded))
+        for mm, rounded in zip((page.width_mm, page.height_mm), found.group(2, 3), strict=True)
     )
-    out = io.BytesIO()
-    writer.write(out)
-    return out.getvalue()
+    return b"/%bBox [0 0 %b %b]" % (found[1], width, height)
 
 
-def _name_spaces(page: PageObject) -> None:
-    """Let the space read as a space: the writer names the glyph by the first character it has."""
-    from pypdf.generic import DictionaryObject, StreamObject
+def _digits(value: float, count: int) -> bytes:
+    whole = len(str(int(value)))
+    return f"{value:.{count - whole - 1}f}".encode()
 
-    resources = cast(DictionaryObject, page["/Resources"])
-    for font in cast(DictionaryObject, resources.get("/Font", {})).values():
-        stream = cast(StreamObject, cast(DictionaryObject, font.get_object())["/ToUnicode"])
-        stream.set_data(stream.get_data().replace(b"<0009>", b"<0020>"))
+
+def _info(found: re.Match[bytes]) -> bytes:
+    return (b"/Producer (%b)%b" % (PRODUCER.encode(), found[1])).ljust(len(found[0]))
+
+
+def _with_spaces(found: re.Match[bytes]) -> bytes:
+    # Within brackets only: outside stand the numbers of glyphs.
+    return re.sub(rb"\[[^]]*\]", lambda names: names[0].replace(b"<0009>", b"<0020>"), found[0])

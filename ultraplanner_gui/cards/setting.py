@@ -2,13 +2,97 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import math
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from ultraplanner_gui.cards.page import BLACK, LEAST_PT, MM_PER_PT, Align, Measure, Text
 
 EASY_LINE_EM, DENSE_LINE_EM = 1.25, 1.13
 """From one line to the next; the baseline stands one em below the top of the line."""
+
+ROUNDING = 1e-9
+"""Share of a width by which a text may seem wider than the column that was made for it."""
+
+
+class Widths:
+    """Widths of texts in type of one point, millimetres, each measured once."""
+
+    def __init__(self, measure: Measure) -> None:
+        self._measure = measure
+        self._of_one: dict[tuple[str, bool], float] = {("", False): 0.0, ("", True): 0.0}
+        self._of_widest: dict[tuple[tuple[str, ...], bool], float] = {}
+        self._lines: dict[tuple[tuple[str, ...], str, bool], list[_Lines]] = {}
+
+    def of(self, text: str, bold: bool) -> float:
+        """Return the width of *text*."""
+        width = self._of_one.get((text, bold))
+        if width is None:
+            width = self._of_one[text, bold] = self._measure(text, 1.0, bold)
+        return width
+
+    def of_widest(self, texts: tuple[str, ...], bold: bool) -> float:
+        """Return the width of the widest of *texts*."""
+        width = self._of_widest.get((texts, bold))
+        if width is None:
+            width = max((self.of(text, bold) for text in texts), default=0.0)
+            self._of_widest[texts, bold] = width
+        return width
+
+    def wrapped(self, parts: tuple[str, ...], joint: str, bold: bool, room: float) -> Sequence[str]:
+        """Return *parts* as lines no wider than *room*, broken in a part only if that is wider."""
+        known = self._lines.setdefault((parts, joint, bold), [])
+        for found in known:
+            if found.low <= room < found.high:
+                return found.lines
+        lines: list[str] = []
+        line, high = "", math.inf
+        is_whole = True
+        for part in parts:
+            longer = f"{line}{joint}{part}" if line else part
+            wide = self.of(longer, bold)
+            if wide <= room:
+                line = longer
+                continue
+            high = min(high, wide)
+            if line:
+                lines.append(line)
+            line = part
+            if self.of(part, bold) > room:
+                *full, line = self._broken(part, bold, room)
+                lines.extend(full)
+                is_whole = False
+        if line:
+            lines.append(line)
+        if is_whole:
+            known.append(_Lines(self.of_widest(tuple(lines), bold), high, lines))
+        return lines
+
+    def _broken(self, part: str, bold: bool, room: float) -> Sequence[str]:
+        if " " in part:
+            return self.wrapped(words_of(part), " ", bold, room)
+        pieces: list[str] = []
+        while part:
+            count = len(part)
+            while count > 1 and self.of(part[:count], bold) > room:
+                count -= 1
+            pieces.append(part[:count])
+            part = part[count:]
+        return pieces
+
+
+class _Lines(NamedTuple):
+    """How a text breaks in every room from `low` to less than `high`."""
+
+    low: float
+    high: float
+    lines: Sequence[str]
+
+
+def words_of(text: str) -> tuple[str, ...]:
+    """Return the words of *text*."""
+    return tuple(filter(None, text.split(" ")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -16,7 +100,7 @@ class Setting:
     """The type of one card at the body size `body_pt`; no size falls below the least legible."""
 
     body_pt: float
-    measure: Measure
+    widths: Widths
     is_dense: bool = False
 
     @property
@@ -82,15 +166,15 @@ class Setting:
 
     def width_mm(self, text: str, size_pt: float, bold: bool = False) -> float:
         """Return the width of *text*."""
-        return self.measure(text, size_pt, bold) if text else 0.0
+        return size_pt * self.widths.of(text, bold)
 
     def widest_mm(self, texts: Iterable[str], size_pt: float, bold: bool = False) -> float:
         """Return the width of the widest of *texts*."""
-        return max((self.width_mm(text, size_pt, bold) for text in texts), default=0.0)
+        return size_pt * self.widths.of_widest(tuple(texts), bold)
 
-    def wrap(self, text: str, width_mm: float, size_pt: float, bold: bool = False) -> list[str]:
+    def wrap(self, text: str, width_mm: float, size_pt: float, bold: bool = False) -> Sequence[str]:
         """Return *text* as lines of at most *width_mm*, broken in a word only if it is wider."""
-        return self.wrap_parts(filter(None, text.split(" ")), width_mm, size_pt, bold)
+        return self.wrap_parts(words_of(text), width_mm, size_pt, bold)
 
     def wrap_parts(
         self,
@@ -99,37 +183,13 @@ class Setting:
         size_pt: float,
         bold: bool = False,
         joint: str = " ",
-    ) -> list[str]:
+    ) -> Sequence[str]:
         """Return *parts* as lines, broken between them where that is possible.
 
         The *joint* stands between parts on one line, never at its end.
         """
-        lines: list[str] = []
-        line = ""
-        for part in parts:
-            longer = f"{line}{joint}{part}" if line else part
-            if self.width_mm(longer, size_pt, bold) <= width_mm:
-                line = longer
-                continue
-            if line:
-                lines.append(line)
-            *full, line = self._broken(part, width_mm, size_pt, bold)
-            lines.extend(full)
-        return [*lines, line] if line else lines
-
-    def _broken(self, part: str, width_mm: float, size_pt: float, bold: bool) -> list[str]:
-        if self.width_mm(part, size_pt, bold) <= width_mm:
-            return [part]
-        if " " in part:
-            return self.wrap(part, width_mm, size_pt, bold)
-        pieces: list[str] = []
-        while part:
-            count = len(part)
-            while count > 1 and self.width_mm(part[:count], size_pt, bold) > width_mm:
-                count -= 1
-            pieces.append(part[:count])
-            part = part[count:]
-        return pieces
+        room = width_mm / size_pt * (1.0 + ROUNDING)
+        return self.widths.wrapped(tuple(parts), joint, bold, room)
 
 
 def em_mm(size_pt: float) -> float:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ultraplanner_gui.cards.flow import Block, Frame
 from ultraplanner_gui.cards.pace_content import Sketch
 from ultraplanner_gui.cards.page import (
@@ -34,20 +36,19 @@ def sketch_block(sketch: Sketch, setting: Setting, frame: Frame) -> Block:
     if gutter > WIDEST_GUTTER_SHARE * width_mm or not any(labels):
         gutter = 0.0
     hill = _hill_mm(sketch, setting, frame.height_mm, has_scale=gutter > 0.0)
-    above = 0.0
-    ops: list[Op] = []
-    if gutter:
-        ops += _scale(sketch, setting, gutter - setting.gap_mm, hill)
-    elif sketch.line:
+    lines: Sequence[str] = ()
+    if not gutter and sketch.line:
         lines = setting.wrap(f"{sketch.lowest} – {sketch.highest}", width_mm, size)
-        ops += [
-            Text(0.0, em_mm(size) + k * setting.line_mm(size), line, size, grey=SOFT)
-            for k, line in enumerate(lines)
-        ]
-        above = len(lines) * setting.line_mm(size)
-    ops += [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
+    above = len(lines) * setting.line_mm(size)
+
+    def draw() -> list[Op]:
+        ops: list[Op] = list(setting.stacked(lines, 0.0, 0.0, size, grey=SOFT))
+        if gutter:
+            ops += _scale(sketch, setting, gutter - setting.gap_mm, hill)
+        return ops + [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
+
     below = BAND_GAP_MM + BAND_MM if sketch.shades else 0.0
-    return Block(above + hill + below + 0.7 * em_mm(setting.body_pt), tuple(ops))
+    return Block(above + hill + below + 0.7 * em_mm(setting.body_pt), draw)
 
 
 def _hill_mm(sketch: Sketch, setting: Setting, page_mm: float, has_scale: bool) -> float:
