@@ -91,7 +91,7 @@ def test_larger_text_keeps_the_lanes_apart(stage):
     stage.storey.resize(1600, 900)
     stage.storey.grab()
 
-    for above, below in pairwise(stage.storey._lanes):
+    for above, below in pairwise(stage.storey.lanes):
         assert above.geometry().bottom() < below.geometry().top()
 
 
@@ -150,13 +150,13 @@ def test_crowded_names_take_a_second_row_and_give_it_back(stage_of):
 def test_nothing_jumps_under_a_zoom(stage_of, course_of):
     stage = stage_of(course=many_stations(course_of, 9))
     stage.storey.grab()
-    before = [lane.geometry() for lane in stage.storey._lanes]
+    before = [lane.geometry() for lane in stage.storey.lanes]
 
     stage.wheel(stage.storey.profile, QPoint(600, 20), 12)
     stage.keys(stage.target, Qt.Key.Key_Space, Qt.Key.Key_Up, Qt.Key.Key_Space)
     stage.storey.grab()
 
-    assert [lane.geometry() for lane in stage.storey._lanes] == before
+    assert [lane.geometry() for lane in stage.storey.lanes] == before
 
 
 def test_name_that_was_cut_short_is_said_in_full(stage_of, course_of):

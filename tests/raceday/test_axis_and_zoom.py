@@ -2,7 +2,6 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QPushButton
 
 from ultraplanner_gui.raceday.clock_lanes import FootLane
 
@@ -119,7 +118,7 @@ def test_many_at_once_agree_with_one_by_one(stage, measure):
 
 
 def test_buttons_switch_between_distance_and_clock(stage):
-    distance, clock = stage.storey.findChildren(QPushButton)
+    distance, clock = stage.storey.title.buttons.values()
 
     QTest.mouseClick(clock, Qt.MouseButton.LeftButton)
     assert axis(stage).measure == "clock"

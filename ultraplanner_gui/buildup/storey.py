@@ -8,11 +8,13 @@ from PySide6.QtCore import QPoint, QSize, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
+from ultraplanner_gui.buildup import at_cursor
 from ultraplanner_gui.buildup.cells import TILE_PX
 from ultraplanner_gui.buildup.climb_lane import ClimbLane
 from ultraplanner_gui.buildup.daygrid import DayGrid
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.distance_lane import DistanceLane
+from ultraplanner_gui.buildup.gridpicture import WEEK
 from ultraplanner_gui.buildup.longest_lane import LongestLane
 from ultraplanner_gui.buildup.overview import Overview
 from ultraplanner_gui.buildup.practice_lane import PracticeLane
@@ -23,18 +25,21 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.widgets.room import Wish, share_out
+from ultraplanner_gui.widgets.lane_cursor import Spot
+from ultraplanner_gui.widgets.lane_stack import LaneStack, Place
+from ultraplanner_gui.widgets.room import Wish
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 5.0
-# Overview, head, grid, distance, climb and drop, longest, practice: in a strip distance stays.
+SESSIONS = "Sessions"
+# Overview, head, grid, distance, climb and drop, longest, practice.
 WISHES = (
-    Wish(17, 17, 17, 2),
+    Wish(17, 17, 17, 6),
     Wish(44, 44, 44, 0),
-    Wish(133, 252, 476, 2, yields_last=True),
-    Wish(44, 62, 150, 1),
+    Wish(133, 252, 476, 1, yields_last=True),
+    Wish(44, 62, 150, 2),
     Wish(30, 46, 100, 5),
     Wish(40, 46, 100, 3),
     Wish(28, 40, 90, 4),
@@ -58,13 +63,17 @@ class BuildUp(QWidget):
         self._words = words
         self._axis = WeekAxis(self)
         self.deeds = SessionDeeds(document, selection, self)
-        self.overview = Overview(self._axis, self)
-        self.head = WeekHead(self._axis, words, self)
-        self.grid = DayGrid(self._axis, document, selection, self.deeds, words, self)
-        self.distance = DistanceLane(self._axis, words, self)
-        self.climb = ClimbLane(self._axis, words, self)
-        self.longest = LongestLane(self._axis, words, self)
-        self.practice = PracticeLane(self._axis, words, self)
+        self._selection = selection
+        self.stack = stack = LaneStack(self)
+        self.overview = Overview(self._axis, stack)
+        self.head = WeekHead(self._axis, words, stack)
+        self.grid = DayGrid(self._axis, document, selection, self.deeds, words, stack)
+        self.distance = DistanceLane(self._axis, words, stack)
+        self.climb = ClimbLane(self._axis, words, stack)
+        self.longest = LongestLane(self._axis, words, stack)
+        self.practice = PracticeLane(self._axis, words, stack)
+        self._fill_stack()
+        self._cursor = stack.follow(self.overview, self._spot_at, self._step_from, self._free_left)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Build-up"))
         self.setFocusProxy(self.grid)
@@ -90,6 +99,7 @@ class BuildUp(QWidget):
         self.grid.show_outlook(now)
         for lane in self.lanes:
             lane.show_outlooks(before, now)
+        self._cursor.renew()
 
     def redraw(self) -> None:
         """Draw everything anew after a change of units, language, colours or text size."""
@@ -99,7 +109,7 @@ class BuildUp(QWidget):
         for lane in self.lanes:
             lane.retitle()
             lane.update()
-        self._lay_out()
+        self._fit()
 
     # What the main menu calls
 
@@ -126,32 +136,92 @@ class BuildUp(QWidget):
     # Size
 
     def sizeHint(self) -> QSize:
-        usual = sum(w.usual for w in WISHES) + GAP_PX * (len(self.lanes) + 1)
-        return QSize(1100, round(theme().px(usual)))
+        return self.stack.sizeHint()
 
     def minimumSizeHint(self) -> QSize:
-        least = sum(w.least for w in WISHES if w.rank < 2) + GAP_PX
-        return QSize(480, round(theme().px(least)))
+        return self.stack.minimumSizeHint()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        self._lay_out()
-
-    def _lay_out(self) -> None:
-        look, gap, top = theme(), round(theme().px(GAP_PX)), 0
-        parts = (self.overview, self.head, self.grid, *self.lanes)
-        below = [0 if part in (self.overview, self.head) else gap for part in parts]
-        wishes = [
-            Wish(look.px(w[0]) + free, look.px(w[1]) + free, look.px(w[2]) + free, *w[3:])
-            for w, free in zip(WISHES, below, strict=True)
-        ]
-        heights = share_out(self.height(), wishes)
-        for part, height, free in zip(parts, heights, below, strict=True):
-            part.setVisible(height > 0)
-            if height > 0:
-                part.setGeometry(0, top, self.width(), height - free)
-                top += height
+        self.stack.resize(self.size())
         self._fit()
+
+    def set_strip(self, is_strip: bool) -> None:
+        """Show no more than a strip, or what there is room for."""
+        self.stack.set_strip(is_strip)
+
+    def _fill_stack(self) -> None:
+        overview, head, grid, *wishes = WISHES
+        names = ("distance", "climb", "longest", "practice")
+        self.stack.fill(
+            above=(
+                Place(self.overview, overview, gap_px=0.0),
+                Place(self.head, head, gap_px=0.0, strip_rank=0, is_core=True),
+                Place(self.grid, grid, gap_px=GAP_PX, is_core=True),
+            ),
+            lanes=[
+                Place(
+                    lane,
+                    wish,
+                    name,
+                    lane.name,
+                    SESSIONS,
+                    gap_px=GAP_PX,
+                    strip_rank=1 if lane is self.distance else None,
+                    choose=self._choose_session,
+                )
+                for lane, wish, name in zip(self.lanes, wishes, names, strict=True)
+            ],
+            below=(),
+        )
+        self.stack.follows_drags = False
+        self.stack.name_strip(self.tr("Open the build-up"))
+
+    # The week at the cursor
+
+    def _week_at(self, x: float | None) -> int | None:
+        body = self.head.body()
+        return None if x is None else self._axis.index_at(x - body.left(), body.width())
+
+    def _spot_at(self, x: float) -> Spot | None:
+        index, body, words = self._week_at(x), self.head.body(), self._words()
+        if index is None:
+            return None
+        start = self._axis.weeks[index].start
+        weeks = self._document.shown.weeks
+        week = next((week for week in weeks if week.start == start), self._axis.weeks[index])
+        left, right = (round(body.left() + end) for end in self._axis.edges(index, body.width()))
+        return Spot(left, right, at_cursor.figures(week, words))
+
+    def _step_from(self, x: float | None, by: int) -> float:
+        shown, body = self._axis.shown, self.head.body()
+        here = self._week_at(x)
+        if not shown:
+            return body.left()
+        today = self._axis.index_of(self._document.before.today)
+        start = shown.index(here) + by if here in shown else 0
+        if here is None and today in shown:
+            start = shown.index(today)
+        left, right = self._axis.edges(shown[min(max(start, 0), len(shown) - 1)], body.width())
+        return body.left() + (left + right) / 2
+
+    def _free_left(self) -> int:
+        return round(self.head.body().left())
+
+    def _choose_session(self, x: float | None) -> None:
+        """Select the longest session of the week at *x*, or of the week selected."""
+        index = self._week_at(x)
+        start = str(self._axis.weeks[index].start) if index is not None else ""
+        if not start and self._selection.kind == WEEK:
+            start = self._selection.key
+        week = next((w for w in self._document.outlook.weeks if str(w.start) == start), None)
+        if week is None or self._selection.key in week.sessions or not week.sessions:
+            return
+        block = self._document.project.block
+        longest = max(
+            (s for s in block.sessions if s.key in week.sessions), key=lambda s: s.distance_m
+        )
+        self._selection.choose("session", longest.key)
 
     # The stretch in view
 

@@ -139,7 +139,7 @@ class WeekHead(AxisLane):
             if rect.width() < widest:
                 rect = QRectF(rect.center().x() - widest / 2, top, widest, height)
                 rect.moveRight(min(rect.right(), body.right()))
-            if rect.left() >= reached:
+            if rect.left() >= reached - 0.5:
                 reached = rect.right()
                 draw_text(
                     painter, rect, texts[index], look.colours["soft"], font, Align.AlignCenter

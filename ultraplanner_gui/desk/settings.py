@@ -84,6 +84,18 @@ class Settings:
     recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
     window_geometry = Setting("window/geometry", b"", "Where the window stood")
     window_state = Setting("window/state", b"", "How its bars lay")
+    buildup_lanes = Setting[tuple[str, ...]](
+        "lanes/buildup", (), "Which lanes of the build-up are shown, in what order, how high"
+    )
+    raceday_lanes = Setting[tuple[str, ...]](
+        "lanes/raceday", (), "Which lanes of race day are shown, in what order, how high"
+    )
+    open_storey = Setting(
+        "window/open_storey",
+        "buildup",
+        "Which storey is open where the window is low",
+        ("buildup", "raceday"),
+    )
     storey_split = Setting("window/storeys", b"", "How the storeys shared the window")
 
     def __init__(self, path: Path | None = None) -> None:

@@ -9,7 +9,6 @@ import numpy as np
 import numpy.typing as npt
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import (
-    QContextMenuEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
@@ -46,6 +45,8 @@ SNAP_S = 60.0
 WAYS: dict[int, int] = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
 HIGHEST_G_PER_H = 260.0
 ROW_PX = 10.0
+#: Between the line at nothing and the tokens.
+CLEAR_PX = 4.0
 #: Row each shape stands in, from the bottom.
 ROWS = {Shape.DRINK: 0, Shape.SOLID: 1, Shape.GEL: 1, Shape.SALT: 2}
 
@@ -147,31 +148,20 @@ class FuelLane(RaceLane):
             self._by_mouse = False
             self._carry.put_down()
 
-    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+    def add_deeds(self, menu: QMenu, at: QPointF | None) -> None:
         if self.shown.target is None:
             return
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        at = QPointF(event.pos())
-        item = (
-            self._item_at(at)
-            if event.reason() is QContextMenuEvent.Reason.Mouse
-            else self._chosen_item()
-        )
+        item = self._item_at(at) if at is not None else self._chosen_item()
         if item is not None:
             self._choose(item.key)
             menu.addAction(self.tr("Remove it"), partial(self._remove, item.key))
         add = menu.addMenu(self.tr("Add here"))
-        by_mouse = event.reason() is QContextMenuEvent.Reason.Mouse
-        at_s = (
-            round(self._time_at(at.x()) / SNAP_S) * SNAP_S
-            if by_mouse
-            else (item.at_s if item else 0.0) + STEP_S
-        )
+        at_s = (item.at_s if item is not None else 0.0) + STEP_S
+        if at is not None:
+            at_s = round(self._time_at(at.x()) / SNAP_S) * SNAP_S
         for food in self.shown.project.fuel.foods:
             text = self.tr("{0}, {1}").format(food.name, self.words().grams(food.carb_g))
             add.addAction(text, partial(self._add, food.key, at_s))
-        menu.popup(event.globalPos())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, items = event.key(), self.shown.project.fuel.items
@@ -275,9 +265,9 @@ class FuelLane(RaceLane):
         return self.axis.time_at(x - body.left(), body.width())
 
     def _graph(self, body: QRectF) -> QRectF:
-        """Return where the line runs: over the shelf the tokens stand on."""
-        shelf = theme().px(ROW_PX * len(set(ROWS.values())) + 1.0)
-        return body.adjusted(0, 0, 0, -min(shelf, body.height() / 2))
+        """Return where the line runs: clear of the shelf the tokens stand on."""
+        shelf = theme().px(ROW_PX * (max(ROWS.values()) + 0.55) + TOKEN_PX / 2 + CLEAR_PX)
+        return body.adjusted(0, 0, 0, -min(shelf, 0.7 * body.height()))
 
     def _spots(self, body: QRectF) -> tuple[FloatArray, FloatArray]:
         """Return x and y of every token, in the order of the items, for painting and hitting.

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QWheelEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent, QWheelEvent
+from PySide6.QtWidgets import QMenu, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
@@ -24,10 +24,13 @@ WHOLE_RACE_TURNS = 100.0
 class RaceLane(Lane):
     """A lane on the race axis. Ctrl and wheel zooms about the pointer, the wheel alone pans
     while zoomed in; so do the keys + and -, and 0 shows the whole race.
+
+    What it painted last is kept, so that the cursor may pass over it for next to nothing.
     """
 
     #: Whether the lines of the aid stations go over what the lane shows, or under it.
     lines_over = True
+    _painted: QPixmap | None = None
 
     def __init__(
         self,
@@ -70,11 +73,37 @@ class RaceLane(Lane):
         if before.sections is not after.sections:
             self.update()
 
+    def update(self, *where: object) -> None:
+        self._painted = None
+        super().update(*where)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._painted = None
+        super().resizeEvent(event)
+
     def paintEvent(self, event: QPaintEvent) -> None:
-        super().paintEvent(event)
-        if self.lines_over:
-            with QPainter(self) as painter:
-                self.paint_station_lines(painter, self.body())
+        ratio = self.devicePixelRatioF()
+        if self._painted is None or self._painted.devicePixelRatio() != ratio:
+            self._painted = self._paint_anew(ratio)
+        with QPainter(self) as painter:
+            painter.drawPixmap(0, 0, self._painted)
+            if self.hasFocus():
+                self.paint_focus(painter)
+
+    def _paint_anew(self, ratio: float) -> QPixmap:
+        picture = QPixmap(self.size() * ratio)
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(theme().colours["paper"])
+        body = self.body()
+        with QPainter(picture) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self.paint_ground(painter, body)
+            self.paint_head(painter)
+            self.paint_body(painter, body)
+            if self.lines_over:
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+                self.paint_station_lines(painter, body)
+        return picture
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         super().paint_ground(painter, body)
@@ -101,6 +130,9 @@ class RaceLane(Lane):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(self.body().adjusted(-1, -0.5, 1, 0.5))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+
+    def add_deeds(self, menu: QMenu, at: QPointF | None) -> None:
+        """Put into *menu* what can be done *at* a place, by keys with what is chosen."""
 
     @property
     def is_carrying(self) -> bool:

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, Qt, Slot
-from PySide6.QtGui import QPainter, QResizeEvent
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Slot
+from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
@@ -16,7 +16,7 @@ from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, draw_text
+from ultraplanner_gui.widgets.lane import HEAD_PX, LABEL_PT, RIGHT_PX, UNIT_PT, Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -68,32 +68,55 @@ class StationHead(RaceLane):
         super().__init__("", "", 28.0, document, selection, axis, words, parent)
         self.setAccessibleName(self.tr("Aid stations"))
         self._rows = 1
-        theme().changed.connect(self.fit)
+        self._is_strip = False
 
-    @Slot()
-    def fit(self) -> None:
-        """Take the height of one row of names, or of two where one is too crowded.
+    def set_strip(self, is_strip: bool) -> None:
+        """Keep to one row, and name the storey, whose title is out of sight."""
+        self._is_strip = is_strip
+        self.update()
+
+    def hasHeightForWidth(self) -> bool:
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        """Return the height of one row of names, or of two where one is too crowded.
 
         The whole race decides, so that nothing jumps under a zoom.
         """
-        body = self.body()
+        self._rows = self._rows_in(float(width))
+        return round(self._rows * _row_height() + 2)
+
+    def sizeHint(self) -> QSize:
+        return QSize(400, self.heightForWidth(self.width()))
+
+    @Slot()
+    def fit(self) -> None:
+        """Ask for another height if the names need another number of rows."""
+        if self._rows_in(float(self.width())) != self._rows:
+            self.updateGeometry()
+
+    def _rows_in(self, width: float) -> int:
+        if self._is_strip:
+            return 1
+        left, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
 
         def x_of(at_m: float) -> float:
-            return body.left() + self.axis.share_of_race(at_m) * body.width()
+            return left + self.axis.share_of_race(at_m) * max(1.0, width - left - right)
 
-        self._rows = 2 if _is_crowded(self._labels(x_of)) else 1
-        self.setFixedHeight(round(self._rows * _row_height() + 2))
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        if event.size().width() != event.oldSize().width():
-            self.fit()
+        return 2 if _is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         super().renew(before, after)
         # Under a drag the rows stay as they are, else everything below would jump.
         if after is self.document.before:
             self.fit()
+
+    def paint_head(self, painter: QPainter) -> None:
+        if self._is_strip:
+            look, left = theme(), theme().px(12.0)
+            rect = QRectF(left, 0.0, look.px(HEAD_PX) - left, look.metrics(7.5, bold=True).height())
+            font = look.font(7.5, bold=True)
+            draw_text(painter, rect, self.tr("RACE DAY"), look.colours["soft"], font)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass

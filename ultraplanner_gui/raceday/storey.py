@@ -3,28 +3,38 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import partial
 
-from PySide6.QtCore import Qt, Slot
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Signal, Slot
+from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.raceday import at_cursor
 from ultraplanner_gui.raceday.clock_lanes import FootLane, InHandLane, LightLane
 from ultraplanner_gui.raceday.fuel_lane import FuelLane
 from ultraplanner_gui.raceday.profile_lane import ProfileLane
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.station_head import StationHead
 from ultraplanner_gui.raceday.target_lane import TargetLane
+from ultraplanner_gui.raceday.title_row import TitleRow
 from ultraplanner_gui.widgets.axis import Measure, RaceAxis
-from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.lane_cursor import Spot
+from ultraplanner_gui.widgets.lane_stack import LaneStack, Place
+from ultraplanner_gui.widgets.room import Wish
 from ultraplanner_gui.wording.words import Words
+
+SECTIONS, FUEL = "Sections", "Fuel"
+#: A step of the cursor, as a share of the view.
+STEP = 0.01
 
 
 class RaceDay(QWidget):
     """Profile, targets, time in hand, light and fuel over one axis."""
+
+    #: The user chose distance or clock.
+    measure_chosen = Signal(str)
 
     def __init__(
         self,
@@ -36,43 +46,51 @@ class RaceDay(QWidget):
         super().__init__(parent)
         self._document, self._selection, self._words = document, selection, words
         self._axis = RaceAxis(self)
+        self.stack = LaneStack(self)
         units = words()
 
-        def lane(of: type[RaceLane], name: str, unit: str, height_px: float) -> RaceLane:
-            return of(name, unit, height_px, document, selection, self._axis, words, self)
+        def lane(of: type[RaceLane], name: str, unit: str) -> RaceLane:
+            return of(name, unit, 40.0, document, selection, self._axis, words, self.stack)
 
-        self._head = StationHead(document, selection, self._axis, words, self)
-        self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit, 110.0)
-        self.target = TargetLane(document, selection, self._axis, words, self)
-        self._in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"), 44.0)
-        self._light = lane(LightLane, self.tr("Light"), "", 17.0)
-        self.fuel = FuelLane(document, selection, self._axis, words, self)
-        self._foot = lane(FootLane, "", units.distance_unit, 20.0)
-        self._lanes = (
-            self._head,
-            self.profile,
-            self.target,
-            self._in_hand,
-            self._light,
-            self.fuel,
-            self._foot,
+        self.title = TitleRow(self.stack)
+        self.title.chosen.connect(self._on_measure_chosen)
+        self.head = StationHead(document, selection, self._axis, words, self.stack)
+        self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit)
+        self.target = TargetLane(document, selection, self._axis, words, self.stack)
+        self.in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"))
+        self.light = lane(LightLane, self.tr("Light"), "")
+        self.fuel = FuelLane(document, selection, self._axis, words, self.stack)
+        self.foot = lane(FootLane, "", units.distance_unit)
+        self._fill_stack()
+        self._cursor = self.stack.follow(
+            self.title, self._spot_at, self._step_from, lambda: self.title.free_left
         )
         box = QVBoxLayout(self)
-        box.setContentsMargins(0, 4, 0, 4)
-        box.setSpacing(3)
-        box.addLayout(self._title_row())
-        for one, stretch in zip(self._lanes, (0, 10, 5, 4, 0, 7, 0), strict=True):
-            box.addWidget(one, stretch)
-        self._dress()
-        theme().changed.connect(self._dress)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.addWidget(self.stack)
+        self.setFocusProxy(self.target)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(self.tr("Race day"))
+        self._axis.changed.connect(self._cursor.renew)
         self._axis.show(document.shown)
         document.changed.connect(self._on_changed)
+
+    @property
+    def lanes(self) -> tuple[RaceLane, ...]:
+        """Every part over the race axis, in the usual order."""
+        chosen = (self.profile, self.target, self.in_hand, self.light, self.fuel)
+        return (self.head, *chosen, self.foot)
 
     def choose_measure(self, measure: Measure) -> None:
         """Lay the race out by distance or by clock."""
         self._axis.choose(measure)
-        self._head.fit()
-        self._buttons[measure].setChecked(True)
+        self.head.fit()
+        self.title.show_measure(measure)
+
+    def set_strip(self, is_strip: bool) -> None:
+        """Show no more than a strip, or what there is room for."""
+        self.head.set_strip(is_strip)
+        self.stack.set_strip(is_strip)
 
     def add_station(self) -> None:
         """Add an aid station in the middle of the chosen section, or of the longest."""
@@ -85,41 +103,104 @@ class RaceDay(QWidget):
             AddStation(self.tr("New station"), round((section.start_m + section.end_m) / 2))
         )
 
+    def minimumSizeHint(self) -> QSize:
+        return self.stack.minimumSizeHint()
+
+    def _fill_stack(self) -> None:
+        own = Wish(0, 0, 0, 4)
+        section = self._choose_section
+        lanes = (
+            self._place(self.profile, Wish(44, 110, 420, 1), "profile", section, 2, True),
+            self._place(self.target, Wish(36, 58, 110, 2), "target", section, None, True),
+            self._place(self.in_hand, Wish(30, 44, 90, 6), "in hand", section),
+            self._place(self.light, Wish(17, 17, 22, 5), "light", section, 1),
+            self._place(self.fuel, Wish(66, 92, 150, 7), "fuel", self._choose_item),
+        )
+        self.stack.fill(
+            above=(
+                Place(self.title, own, gap_px=0.0),
+                Place(self.head, Wish(0, 0, 0, 0), gap_px=2.0, strip_rank=0, is_core=True),
+            ),
+            lanes=lanes,
+            below=(Place(self.foot, Wish(20, 20, 20, 3), gap_px=2.0),),
+        )
+        self.stack.name_strip(self.tr("Open race day"))
+
+    def _place(
+        self,
+        lane: RaceLane,
+        wish: Wish,
+        name: str,
+        choose: Callable[[float | None], None],
+        strip_rank: int | None = None,
+        is_core: bool = False,
+    ) -> Place:
+        return Place(
+            lane,
+            wish,
+            name,
+            lane.name,
+            FUEL if lane is self.fuel else SECTIONS,
+            strip_rank=strip_rank,
+            is_core=is_core,
+            choose=choose,
+            deeds=lane.add_deeds,
+        )
+
+    # The cursor and the tables
+
+    def _spot_at(self, x: float) -> Spot | None:
+        body, outlook = self.profile.body(), self._document.shown
+        if not body.left() <= x <= body.right() or outlook.target is None:
+            return None
+        moment_s = self._axis.time_at(x - body.left(), body.width())
+        place_m = self.profile.place_at(x)
+        said = at_cursor.figures(outlook, place_m, moment_s, self._words())
+        return Spot(x, x, said)
+
+    def _step_from(self, x: float | None, by: int) -> float:
+        body = self.profile.body()
+        wide = max(1.0, STEP * body.width())
+        start = x if x is not None else body.center().x() - by * wide
+        return min(max(start + by * wide, body.left()), body.right())
+
+    def _choose_section(self, x: float | None) -> None:
+        """Select the section at *x*; without one, that of what is selected."""
+        sections = self._document.outlook.sections
+        place_m = self.profile.place_at(x) if x is not None else self._place_selected()
+        found = next((s for s in sections if place_m is not None and place_m <= s.end_m), None)
+        if found is not None:
+            self._selection.choose("section", found.key)
+
+    def _choose_item(self, x: float | None) -> None:
+        """Select the item nearest to *x*; without one, leave a selected item as it is."""
+        items, body = self._document.project.fuel.items, self.fuel.body()
+        if items and x is not None:
+            at_s = self._axis.time_at(x - body.left(), body.width())
+            nearest = min(items, key=lambda item: abs(item.at_s - at_s))
+            self._selection.choose("item", nearest.key)
+
+    def _place_selected(self) -> float | None:
+        """Return where on the course what is selected lies, None if it does not."""
+        outlook, kind, key = self._document.outlook, self._selection.kind, self._selection.key
+        course, target = outlook.project.course, outlook.target
+        if kind == "item" and target is not None:
+            item = next((i for i in outlook.project.fuel.items if i.key == key), None)
+            return target.distance_at(item.at_s) if item is not None else None
+        if kind == "station" and course is not None:
+            return next((s.at_m for s in course.stations if s.key == key), None)
+        return None
+
+    # What happens
+
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
         self._axis.show(after)
-        for lane in self._lanes:
+        for lane in self.lanes:
             lane.renew(before, after)
+        self._cursor.renew()
 
-    def _title_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setContentsMargins(14, 0, 14, 0)
-        self._title = QLabel(self.tr("RACE DAY"), self)
-        row.addWidget(self._title)
-        row.addSpacing(16)
-        self._group = QButtonGroup(self)
-        self._buttons: dict[Measure, QPushButton] = {}
-        texts: dict[Measure, str] = {
-            "distance": self.tr("by distance"),
-            "clock": self.tr("by clock"),
-        }
-        for measure, text in texts.items():
-            button = QPushButton(text, self)
-            button.setCheckable(True)
-            button.setFlat(True)
-            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-            button.clicked.connect(partial(self.choose_measure, measure))
-            self._group.addButton(button)
-            self._buttons[measure] = button
-            row.addWidget(button)
-        self._buttons["distance"].setChecked(True)
-        row.addStretch(1)
-        return row
-
-    @Slot()
-    def _dress(self) -> None:
-        look = theme()
-        self._title.setFont(look.font(8.0, bold=True))
-        self._title.setStyleSheet(f"color: {look.colours.soft}")
-        self._light.setFixedHeight(round(look.px(17)))
-        self._foot.setFixedHeight(round(look.px(20)))
+    @Slot(str)
+    def _on_measure_chosen(self, measure: Measure) -> None:
+        self.choose_measure(measure)
+        self.measure_chosen.emit(measure)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QMenu, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
@@ -116,6 +117,17 @@ class TargetLane(RaceLane):
         if section is not None:
             self._free(section)
 
+    def add_deeds(self, menu: QMenu, at: QPointF | None) -> None:
+        section = self._section_at(at.x()) if at is not None else self._chosen()
+        if section is not None:
+            self._choose(section)
+            text = self.tr("Move with the arrow keys")
+            menu.addAction(text, partial(self._pick_up_for_keys, section))
+            free = menu.addAction(
+                self.tr("Let the section follow the curve"), partial(self._free, section)
+            )
+            free.setEnabled(section.is_fixed)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key, sections = event.key(), self.shown.sections
         index = next((k for k, s in enumerate(sections) if s.key == self._section), 0)
@@ -174,8 +186,11 @@ class TargetLane(RaceLane):
     def is_carrying(self) -> bool:
         return self._carry.is_on
 
+    def _chosen(self) -> SectionFigures | None:
+        return next((s for s in self.shown.sections if s.key == self._section), None)
+
     def place_of_choice(self) -> float | None:
-        chosen = next((s for s in self.shown.sections if s.key == self._section), None)
+        chosen = self._chosen()
         return (chosen.start_m + chosen.end_m) / 2 if chosen is not None else None
 
     def _choose(self, section: SectionFigures) -> None:
@@ -196,6 +211,11 @@ class TargetLane(RaceLane):
             self._choose(section)
             self._carry.pick_up()
         self.update()
+
+    def _pick_up_for_keys(self, section: SectionFigures) -> None:
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        if not self._carry.is_on:
+            self._pick_up_or_put_down(section)
 
     def _carry_by(self, section: SectionFigures, right: int, up: int) -> None:
         if up:

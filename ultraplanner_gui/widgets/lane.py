@@ -115,6 +115,11 @@ class Lane(QWidget):
     def minimumSizeHint(self) -> QSize:
         return QSize(300, round(theme().px(min(self._height_px, 30.0))))
 
+    @property
+    def name(self) -> str:
+        """What it is called in its head."""
+        return self._name
+
     def rename(self, name: str) -> None:
         """Name the lane in its head; for a name that is translated where the lane is made."""
         self._name = name

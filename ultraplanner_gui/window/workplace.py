@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
-from PySide6.QtCore import Qt, Slot
+from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QHBoxLayout, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from ultraplanner_gui.buildup.storey import BuildUp
 from ultraplanner_gui.cards.desk_view import CardsDesk
@@ -16,6 +17,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.raceday.storey import RaceDay
+from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.ask import Ask
@@ -26,11 +28,17 @@ from ultraplanner_gui.wording.words import Words
 
 PLACES = ("sheet", "tables", "cards")
 #: Below this height one storey is open and the other a strip.
-LOW_WINDOW_PX = 800
+LOW_WINDOW_PX = 820
+#: A strip takes no more than this share of the window.
+STRIP_SHARE = 0.24
+QWIDGETSIZE_MAX = (1 << 24) - 1
 
 
 class Workplace(QWidget):
     """Everything the window shows of one document."""
+
+    #: The sheet, the tables or the cards are asked for.
+    place_wanted = Signal(str)
 
     def __init__(
         self,
@@ -49,6 +57,15 @@ class Workplace(QWidget):
         self.buildup = BuildUp(document, self.selection, words, self)
         self.raceday = RaceDay(document, self.selection, words, self)
         self.raceday.choose_measure(settings.race_axis)
+        self.raceday.measure_chosen.connect(self._on_measure_chosen)
+        self.buildup.stack.arrange(settings.buildup_lanes)
+        self.raceday.stack.arrange(settings.raceday_lanes)
+        for storey, name in ((self.buildup, "buildup"), (self.raceday, "raceday")):
+            storey.stack.arranged.connect(self._on_arranged)
+            storey.stack.table_wanted.connect(self._on_table_wanted)
+            storey.stack.open_wanted.connect(partial(self._on_open_wanted, name))
+        self._opened = settings.open_storey
+        self._is_low, self._is_fitting, self._height = False, False, 0
         self.ledger = Ledger(document, self.selection, words, self)
         self.tables = Tables(document, self.selection, words, self)
         self.cards = CardsDesk(document, words, ask, self)
@@ -60,6 +77,8 @@ class Workplace(QWidget):
         self._storeys.addWidget(self.raceday)
         self._storeys.setStretchFactor(0, 5)
         self._storeys.setStretchFactor(1, 4)
+        self._storeys.setChildrenCollapsible(False)
+        self._storeys.splitterMoved.connect(self._on_split)
         sheet = QWidget(self)
         row = QHBoxLayout(sheet)
         row.setContentsMargins(0, 0, 0, 0)
@@ -89,20 +108,73 @@ class Workplace(QWidget):
         """Bring *place* into view."""
         self._places.setCurrentIndex(PLACES.index(place))
         if place == "sheet":
-            self.buildup.setFocus()
+            (self.raceday if self._opened == "raceday" else self.buildup).setFocus()
 
     def show_storeys(self, buildup: bool, raceday: bool) -> None:
-        """Open one storey over the whole window, or both."""
+        """Open one storey over the whole window, or both; a low window opens one of them."""
         self.show_place("sheet")
+        if self._is_low and buildup != raceday:
+            self.open_storey("buildup" if buildup else "raceday")
+            buildup = raceday = True
         self.buildup.setVisible(buildup)
         self.raceday.setVisible(raceday)
+        if not buildup or self._opened == "raceday":
+            self.raceday.setFocus()
+
+    def open_storey(self, name: str) -> None:
+        """Open the storey *name* in a low window; the other becomes the strip."""
+        self._opened = self._settings.open_storey = name
+        self.fit_height(self._height)
+        (self.buildup if name == "buildup" else self.raceday).setFocus()
 
     def fit_height(self, height: int) -> None:
-        """Give both storeys their share, the build-up first where the window is low."""
-        if height < LOW_WINDOW_PX:
-            self._storeys.setSizes([round(height * 0.62), round(height * 0.38)])
-        else:
+        """Open both storeys in a window of *height*, or one of them where it is low."""
+        self._height = height
+        # Focus leaves what is hidden and may come upon a strip: that is no wish to open it.
+        self._is_fitting = True
+        self._is_low = height < LOW_WINDOW_PX
+        storeys: tuple[tuple[BuildUp | RaceDay, str], ...] = (
+            (self.buildup, "buildup"),
+            (self.raceday, "raceday"),
+        )
+        for storey, name in storeys:
+            is_strip = self._is_low and self._opened != name
+            storey.set_strip(is_strip)
+            least = storey.stack.strip_height(STRIP_SHARE * height) if is_strip else 0
+            storey.setMinimumHeight(least)
+            storey.setMaximumHeight(least if is_strip else QWIDGETSIZE_MAX)
+        self._is_fitting = False
+        split = self._settings.storey_split
+        if not self._is_low and not (split and self._storeys.restoreState(split)):
             self._storeys.setSizes([round(height * 0.56), round(height * 0.44)])
+
+    def fill_lane_menus(self, buildup: QMenu, raceday: QMenu) -> None:
+        """Put into two menus what can be done with the lanes."""
+        self.buildup.stack.menus.fill(buildup)
+        self.raceday.stack.menus.fill(raceday)
+
+    def _on_open_wanted(self, name: str) -> None:
+        if not self._is_fitting:
+            self.open_storey(name)
+
+    @Slot()
+    def _on_split(self) -> None:
+        if not self._is_low and self.buildup.isVisible() and self.raceday.isVisible():
+            self._settings.storey_split = bytes(self._storeys.saveState().data())
+
+    @Slot()
+    def _on_arranged(self) -> None:
+        self._settings.buildup_lanes = self.buildup.stack.arrangement.written()
+        self._settings.raceday_lanes = self.raceday.stack.arrangement.written()
+
+    @Slot(str)
+    def _on_table_wanted(self, name: str) -> None:
+        self.place_wanted.emit("tables")
+        self.tables.show_table(name)
+
+    @Slot(str)
+    def _on_measure_chosen(self, measure: Measure) -> None:
+        self._settings.race_axis = measure
 
     @Slot()
     def refresh(self) -> None:

@@ -1,0 +1,136 @@
+"""The two storeys share the window; lanes are the user's to choose."""
+
+from datetime import date
+from itertools import pairwise
+
+import pytest
+from PySide6.QtCore import Qt
+
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.window.main_window import MainWindow
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture
+def settings(tmp_path):
+    return Settings(tmp_path / "settings.ini")
+
+
+@pytest.fixture
+def open_window(qtbot, settings):
+    def make(width, height):
+        window = MainWindow(settings)
+        qtbot.addWidget(window)
+        window.resize(width, height)
+        window.show()
+        window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+        qtbot.waitExposed(window)
+        return window
+
+    return make
+
+
+def strips(window):
+    place = window.workplace
+    return place.buildup.stack.is_strip, place.raceday.stack.is_strip
+
+
+def test_a_low_window_opens_one_storey_and_keeps_the_other_as_a_strip(open_window):
+    window = open_window(1280, 720)
+    assert strips(window) == (False, True)
+    assert window.workplace.raceday.height() < 0.25 * window.height()
+    window.deeds.raceday_alone()
+    assert strips(window) == (True, False)
+    assert window.workplace.buildup.height() < 0.25 * window.height()
+    window.deeds.buildup_alone()
+    assert strips(window) == (False, True)
+
+
+def test_clicking_a_strip_opens_it(open_window, qtbot):
+    window = open_window(1280, 720)
+    qtbot.mouseClick(window.workplace.raceday.light, Qt.MouseButton.LeftButton)
+    assert strips(window) == (True, False)
+
+
+def test_a_high_window_opens_both(open_window):
+    window = open_window(1440, 900)
+    assert strips(window) == (False, False)
+    window.resize(1440, 720)
+    assert strips(window) == (False, True)
+    window.resize(1440, 1000)
+    assert strips(window) == (False, False)
+
+
+def test_the_open_storey_is_remembered(open_window):
+    open_window(1280, 720).deeds.raceday_alone()
+    assert strips(open_window(1280, 720)) == (True, False)
+
+
+def test_hidden_moved_and_sized_lanes_are_remembered(open_window):
+    stack = open_window(1440, 1000).workplace.raceday.stack
+    stack.show_lane("light", False)
+    stack.move_lane("fuel", -1)
+    stack.size_lane("target", 90)
+    again = open_window(1440, 1000).workplace.raceday
+    assert again.stack.arrangement == stack.arrangement
+    assert not again.light.isVisible()
+    assert again.fuel.y() < again.in_hand.y()
+    again.stack.arrange_usually()
+    assert again.light.isVisible()
+    assert again.stack.arrangement == again.stack.usual
+
+
+def test_the_view_menu_lists_the_lanes(open_window):
+    window = open_window(1440, 1000)
+    buildup, raceday = window._lanes
+    buildup.aboutToShow.emit()
+    raceday.aboutToShow.emit()
+    for menu, stack in (
+        (buildup, window.workplace.buildup.stack),
+        (raceday, window.workplace.raceday.stack),
+    ):
+        titles = [stack.lane(choice.name).title for choice in stack.arrangement.lanes]
+        checks = [action for action in menu.actions() if action.isCheckable()]
+        assert [action.text() for action in checks] == titles
+        checks[-1].trigger()
+        assert not stack.arrangement.lanes[-1].is_shown
+
+
+def test_a_lane_leads_to_its_table(open_window):
+    window = open_window(1440, 1000)
+    window.workplace.raceday.stack.show_table("fuel")
+    assert window.workplace.place == "tables"
+    assert window.workplace.tables.page.spec.name == "Fuel"
+
+
+def test_choosing_distance_or_clock_is_remembered(open_window, settings, qtbot):
+    window = open_window(1440, 900)
+    window.workplace.raceday.title.chosen.emit("clock")
+    assert settings.race_axis == "clock"
+
+
+def test_the_last_lane_cannot_be_hidden(open_window):
+    stack = open_window(1440, 900).workplace.buildup.stack
+    for choice in stack.arrangement.lanes:
+        stack.show_lane(choice.name, False)
+    assert len(stack.arrangement.shown) == 1
+
+
+@pytest.mark.parametrize("percent", [80, 100, 150, 200])
+@pytest.mark.parametrize("size", [(1280, 720), (1440, 900), (1920, 1080), (2560, 1440)])
+def test_lanes_never_lie_over_each_other(open_window, settings, size, percent):
+    from ultraplanner_gui.widgets.theme import theme
+
+    theme().choose("light", percent)
+    try:
+        window = open_window(*size)
+        for storey in (window.workplace.buildup, window.workplace.raceday):
+            parts = [p.part for p in storey.stack._places() if p.part.isVisible()]
+            for above, below in pairwise(parts):
+                assert above.geometry().bottom() < below.geometry().top() + 1
+            assert parts[-1].geometry().bottom() <= storey.stack.height()
+    finally:
+        theme().choose("light", 100)

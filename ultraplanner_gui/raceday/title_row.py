@@ -1,0 +1,57 @@
+"""The title of race day, and whether it runs by distance or by clock."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QWidget
+
+from ultraplanner_gui.widgets.axis import Measure
+from ultraplanner_gui.widgets.theme import dress, theme
+
+
+class TitleRow(QWidget):
+    """Title and two buttons; the rest of the row is free for the figures at the cursor."""
+
+    chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(14, 2, 14, 0)
+        self._label = QLabel(self.tr("RACE DAY"), self)
+        row.addWidget(self._label)
+        row.addSpacing(16)
+        group = QButtonGroup(self)
+        self.buttons: dict[Measure, QPushButton] = {}
+        texts: dict[Measure, str] = {
+            "distance": self.tr("by distance"),
+            "clock": self.tr("by clock"),
+        }
+        for measure, text in texts.items():
+            button = QPushButton(text, self)
+            button.setCheckable(True)
+            button.setFlat(True)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            button.clicked.connect(partial(self.chosen.emit, measure))
+            group.addButton(button)
+            self.buttons[measure] = button
+            row.addWidget(button)
+        self.buttons["distance"].setChecked(True)
+        row.addStretch(1)
+        self._dress()
+        theme().changed.connect(self._dress)
+
+    def show_measure(self, measure: Measure) -> None:
+        """Mark the button of what the race runs by."""
+        self.buttons[measure].setChecked(True)
+
+    @property
+    def free_left(self) -> int:
+        """Where, past title and buttons, the row is free."""
+        return self.buttons["clock"].geometry().right() + round(theme().px(10.0))
+
+    @Slot()
+    def _dress(self) -> None:
+        dress(self._label, 8.0, theme().colours.soft, bold=True)
