@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QPushButton, QWidget
 
@@ -13,6 +13,8 @@ from ultraplanner_gui.widgets.theme import theme
 
 BETWEEN = "   "
 READOUT_PAD_PX = 6.0
+
+OPEN_PX = 16.0
 
 
 class Edge(QWidget):
@@ -156,6 +158,13 @@ class Readout(_Overlay):
 
 class OpenButton(QPushButton):
     """In a strip: opens its storey."""
+
+    def sizeHint(self) -> QSize:
+        side = round(theme().px(OPEN_PX))
+        return QSize(side, side)
+
+    def minimumSizeHint(self) -> QSize:
+        return self.sizeHint()
 
     def paintEvent(self, event: QPaintEvent) -> None:
         colours, box = theme().colours, QRectF(self.rect()).adjusted(1, 1, -1, -1)

@@ -20,7 +20,6 @@ from ultraplanner_gui.widgets.theme import theme
 
 STRETCH_PX = 8.0
 OPEN_LEFT_PX = 64.0
-OPEN_PX = 16.0
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -241,8 +240,8 @@ class LaneStack(QWidget):
 
     def _put_open_button(self) -> None:
         look = theme()
-        size, left = round(look.px(OPEN_PX)), round(look.px(OPEN_LEFT_PX))
-        self._open.setGeometry(left, 1, size, size)
+        self._open.resize(self._open.sizeHint())
+        self._open.move(round(look.px(OPEN_LEFT_PX)), 1)
         self._open.setVisible(self._is_strip)
         self._open.raise_()
 

@@ -61,6 +61,13 @@ class MainWindow(QMainWindow):
         self._recent = QMenu(self.tr("Open &recent"), self)
         self._recent.aboutToShow.connect(self._fill_recent)
         self._menus["file"].insertMenu(self.table.by_name["demo"], self._recent)
+        self._lanes = (
+            QMenu(self.tr("Lanes of the bu&ild-up"), self),
+            QMenu(self.tr("Lanes of race da&y"), self),
+        )
+        for menu in self._lanes:
+            menu.aboutToShow.connect(self._fill_lanes)
+            self._menus["view"].insertMenu(self.table.by_name["by_distance"], menu)
         self._undo: list[QAction] = []
         deeds = self.deeds
         self._welcome = Welcome(
@@ -204,6 +211,7 @@ class MainWindow(QMainWindow):
         self._undo = [undo, redo]
         edit = self._menus["edit"]
         edit.insertActions(edit.actions()[0], self._undo)
+        place.place_wanted.connect(self.go)
         place.fit_height(self.height())
         self._title()
         self.go("sheet")
@@ -233,6 +241,8 @@ class MainWindow(QMainWindow):
         has_course = document is not None and document.project.course is not None
         kind = self.workplace.selection.kind if self.workplace is not None else ""
         self.table.enable(document is not None, has_course, kind)
+        for menu in self._lanes:
+            menu.menuAction().setEnabled(document is not None)
 
     def _title(self) -> None:
         document = self.document
@@ -241,6 +251,10 @@ class MainWindow(QMainWindow):
             if document is not None
             else "Ultraplanner"
         )
+
+    def _fill_lanes(self) -> None:
+        if self.workplace is not None:
+            self.workplace.fill_lane_menus(*self._lanes)
 
     def _fill_recent(self) -> None:
         self._recent.clear()
