@@ -8,7 +8,6 @@ import logging
 import sys
 import threading
 from collections.abc import Callable
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 
@@ -28,9 +27,7 @@ def install(tell: Callable[[Message], object], folder: Path | None = None) -> Ca
     """
     folder = folder or places.logs()
     path = folder / "ultraplanner.log"
-    handler = RotatingFileHandler(
-        path, maxBytes=LOG_BYTES, backupCount=LOGS_HELD, encoding="utf-8", delay=True
-    )
+    handler = _LogFile(path)
     handler.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(name)s: %(message)s"))
     root = logging.getLogger("ultraplanner_gui")
     root.addHandler(handler)
@@ -50,6 +47,31 @@ def install(tell: Callable[[Message], object], folder: Path | None = None) -> Ca
         handler.close()
 
     return restore
+
+
+class _LogFile(logging.Handler):
+    """Writes to a log that is begun anew when it is full; made when there is something to write."""
+
+    def __init__(self, path: Path) -> None:
+        super().__init__()
+        self._path = path
+        self._file: logging.Handler | None = None
+
+    def emit(self, record: logging.LogRecord) -> None:
+        if self._file is None:
+            # It brings sockets and more with it, which every start would wait for.
+            from logging.handlers import RotatingFileHandler
+
+            self._file = RotatingFileHandler(
+                self._path, maxBytes=LOG_BYTES, backupCount=LOGS_HELD, encoding="utf-8"
+            )
+            self._file.setFormatter(self.formatter)
+        self._file.emit(record)
+
+    def close(self) -> None:
+        if self._file is not None:
+            self._file.close()
+        super().close()
 
 
 class _Hook:

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime, timedelta
-from pathlib import Path
 from zoneinfo import ZoneInfo
 
-from ultraplanner_gui.desk import places, resources
+from ultraplanner_gui.desk import resources
 from ultraplanner_gui.engine.block import BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.outlook import Outlook, derive
@@ -19,7 +18,6 @@ from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.store.project_file import ProjectFile
 
 WEEKS_TO_GO = 11
 WEEKS_IN_ALL = 18
@@ -84,15 +82,6 @@ def demo_project(today: date) -> Project:
     items = place_by_clock(project.fuel, outlook.target.finish_s)
     project = replace(project, fuel=project.fuel.with_items(items))
     return replace(project, block=_lived(_block(project, outlook), today))
-
-
-def demo_file(today: date) -> Path:
-    """Return the demo's project file for *today*, written at the first call of the day."""
-    path = places.data() / f"demo-{today.isoformat()}.ultraplan"
-    if not path.exists():
-        path.parent.mkdir(parents=True, exist_ok=True)
-        ProjectFile.create(path, demo_project(today)).close()
-    return path
 
 
 def _course() -> Course:

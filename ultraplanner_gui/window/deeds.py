@@ -1,10 +1,13 @@
-"""What each action does: one slot per row of the action table."""
+"""What each action does: one slot per row of the action table.
+
+What most sittings do not need is imported where it is used, so that the window opens sooner.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
-from functools import partial
+from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,19 +15,15 @@ from PySide6.QtCore import QObject, Slot
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk import places, resources
-from ultraplanner_gui.desk.demo import demo_file
+from ultraplanner_gui.desk.demo_file import demo_file
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.desk.zones import nearest_zone
 from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
-from ultraplanner_gui.engine.first_plan import first_plan, likely_finish_s, likely_start, new_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.profile import Profile, build_profile
-from ultraplanner_gui.exchange.foods_in import read_foods
-from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.race import Race
@@ -32,17 +31,20 @@ from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import ThemeWish, theme
-from ultraplanner_gui.window import dialogs
-from ultraplanner_gui.window.plan_form import Answers, PlanForm
-from ultraplanner_gui.window.table_course import TABLE_SUFFIXES, TableCourse
-from ultraplanner_gui.window.undo_list import UndoList
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow
+    from ultraplanner_gui.window.plan_form import Answers
+    from ultraplanner_gui.window.table_course import TableCourse
+
+#: Files that hold a table and no line.
+TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
 
 
 def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     """Read a course and build its profile: the slow part of a new plan."""
+    from ultraplanner_gui.exchange.gpx_in import read_course
+
     course = read_course(path)
     token.progress(0.7)
     return course, build_profile(course)
@@ -54,12 +56,17 @@ class Deeds(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
-        self._table_course = TableCourse(window, self)
         self._job: object = None
         self._then: Callable[[tuple[Course, Profile]], None] = self._propose
         window.jobs.done.connect(self._on_job_done)
         window.jobs.failed.connect(self._on_job_failed)
         window.jobs.progressed.connect(self._on_job_progressed)
+
+    @cached_property
+    def _table_course(self) -> TableCourse:
+        from ultraplanner_gui.window.table_course import TableCourse
+
+        return TableCourse(self._window, self)
 
     # Files
 
@@ -119,6 +126,8 @@ class Deeds(QObject):
     def history(self) -> None:
         document = self._window.document
         if document is not None:
+            from ultraplanner_gui.window import dialogs
+
             dialogs.open_history(self._window, document, self._window.settings.words())
 
     @Slot()
@@ -154,6 +163,9 @@ class Deeds(QObject):
         document = self._window.document
         if document is None:
             return
+        from ultraplanner_gui.engine.first_plan import likely_finish_s
+        from ultraplanner_gui.window.plan_form import PlanForm
+
         project, profile = document.project, document.outlook.profile
         form = PlanForm(
             project.race,
@@ -169,6 +181,8 @@ class Deeds(QObject):
     @Slot()
     def steps(self) -> None:
         if self._window.document is not None:
+            from ultraplanner_gui.window.undo_list import UndoList
+
             UndoList.show_beside(self._window, self._window.document)
 
     @Slot()
@@ -178,6 +192,8 @@ class Deeds(QObject):
     @Slot()
     def notes(self) -> None:
         if self._window.document is not None:
+            from ultraplanner_gui.window import dialogs
+
             dialogs.open_notes(self._window, self._window.document)
 
     @Slot()
@@ -185,6 +201,8 @@ class Deeds(QObject):
         document = self._window.document
         if document is None:
             return
+        from ultraplanner_gui.engine.first_plan import new_block
+
         try:
             plan = new_block(document.project, document.outlook, date.today())
         except PlanError as error:
@@ -237,6 +255,8 @@ class Deeds(QObject):
     @Slot()
     def fuel_rates(self) -> None:
         if self._window.document is not None:
+            from ultraplanner_gui.window import dialogs
+
             dialogs.open_fuel_rates(self._window, self._window.document)
 
     @Slot()
@@ -348,14 +368,20 @@ class Deeds(QObject):
 
     @Slot()
     def shortcuts(self) -> None:
+        from ultraplanner_gui.window import dialogs
+
         dialogs.open_keys(self._window, self._window.table)
 
     @Slot()
     def red_flags(self) -> None:
+        from ultraplanner_gui.window import dialogs
+
         dialogs.open_red_flags(self._window)
 
     @Slot()
     def about(self) -> None:
+        from ultraplanner_gui.window import dialogs
+
         dialogs.open_about(self._window)
 
     @Slot()
@@ -411,6 +437,9 @@ class Deeds(QObject):
             self._window.show_progress(fraction)
 
     def _propose(self, result: tuple[Course, Profile]) -> None:
+        from ultraplanner_gui.desk.zones import nearest_zone
+        from ultraplanner_gui.engine.first_plan import likely_finish_s, likely_start
+
         course, profile = result
         zone = nearest_zone(profile.latitude_deg, profile.longitude_deg)
         start = likely_start(date.today(), zone)
@@ -426,6 +455,9 @@ class Deeds(QObject):
         parent: QWidget,
     ) -> None:
         """Open the form of a new plan, with *race* proposed in it."""
+        from ultraplanner_gui.engine.first_plan import likely_finish_s
+        from ultraplanner_gui.window.plan_form import PlanForm
+
         words = self._window.settings.words()
         facts = self.tr("{0}, {1} aid stations proposed").format(
             words.distance(profile.length_m, 1), len(course.stations)
@@ -453,6 +485,9 @@ class Deeds(QObject):
 
     def make_plan(self, course: Course, answers: Answers) -> str:
         """Make and open the plan answered for; return what is wrong, nothing if it was made."""
+        from ultraplanner_gui.engine.first_plan import first_plan
+        from ultraplanner_gui.exchange.foods_in import read_foods
+
         assert answers.path is not None
         try:
             check_runner(answers.runner)

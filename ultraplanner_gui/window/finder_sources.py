@@ -26,7 +26,6 @@ from ultraplanner_gui.window.actions import (
     ActionRow,
 )
 from ultraplanner_gui.window.finder_index import Entry, Source
-from ultraplanner_gui.window.tables import SPECS
 from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:
@@ -131,6 +130,8 @@ class FinderSources:
     def tables(self) -> Iterator[Entry]:
         """Give the tables by name."""
         if self._window.document is not None:
+            from ultraplanner_gui.window.tables import SPECS
+
             for spec in SPECS:
                 name = QCoreApplication.translate("Tables", spec.name)
                 yield Entry(say(TABLE_KIND), name, partial(self._to_table, spec.name))
@@ -328,7 +329,9 @@ class FinderSources:
             place.tables.page.view.setFocus()
 
     def _to_food(self, key: str) -> None:
-        self._to_table(SPECS[-1].name)
+        from ultraplanner_gui.window.table_fuel import FOODS
+
+        self._to_table(FOODS.name)
         if self._window.workplace is not None:
             self._window.workplace.tables.page.view.show_row(key)
 

@@ -31,9 +31,6 @@ if TYPE_CHECKING:
     from ultraplanner_gui.window.deeds import Deeds
     from ultraplanner_gui.window.main_window import MainWindow
 
-#: Files that hold a table and no line.
-TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
-
 
 class TableCourse(QObject):
     """Makes new plans from course tables; what was typed stays in the form until a plan is made."""

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from functools import partial
+from functools import cached_property, partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QHBoxLayout, QMenu, QSplitter, QStackedWidget, QVBoxLayout, QWidget
 
 from ultraplanner_gui.buildup.storey import BuildUp
-from ultraplanner_gui.cards.desk_view import CardsDesk
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.desk.settings import Settings
@@ -23,8 +23,11 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.header import Header
 from ultraplanner_gui.window.ledger import Ledger
-from ultraplanner_gui.window.tables import Tables
 from ultraplanner_gui.wording.words import Words
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.cards.desk_view import CardsDesk
+    from ultraplanner_gui.window.tables import Tables
 
 PLACES = ("sheet", "tables", "cards")
 #: Below this height one storey is open and the other a strip.
@@ -52,6 +55,7 @@ class Workplace(QWidget):
         self.document = document
         self.selection = Selection(self)
         self._settings = settings
+        self._ask = ask
         words: Callable[[], Words] = settings.words
         self.header = Header(words, switch, self)
         self.buildup = BuildUp(document, self.selection, words, self)
@@ -67,10 +71,7 @@ class Workplace(QWidget):
         self._opened = settings.open_storey
         self._is_low, self._is_fitting, self._height = False, False, 0
         self.ledger = Ledger(document, self.selection, words, self)
-        self.tables = Tables(document, self.selection, words, self)
-        self.cards = CardsDesk(document, words, ask, self)
         set_topics({self.buildup: "build-up", self.raceday: "race day"})
-        set_topics({self.tables: "tables", self.cards: "cards"})
         self._storeys = QSplitter(Qt.Orientation.Vertical, self)
         self._storeys.setHandleWidth(3)
         self._storeys.addWidget(self.buildup)
@@ -79,15 +80,15 @@ class Workplace(QWidget):
         self._storeys.setStretchFactor(1, 4)
         self._storeys.setChildrenCollapsible(False)
         self._storeys.splitterMoved.connect(self._on_split)
-        sheet = QWidget(self)
-        row = QHBoxLayout(sheet)
+        self._sheet = QWidget(self)
+        row = QHBoxLayout(self._sheet)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         row.addWidget(self._storeys, 1)
         row.addWidget(self.ledger)
         self._places = QStackedWidget(self)
-        for place in (sheet, self.tables, self.cards):
-            self._places.addWidget(place)
+        self._places.addWidget(self._sheet)
+        self._place = "sheet"
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(0)
@@ -99,15 +100,40 @@ class Workplace(QWidget):
         theme().changed.connect(self.refresh)
         self.refresh()
 
+    @cached_property
+    def tables(self) -> Tables:
+        """The tables, made when they are first asked for: the sheet opens sooner without."""
+        from ultraplanner_gui.window.tables import Tables
+
+        tables = Tables(self.document, self.selection, self._settings.words, self)
+        set_topics({tables: "tables"})
+        self._places.addWidget(tables)
+        return tables
+
+    @cached_property
+    def cards(self) -> CardsDesk:
+        """The cards' desk, made when it is first asked for."""
+        from ultraplanner_gui.cards.desk_view import CardsDesk
+
+        cards = CardsDesk(self.document, self._settings.words, self._ask, self)
+        set_topics({cards: "cards"})
+        self._places.addWidget(cards)
+        return cards
+
     @property
     def place(self) -> str:
         """Which of sheet, tables and cards is in view."""
-        return PLACES[self._places.currentIndex()]
+        return self._place
 
     def show_place(self, place: str) -> None:
         """Bring *place* into view."""
-        self._places.setCurrentIndex(PLACES.index(place))
-        if place == "sheet":
+        self._place = place
+        if place == "tables":
+            self._places.setCurrentWidget(self.tables)
+        elif place == "cards":
+            self._places.setCurrentWidget(self.cards)
+        else:
+            self._places.setCurrentWidget(self._sheet)
             (self.raceday if self._opened == "raceday" else self.buildup).setFocus()
 
     def show_storeys(self, buildup: bool, raceday: bool) -> None:
