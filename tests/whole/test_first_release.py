@@ -125,6 +125,8 @@ def _drag_session(hand):
         "session",
         session.key,
     )
+    # Away from the lanes: the line under the pointer would run through them.
+    hand.move(window.workplace.header, window.workplace.header.rect().center())
     QApplication.processEvents()
     kept, bars, tiles = document.outlook, hand.pixels(lane), hand.pixels(grid)
     told = ledger.accessibleDescription()
