@@ -25,6 +25,9 @@ OTHER = {
     "window_geometry": b"\x00\x01\xff",
     "window_state": b"x",
     "storey_split": b"y",
+    "buildup_lanes": ("-climb", "distance:80"),
+    "raceday_lanes": ("in hand:60",),
+    "open_storey": "raceday",
 }
 
 
