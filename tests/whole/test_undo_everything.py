@@ -113,8 +113,13 @@ def _leave_card_out(hand):
 
 def _other_course(hand):
     hand.window.ask.answer = resources.path("demo/course.gpx")
+    _awaited(hand, lambda: hand.menu("open_course"))
+
+
+def _awaited(hand, deed):
+    """Do what a job works at, and wait for the step it ends in."""
     count = hand.window.document.undo_stack.count()
-    hand.menu("open_course")
+    deed()
     hand.until(lambda: hand.window.document.undo_stack.count() > count)
 
 
@@ -145,7 +150,7 @@ DEEDS = {
     "race form": _race_form,
     "planned stop": _cutoff,
     "card left out": _leave_card_out,
-    "build anew": lambda hand: hand.shortcut("build_block"),
+    "build anew": lambda hand: _awaited(hand, lambda: hand.shortcut("build_block")),
     "another course": _other_course,
     "go back": _go_back,
 }

@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from functools import cached_property, partial
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec
 
 from PySide6.QtCore import QObject, Slot
 from PySide6.QtWidgets import QWidget
@@ -33,9 +33,14 @@ from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import ThemeWish, theme
 
 if TYPE_CHECKING:
+    from ultraplanner_gui.engine.block import BlockPlan
+    from ultraplanner_gui.engine.outlook import Outlook
+    from ultraplanner_gui.plan.project import Project
     from ultraplanner_gui.window.main_window import MainWindow
     from ultraplanner_gui.window.plan_form import Answers
     from ultraplanner_gui.window.table_course import TableCourse
+
+P = ParamSpec("P")
 
 #: Files that hold a table and no line.
 TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
@@ -50,6 +55,13 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
+def build_for_plan(token: Token, project: Project, outlook: Outlook, today: date) -> BlockPlan:
+    """Build the block of *project* anew from *today* on."""
+    from ultraplanner_gui.engine.first_plan import new_block
+
+    return new_block(project, outlook, today)
+
+
 class Deeds(QObject):
     """The slots behind the actions of one window."""
 
@@ -57,7 +69,7 @@ class Deeds(QObject):
         super().__init__(window)
         self._window = window
         self._job: object = None
-        self._then: Callable[[tuple[Course, Profile]], None] = self._propose
+        self._then: Callable[[Any], None] = self._propose
         window.jobs.done.connect(self._on_job_done)
         window.jobs.failed.connect(self._on_job_failed)
         window.jobs.progressed.connect(self._on_job_progressed)
@@ -153,7 +165,7 @@ class Deeds(QObject):
     @Slot()
     def open_course(self) -> None:
         self._window.ask.which_course(
-            self._folder(), partial(self._read_course, then=self._replace_course)
+            self._folder(), partial(self._read_course, then=self._replacement())
         )
 
     # The plan
@@ -201,15 +213,9 @@ class Deeds(QObject):
         document = self._window.document
         if document is None:
             return
-        from ultraplanner_gui.engine.first_plan import new_block
-
-        try:
-            plan = new_block(document.project, document.outlook, date.today())
-        except PlanError as error:
-            self._window.say(error.message)
-            return
-        document.perform(ReplaceBlock(plan.block))
-        self._say_notes(plan.notes)
+        base = document.project
+        then = partial(self._put_block_in, document, base)
+        self._start(then, build_for_plan, base, document.outlook, date.today())
 
     @Slot()
     def add_session(self) -> None:
@@ -410,14 +416,24 @@ class Deeds(QObject):
             )
 
     def _read_course(self, path: Path, then: Callable[[tuple[Course, Profile]], None]) -> None:
+        self._window.settings.last_folder = str(path.parent)
+        self._start(then, read_for_plan, path)
+
+    def _start(
+        self,
+        then: Callable[[Any], None],
+        job: Callable[Concatenate[Token, P], object],
+        *args: P.args,
+        **named: P.kwargs,
+    ) -> None:
+        """Start *job* with its progress in place; *then* takes what it makes."""
         self.cancel_job()
         self._then = then
-        self._window.settings.last_folder = str(path.parent)
-        self._job = self._window.jobs.submit(read_for_plan, path)
+        self._job = self._window.jobs.submit(job, *args, **named)
         self._window.show_progress(0.0)
 
     @Slot(object, object)
-    def _on_job_done(self, ticket: object, result: tuple[Course, Profile]) -> None:
+    def _on_job_done(self, ticket: object, result: object) -> None:
         if ticket == self._job:
             self._job = None
             self._window.hide_progress()
@@ -429,7 +445,7 @@ class Deeds(QObject):
             self._job = None
             self._window.hide_progress()
             sentence = self._window.settings.words().say(message)  # type: ignore[arg-type]
-            self._window.ask.tell(self.tr("Cannot open the course"), sentence)
+            self._window.ask.tell(self.tr("That did not work"), sentence)
 
     @Slot(object, object)
     def _on_job_progressed(self, ticket: object, fraction: float) -> None:
@@ -507,9 +523,24 @@ class Deeds(QObject):
         if notes:
             self._window.say(" ".join(words.say(note) for note in notes))
 
-    def _replace_course(self, result: tuple[Course, Profile]) -> None:
-        if self._window.document is not None:
-            self._window.document.perform(ReplaceCourse(result[0]))
+    def _replacement(self) -> Callable[[tuple[Course, Profile]], None]:
+        """Return what puts a course that was read into the project open now."""
+        document = self._window.document
+        assert document is not None
+        return partial(self._replace_course, document, document.project)
+
+    def _replace_course(
+        self, document: Document, base: Project, result: tuple[Course, Profile]
+    ) -> None:
+        if document is self._window.document:
+            text = self.tr("The other course is read.")
+            self._window.offer.deliver(document, base, ReplaceCourse(result[0]), text)
+
+    def _put_block_in(self, document: Document, base: Project, plan: BlockPlan) -> None:
+        if document is self._window.document:
+            text = self.tr("The new block is ready.")
+            self._window.offer.deliver(document, base, ReplaceBlock(plan.block), text)
+            self._say_notes(plan.notes)
 
     def _change_setup(self, answers: Answers) -> str:
         document = self._window.document

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from functools import partial
+from functools import cached_property, partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, Qt, QTimer, Slot
 from PySide6.QtGui import (
@@ -21,6 +22,7 @@ from PySide6.QtWidgets import (
     QProgressBar,
     QPushButton,
     QStackedWidget,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -33,11 +35,13 @@ from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
-from ultraplanner_gui.window.finder import Finder
-from ultraplanner_gui.window.finder_sources import FinderSources
 from ultraplanner_gui.window.help_giver import HelpGiver
+from ultraplanner_gui.window.offer import OfferBar
 from ultraplanner_gui.window.welcome import Welcome
 from ultraplanner_gui.window.workplace import PLACES, Workplace
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.window.finder import Finder
 
 MESSAGE_MS = 12_000
 
@@ -76,8 +80,14 @@ class MainWindow(QMainWindow):
         set_topic(self._welcome, "welcome")
         self._stack = QStackedWidget(self)
         self._stack.addWidget(self._welcome)
-        self.setCentralWidget(self._stack)
-        self.finder = Finder(self, FinderSources(self).all())
+        self.offer = OfferBar(self)
+        holder = QWidget(self)
+        box = QVBoxLayout(holder)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(0)
+        box.addWidget(self._stack, 1)
+        box.addWidget(self.offer)
+        self.setCentralWidget(holder)
         self._message = QLabel("", self)
         self._message.setTextFormat(Qt.TextFormat.PlainText)
         self.statusBar().setSizeGripEnabled(False)
@@ -99,6 +109,14 @@ class MainWindow(QMainWindow):
         if not (settings.window_geometry and self.restoreGeometry(settings.window_geometry)):
             self.resize(1440, 900)
 
+    @cached_property
+    def finder(self) -> Finder:
+        """What finds anything by its name, made when it is first asked for."""
+        from ultraplanner_gui.window.finder import Finder
+        from ultraplanner_gui.window.finder_sources import FinderSources
+
+        return Finder(self, FinderSources(self).all())
+
     @property
     def document(self) -> Document | None:
         """The open project's document."""
@@ -113,6 +131,7 @@ class MainWindow(QMainWindow):
         """Close the open project; everything in it is kept already."""
         document = self.document
         if document is not None:
+            self.offer.withdraw()
             self._take_down()
             document.close()
             self._refresh_welcome()

@@ -1,0 +1,75 @@
+"""What a job made is put in as one step, or offered where the plan has changed meanwhile."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Slot
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.theme import dress, theme
+
+
+class OfferBar(QFrame):
+    """A bar at the foot of the window, in sight only while something waits for an answer."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._document: Document | None = None
+        self._edit: Edit | None = None
+        self.setObjectName("offer")
+        self._text = QLabel("", self)
+        self._text.setWordWrap(True)
+        self.put_in = QPushButton(self.tr("&Put it in"), self)
+        self.leave = QPushButton(self.tr("&Leave it"), self)
+        self.put_in.clicked.connect(self._on_put_in)
+        self.leave.clicked.connect(self.withdraw)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(14, 6, 14, 6)
+        row.addWidget(self._text, 1)
+        row.addWidget(self.put_in)
+        row.addWidget(self.leave)
+        set_topic(self, "history")
+        theme().changed.connect(self._dress)
+        self._dress()
+        self.hide()
+
+    @property
+    def text(self) -> str:
+        """What is offered, in words."""
+        return self._text.text()
+
+    def deliver(self, document: Document, base: Project, edit: Edit, text: str) -> None:
+        """Perform *edit* on *document* if it still holds *base*; else offer it with *text*."""
+        if document.project is base:
+            self.withdraw()
+            document.perform(edit)
+            return
+        self._document, self._edit = document, edit
+        since = self.tr("The plan has changed since. Put in, it can be undone like any step.")
+        self._text.setText(f"{text} {since}")
+        self.show()
+        self.put_in.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    @Slot()
+    def withdraw(self) -> None:
+        """Forget what is offered."""
+        self._document = self._edit = None
+        self.hide()
+
+    @Slot()
+    def _on_put_in(self) -> None:
+        document, edit = self._document, self._edit
+        self.withdraw()
+        if document is not None and edit is not None:
+            document.perform(edit)
+
+    @Slot()
+    def _dress(self) -> None:
+        c = theme().colours
+        dress(self._text, 8.5, c.ink)
+        self.setStyleSheet(
+            f"QFrame#offer {{ background: {c.lane}; border-top: 1px solid {c.strong_line}; }}"
+        )
