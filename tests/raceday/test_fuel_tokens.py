@@ -235,7 +235,7 @@ def test_line_of_before_is_drawn_only_where_it_differs(stage):
     stage.drag(stage.fuel, stage.token(key), stage.token(key) + QPoint(100, 0))
     before = stage.document.before.fuel
 
-    marks = stage.fuel._has_changed(before.rolling_g_per_h)
+    marks = stage.fuel._has_changed(before)
 
     off = np.abs(before.rolling_g_per_h - stage.document.shown.fuel.rolling_g_per_h) > 0.5
     assert marks[off].all()

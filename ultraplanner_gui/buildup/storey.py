@@ -18,7 +18,6 @@ from ultraplanner_gui.buildup.gridpicture import WEEK
 from ultraplanner_gui.buildup.longest_lane import LongestLane
 from ultraplanner_gui.buildup.overview import Overview
 from ultraplanner_gui.buildup.practice_lane import PracticeLane
-from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.buildup.weekhead import WeekHead
 from ultraplanner_gui.buildup.weeklane import WeekLane
 from ultraplanner_gui.desk.document import Document
@@ -81,6 +80,7 @@ class BuildUp(QWidget):
         self.grid.menu_wanted.connect(self._on_menu_wanted)
         document.changed.connect(self._on_document_changed)
         theme().changed.connect(self.redraw)
+        self._parts: object = None
         self.show_outlooks(document.before, document.shown)
 
     @property
@@ -267,10 +267,24 @@ class BuildUp(QWidget):
         menu.popup(at)
 
     def _on_editor_wanted(self, key: str) -> None:
+        from ultraplanner_gui.buildup.session_editor import SessionEditor
+
         editor = SessionEditor(self._document, key, self._words(), self)
         editor.finished.connect(editor.deleteLater)
         editor.open()
         self.editor_opened.emit(editor)
 
     def _on_document_changed(self, before: Outlook, after: Outlook) -> None:
-        self.show_outlooks(self._document.before, self._document.shown)
+        # A drag on race day leaves all of this alone; nothing is done about it then.
+        parts = (_parts_shown(self._document.before), _parts_shown(self._document.shown))
+        if parts != self._parts:
+            self.show_outlooks(self._document.before, self._document.shown)
+            self._parts = parts
+
+
+def _parts_shown(outlook: Outlook) -> tuple[object, ...]:
+    """Return what of *outlook* the build-up shows; parts that are the same compare at once."""
+    project = outlook.project
+    figures = (outlook.weeks, outlook.checks, outlook.today, outlook.asks)
+    facts = (project.race.day, project.first_weekday, project.fuel.carb_g_per_h)
+    return (*figures, project.block, *facts)

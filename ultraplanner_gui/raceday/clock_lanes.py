@@ -187,6 +187,10 @@ class FootLane(RaceLane):
     topic = "race axis"
     lines_over = False
 
+    def renew(self, before: Outlook, after: Outlook) -> None:
+        if self.has_ground_changed(before, after):
+            self.update()
+
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass
 

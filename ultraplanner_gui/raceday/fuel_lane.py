@@ -21,11 +21,12 @@ from PySide6.QtWidgets import QMenu, QWidget
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.fuel import AddItem, MoveItem, RemoveItem
+from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import FuelItem, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane
-from ultraplanner_gui.raceday.tokens import TOKEN_PX, draw_token
+from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import (
@@ -74,6 +75,7 @@ class FuelLane(RaceLane):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self._carry = Carry(document)
+        self._tokens = Tokens()
         self._item = ""
         self._grab_s = 0.0
         self._by_mouse = False
@@ -339,22 +341,24 @@ class FuelLane(RaceLane):
         ys = scale.bottom - rates / scale.high * (scale.bottom - scale.top)
         shown = (xs >= graph.left() - 50) & (xs <= graph.right() + 50)
         if is_before:
-            shown &= self._has_changed(fuel.rolling_g_per_h)
+            shown &= self._has_changed(fuel)
         c = theme().colours
         painter.setPen(
             QPen(c["ink"], 1.0, Qt.PenStyle.DotLine) if is_before else QPen(c["plum"], 1.6)
         )
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for first, last in _runs(shown):
-            pairs = zip(xs[first:last].tolist(), ys[first:last].tolist(), strict=True)
+            bends = _bends(ys[first:last]) + first
+            pairs = zip(xs[bends].tolist(), ys[bends].tolist(), strict=True)
             painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in pairs]))
 
-    def _has_changed(self, before_g_per_h: FloatArray) -> npt.NDArray[np.bool_]:
-        """Return where the line of the trial leaves that of before, a step further each way."""
+    def _has_changed(self, before: FuelFigures) -> npt.NDArray[np.bool_]:
+        """Return where the line of the trial leaves that of *before*, a step further each way."""
         now = self.shown.fuel
-        if now is None or now.rolling_g_per_h.shape != before_g_per_h.shape:
-            return np.ones(len(before_g_per_h), dtype=np.bool_)
-        other = np.abs(now.rolling_g_per_h - before_g_per_h) > 0.5
+        if now is None or not len(now.rolling_s):
+            return np.ones(len(before.rolling_s), dtype=np.bool_)
+        rates = np.interp(before.rolling_s, now.rolling_s, now.rolling_g_per_h)
+        other = np.abs(rates - before.rolling_g_per_h) > 0.5
         return np.convolve(other, np.ones(3), mode="same") > 0
 
     def _paint_tokens(self, painter: QPainter, body: QRectF) -> None:
@@ -371,9 +375,15 @@ class FuelLane(RaceLane):
             if item.key == chosen:
                 last = QPointF(x, y), item
             else:
-                draw_token(painter, QPointF(x, y), foods[item.food], is_chosen=False)
+                self._tokens.draw(painter, QPointF(x, y), foods[item.food], is_chosen=False)
         if last is not None:
-            draw_token(painter, last[0], foods[last[1].food], is_chosen=True)
+            self._tokens.draw(painter, last[0], foods[last[1].food], is_chosen=True)
+
+
+def _bends(ys: FloatArray) -> npt.NDArray[np.intp]:
+    """Return the points of a line without those inside its level stretches."""
+    steps = np.diff(ys) != 0.0
+    return np.flatnonzero(np.append(steps, True) | np.append(True, steps))
 
 
 def _runs(marks: npt.NDArray[np.bool_]) -> list[tuple[int, int]]:

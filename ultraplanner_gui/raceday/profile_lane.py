@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
-import numpy as np
-from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen, QPixmap, QPolygonF
+from dataclasses import dataclass
+from itertools import pairwise
 
+import numpy as np
+import numpy.typing as npt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen, QPolygonF
+
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane
@@ -18,12 +24,34 @@ FIRST_HACHURE = 0.03
 WASH_STRENGTH = 0.85
 
 
+#: Pieces a section is stretched in.
+KNOTS = 4
+#: How far a stretched piece may reach past the picture it is taken from.
+OVER_PX = 2.0
+FORMAT = QImage.Format.Format_ARGB32_Premultiplied
+
+
+@dataclass(frozen=True, slots=True)
+class _Kept:
+    """What a picture was drawn for; `target` only where it runs by the clock."""
+
+    profile: Profile
+    look: tuple[object, ...]
+    target: PacePlan | None
+    low: float
+    high: float
+
+    def x_of(self, times_s: FloatArray, width: float) -> FloatArray:
+        """Return x of moments of the race in a picture of *width*."""
+        return (times_s - self.low) / (self.high - self.low) * width
+
+
 class ProfileLane(RaceLane):
     """Height along the race. The picture is kept until size, view, course or theme change."""
 
     topic = "profile"
-    _picture: QPixmap | None = None
-    _picture_of: object = None
+    _picture: QImage | None = None
+    _picture_of: _Kept | None = None
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -39,19 +67,55 @@ class ProfileLane(RaceLane):
         words = self.words()
         ticks = nice_ticks(scale.low, scale.high, max(2, int(body.height() / 26)))
         self.paint_ticks(painter, body, scale, [(t, words.height_bare(t)) for t in ticks])
-        target = self.shown.target if self.axis.measure == "clock" else None
-        key = (
-            profile,
-            body.size().toTuple(),
-            self.axis.low,
-            self.axis.high,
-            self.axis.measure,
-            target,
-            theme().colours,
-        )
-        if self._picture is None or self._picture_of != key:
-            self._picture, self._picture_of = self._drawn(profile, body, scale), key
-        painter.drawPixmap(body.topLeft(), self._picture)
+        of = self._kept_for(profile, body)
+        if self._picture is not None and self._picture_of == of:
+            painter.drawImage(body.topLeft(), self._picture)
+        elif not self._paint_stretched(painter, body, of):
+            self._picture, self._picture_of = self._drawn(profile, body, scale), of
+            painter.drawImage(body.topLeft(), self._picture)
+
+    def renew(self, before: Outlook, after: Outlook) -> None:
+        if self.has_ground_changed(before, after):
+            self.update()
+
+    def _kept_for(self, profile: Profile, body: QRectF) -> _Kept:
+        axis = self.axis
+        target = self.shown.target if axis.measure == "clock" else None
+        size = (round(body.width()), round(body.height()))
+        look = (size, self.devicePixelRatioF(), theme().colours, axis.measure)
+        return _Kept(profile, look, target, axis.low, axis.high)
+
+    def _paint_stretched(self, painter: QPainter, body: QRectF, wanted: _Kept) -> bool:
+        """Draw the kept picture stretched to where a drag by clock moves the places.
+
+        Between two ends of sections it keeps its proportions. Return whether that could be done.
+        """
+        picture, kept = self._picture, self._picture_of
+        is_trial = self.document.shown is not self.document.before
+        if picture is None or kept is None or not is_trial or wanted.target is None:
+            return False
+        if kept.target is None or (kept.profile, kept.look) != (wanted.profile, wanted.look):
+            return False
+        knots_m, width = self._knots_m(), body.width()
+        old = kept.x_of(_times(kept.target, knots_m), width)
+        new = wanted.x_of(_times(wanted.target, knots_m), width)
+        ratio, columns = picture.devicePixelRatio(), picture.width()
+        xs = (np.arange(columns) + 0.5) / ratio
+        from_px = np.interp(xs, new, old) * ratio
+        if from_px.min() < -OVER_PX or from_px.max() > columns + OVER_PX:
+            return False
+        index = np.clip(from_px.astype(np.intp), 0, columns - 1)
+        painter.drawImage(body.topLeft(), _with_columns(picture, index))
+        return True
+
+    def _knots_m(self) -> list[float]:
+        """Return the ends of all sections as kept and as they would be, and places between."""
+        outlooks = (self.document.before, self.document.shown)
+        ends = {0.0, *(s.end_m for outlook in outlooks for s in outlook.sections)}
+        knots: list[float] = []
+        for start, end in pairwise(sorted(ends)):
+            knots += (start + (end - start) * part / KNOTS for part in range(KNOTS))
+        return [*knots, max(ends)]
 
     def readout(self, at: QPointF) -> str:
         profile, target, words = self.shown.profile, self.shown.target, self.words()
@@ -73,12 +137,12 @@ class ProfileLane(RaceLane):
         room = max(0.06 * (high - low), 10.0)
         return Scale(low - 2.2 * room, high + room, body.top(), body.bottom())
 
-    def _drawn(self, profile: Profile, body: QRectF, scale: Scale) -> QPixmap:
+    def _drawn(self, profile: Profile, body: QRectF, scale: Scale) -> QImage:
         ratio = self.devicePixelRatioF()
         width, height = max(1, round(body.width())), max(1, round(body.height()))
-        picture = QPixmap(QSize(round(width * ratio), round(height * ratio)))
+        picture = QImage(round(width * ratio), round(height * ratio), FORMAT)
         picture.setDevicePixelRatio(ratio)
-        picture.fill(QColor(0, 0, 0, 0))
+        picture.fill(0)
         xs = np.arange(width + 1, dtype=np.float64)
         at_m = self.axis.distances_at(xs, width)
         heights = np.interp(at_m, profile.distance_m, profile.elevation_m)
@@ -100,6 +164,25 @@ class ProfileLane(RaceLane):
             painter.setPen(QPen(theme().colours["ink"], 1.3))
             painter.drawPolyline(QPolygonF(line))
         return picture
+
+
+def _times(target: PacePlan, places_m: list[float]) -> FloatArray:
+    """Return arrival and departure at every place, in this order."""
+    stop_s = {stop.at_m: stop.stop_s for stop in target.stops}
+    arrive_s = np.array(target.arrivals_s(places_m))
+    leave_s = arrive_s + np.array([stop_s.get(at_m, 0.0) for at_m in places_m])
+    return np.column_stack((arrive_s, leave_s)).ravel()
+
+
+def _with_columns(picture: QImage, index: npt.NDArray[np.intp]) -> QImage:
+    """Return a picture whose columns are those of *picture* at *index*."""
+    row = picture.bytesPerLine() // 4
+    pixels = np.frombuffer(picture.constBits(), np.uint32).reshape(picture.height(), row)
+    moved = pixels.take(index, axis=1)
+    size = (len(index), picture.height(), 4 * len(index))
+    image = QImage(moved.data, *size, FORMAT).copy()
+    image.setDevicePixelRatio(picture.devicePixelRatio())
+    return image
 
 
 def _wash(gradient: FloatArray) -> QImage:

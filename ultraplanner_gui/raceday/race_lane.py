@@ -31,6 +31,7 @@ class RaceLane(Lane):
     #: Whether the lines of the aid stations go over what the lane shows, or under it.
     lines_over = True
     _painted: QPixmap | None = None
+    _is_stale = True
 
     def __init__(
         self,
@@ -73,26 +74,44 @@ class RaceLane(Lane):
         if before.sections is not after.sections:
             self.update()
 
+    def has_ground_changed(self, before: Outlook, after: Outlook) -> bool:
+        """Whether the course, its stations, the race or where they lie along x changed."""
+        was, now = before.project.course, after.project.course
+        if before.profile is not after.profile or before.project.race is not after.project.race:
+            return True
+        if was is not now and (was is None or now is None or was.stations is not now.stations):
+            return True
+        return self.axis.measure == "clock" and before.target is not after.target
+
     def update(self, *where: object) -> None:
-        self._painted = None
+        self._is_stale = True
         super().update(*where)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        self._painted = None
+        self._is_stale = True
         super().resizeEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        ratio = self.devicePixelRatioF()
-        if self._painted is None or self._painted.devicePixelRatio() != ratio:
-            self._painted = self._paint_anew(ratio)
+        picture = self._kept_picture()
+        if self._is_stale:
+            self._paint_anew(picture)
+            self._is_stale = False
         with QPainter(self) as painter:
-            painter.drawPixmap(0, 0, self._painted)
+            painter.drawPixmap(0, 0, picture)
             if self.hasFocus():
                 self.paint_focus(painter)
 
-    def _paint_anew(self, ratio: float) -> QPixmap:
-        picture = QPixmap(self.size() * ratio)
-        picture.setDevicePixelRatio(ratio)
+    def _kept_picture(self) -> QPixmap:
+        ratio = self.devicePixelRatioF()
+        size = self.size() * ratio
+        picture = self._painted
+        if picture is None or picture.size() != size or picture.devicePixelRatio() != ratio:
+            picture = self._painted = QPixmap(size)
+            picture.setDevicePixelRatio(ratio)
+            self._is_stale = True
+        return picture
+
+    def _paint_anew(self, picture: QPixmap) -> None:
         picture.fill(theme().colours["paper"])
         body = self.body()
         with QPainter(picture) as painter:
@@ -103,7 +122,6 @@ class RaceLane(Lane):
             if self.lines_over:
                 painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
                 self.paint_station_lines(painter, body)
-        return picture
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         super().paint_ground(painter, body)

@@ -69,6 +69,7 @@ class StationHead(RaceLane):
         self.setAccessibleName(self.tr("Aid stations"))
         self._rows = 1
         self._is_strip = False
+        self._crowd: tuple[Outlook | None, tuple[object, ...], int] = (None, (), 1)
 
     def set_strip(self, is_strip: bool) -> None:
         """Keep to one row, and name the storey, whose title is out of sight."""
@@ -98,6 +99,14 @@ class StationHead(RaceLane):
     def _rows_in(self, width: float) -> int:
         if self._is_strip:
             return 1
+        # Layouts ask a hundred times while the window opens.
+        axis, look = self.axis, theme()
+        ground = (width, look.px(1.0), axis.measure, axis.share_of_race(1.0), self.words())
+        if self._crowd[0] is not self.shown or self._crowd[1] != ground:
+            self._crowd = (self.shown, ground, self._rows_anew(width))
+        return self._crowd[2]
+
+    def _rows_anew(self, width: float) -> int:
         left, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
 
         def x_of(at_m: float) -> float:
@@ -106,7 +115,8 @@ class StationHead(RaceLane):
         return 2 if _is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        super().renew(before, after)
+        if self.has_ground_changed(before, after):
+            self.update()
         # Under a drag the rows stay as they are, else everything below would jump.
         if after is self.document.before:
             self.fit()

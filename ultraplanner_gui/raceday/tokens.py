@@ -2,14 +2,48 @@
 
 from __future__ import annotations
 
+from math import ceil
+
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.widgets.theme import theme
 
 TOKEN_PX = 9.0
 HUES = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "soft"}
+
+
+class Tokens:
+    """Draws tokens from pictures of them, each made once for a look."""
+
+    def __init__(self) -> None:
+        self._of: object = None
+        self._made: dict[tuple[Shape, bool, bool], QImage] = {}
+        self._middle = 0.0
+
+    def draw(self, painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> None:
+        """Draw the token of *food* about *at*."""
+        look, ratio = theme(), painter.device().devicePixelRatio()
+        of = (look.colours, look.scale, ratio)
+        if of != self._of:
+            self._of, self._made = of, {}
+            self._middle = ceil(look.px(TOKEN_PX) / 2 * 1.1) + 2.0
+        key = (food.shape, food.caffeine_mg > 0.0, is_chosen)
+        picture = self._made.get(key)
+        if picture is None:
+            picture = self._made[key] = self._picture(food, is_chosen, ratio)
+        painter.drawImage(QPointF(at.x() - self._middle, at.y() - self._middle), picture)
+
+    def _picture(self, food: Food, is_chosen: bool, ratio: float) -> QImage:
+        side = round(2 * self._middle * ratio)
+        picture = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
+        picture.setDevicePixelRatio(ratio)
+        picture.fill(QColor(0, 0, 0, 0))
+        with QPainter(picture) as painter:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            draw_token(painter, QPointF(self._middle, self._middle), food, is_chosen)
+        return picture
 
 
 def draw_token(painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> None:

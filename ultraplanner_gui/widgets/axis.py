@@ -27,6 +27,8 @@ class RaceAxis(QObject):
         self.low = 0.0
         self.high = 1.0
         self._outlook: Outlook | None = None
+        self._arrivals_of: PacePlan | None = None
+        self._arrivals_s: dict[float, float] = {}
         self._knots_of: PacePlan | None = None
         self._knots_there = (np.zeros(0), np.zeros(0))
 
@@ -120,7 +122,15 @@ class RaceAxis(QObject):
 
     def _measured(self, at_m: float) -> float:
         target = self._target
-        return target.arrival_s(at_m) if self.measure == "clock" and target is not None else at_m
+        if self.measure == "distance" or target is None:
+            return at_m
+        # Every lane asks for the same few places, on every move of a drag.
+        if self._arrivals_of is not target:
+            self._arrivals_of, self._arrivals_s = target, {}
+        arrival_s = self._arrivals_s.get(at_m)
+        if arrival_s is None:
+            arrival_s = self._arrivals_s[at_m] = target.arrival_s(at_m)
+        return arrival_s
 
     def _knots(self, target: PacePlan) -> tuple[np.ndarray, np.ndarray]:
         """Return places and times between which *target* runs straight, both ends of stops too."""
