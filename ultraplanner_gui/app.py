@@ -75,9 +75,12 @@ def _run_window(file: Path | None, demo: bool) -> int:
     # Nothing here is worth a thread of its linear algebra, and making them takes tens of ms.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     # Before Qt, which reads the source of every module that is imported after it.
+    import ultraplanner_gui.edits.block
+    import ultraplanner_gui.edits.fuel
+    import ultraplanner_gui.edits.project
     import ultraplanner_gui.engine.outlook
     import ultraplanner_gui.store.project_file
-    import ultraplanner_gui.wording.locales  # noqa: F401
+    import ultraplanner_gui.wording.words  # noqa: F401
 
     # isort: split
     from PySide6.QtCore import QTimer
