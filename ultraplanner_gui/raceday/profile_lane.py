@@ -7,28 +7,22 @@ from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen, QPolygonF
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QImage, QPainter
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.relief import FORMAT, relief
 from ultraplanner_gui.widgets.lane import Scale, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
-
-#: Gradients at which the wash is full, and from which hachures are drawn.
-FULL_WASH = 0.20
-FIRST_HACHURE = 0.03
-WASH_STRENGTH = 0.85
-
 
 #: Pieces a section is stretched in.
 KNOTS = 4
 #: How far a stretched piece may reach past the picture it is taken from.
 OVER_PX = 2.0
-FORMAT = QImage.Format.Format_ARGB32_Premultiplied
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +46,8 @@ class ProfileLane(RaceLane):
     topic = "profile"
     _picture: QImage | None = None
     _picture_of: _Kept | None = None
+    _extent_of: Profile | None = None
+    _extent_m = (0.0, 0.0)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -133,37 +129,23 @@ class ProfileLane(RaceLane):
         )
 
     def _scale(self, profile: Profile, body: QRectF) -> Scale:
-        low, high = float(profile.elevation_m.min()), float(profile.elevation_m.max())
+        if self._extent_of is not profile:
+            heights = profile.elevation_m
+            self._extent_of = profile
+            self._extent_m = float(heights.min()), float(heights.max())
+        low, high = self._extent_m
         room = max(0.06 * (high - low), 10.0)
         return Scale(low - 2.2 * room, high + room, body.top(), body.bottom())
 
     def _drawn(self, profile: Profile, body: QRectF, scale: Scale) -> QImage:
         ratio = self.devicePixelRatioF()
-        width, height = max(1, round(body.width())), max(1, round(body.height()))
-        picture = QImage(round(width * ratio), round(height * ratio), FORMAT)
-        picture.setDevicePixelRatio(ratio)
-        picture.fill(0)
-        xs = np.arange(width + 1, dtype=np.float64)
-        at_m = self.axis.distances_at(xs, width)
+        width, height = (max(1, round(ratio * round(px))) for px in body.size().toTuple())
+        at_m = self.axis.distances_at(np.arange(width + 1) / ratio, width / ratio)
         heights = np.interp(at_m, profile.distance_m, profile.elevation_m)
         gradient = np.diff(heights) / np.maximum(np.diff(at_m), 1e-6)
-        ys = scale.bottom - (heights - scale.low) / (scale.high - scale.low) * (
-            scale.bottom - scale.top
-        )
-        ys -= body.top()
-        # A point every other pixel: the eye sees no difference, the stroke costs half.
-        pairs = zip(xs[::2].tolist(), ys[::2].tolist(), strict=True)
-        line = [QPointF(x, y) for x, y in pairs]
-        line.append(QPointF(width, float(ys[-1])))
-        with QPainter(picture) as painter:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QBrush(_wash(gradient)))
-            painter.drawPolygon(QPolygonF([QPointF(0, height), *line, QPointF(width, height)]))
-            _hachures(painter, gradient, ys, height)
-            painter.setPen(QPen(theme().colours["ink"], 1.3))
-            painter.drawPolyline(QPolygonF(line))
-        return picture
+        share = (heights - scale.low) / (scale.high - scale.low)
+        ys = scale.bottom - body.top() - share * (scale.bottom - scale.top)
+        return relief(ratio * ys, gradient, height, ratio, self._picture)
 
 
 def _times(target: PacePlan, places_m: list[float]) -> FloatArray:
@@ -183,43 +165,3 @@ def _with_columns(picture: QImage, index: npt.NDArray[np.intp]) -> QImage:
     image = QImage(moved.data, *size, FORMAT).copy()
     image.setDevicePixelRatio(picture.devicePixelRatio())
     return image
-
-
-def _wash(gradient: FloatArray) -> QImage:
-    """Return a strip one pixel high, each column tinted by its gradient.
-
-    Diverging: descent sky, level stone, climb ochre; depth of the hue is steepness.
-    """
-    c = theme().colours
-    tint = np.clip(np.abs(gradient) / FULL_WASH, 0.0, 1.0)[:, None] * WASH_STRENGTH
-    hue = np.where((gradient > 0.0)[:, None], _rgb(c.pale_ochre), _rgb(c.pale_sky))
-    columns = (1.0 - tint) * _rgb(c.stone) + tint * hue
-    pixels = np.full((len(gradient), 4), 255, dtype=np.uint8)
-    pixels[:, :3] = columns
-    width = len(gradient)
-    return QImage(pixels.tobytes(), width, 1, width * 4, QImage.Format.Format_RGBA8888).copy()
-
-
-def _hachures(painter: QPainter, gradient: FloatArray, ys: FloatArray, height: int) -> None:
-    """Draw strokes down the slope, steeper = denser: they survive print in black."""
-    smooth = np.convolve(gradient, np.ones(5) / 5.0, mode="same").tolist()
-    climbs: list[QLineF] = []
-    descents: list[QLineF] = []
-    x, width = 4.0, len(gradient)
-    while x < width - 4:
-        slope = smooth[int(x)]
-        steep = abs(slope)
-        if steep >= FIRST_HACHURE:
-            top = float(ys[int(x)]) + 3.0
-            bottom = min(top + min(7.0 + 60.0 * steep, 20.0), height - 1.0)
-            strokes, lean = (climbs, -3.0) if slope > 0 else (descents, 3.0)
-            strokes.append(QLineF(x, top, x + lean, bottom))
-        x += 11.0 - 8.0 * min(steep / FULL_WASH, 1.0)
-    for strokes, hue in ((climbs, "ochre"), (descents, "sky")):
-        painter.setPen(QPen(theme().colours[hue], 1.0))
-        painter.drawLines(strokes)
-
-
-def _rgb(colour: str) -> FloatArray:
-    c = QColor(colour)
-    return np.array([c.red(), c.green(), c.blue()], dtype=float)
