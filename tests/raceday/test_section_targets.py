@@ -217,3 +217,15 @@ def test_readout_says_pace_and_time(stage):
     section = stage.kept("to-barn")
     assert stage.words.pace(section.pace_s_per_m) in said
     assert stage.words.duration(section.moving_s) in said
+
+
+def test_what_a_drag_left_behind_is_gone_when_it_ends(stage):
+    start = stage.edge("to-ford")
+    stage.drag(stage.target, start, start + QPoint(40, 0))
+    stage.storey.grab()
+    stage.release(stage.target, start + QPoint(40, 0))
+    ended = stage.storey.grab().toImage()
+    for lane in stage.storey.lanes:
+        lane.update()
+
+    assert stage.storey.grab().toImage() == ended

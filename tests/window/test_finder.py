@@ -184,7 +184,7 @@ def test_an_action_that_cannot_be_done_says_why_and_stays(qtbot, window, look):
 
 def test_an_action_is_done_with_the_keys_back_where_they_were(qtbot, window, look):
     window.workplace.selection.choose("session", "s3")
-    window.workplace.buildup.setFocus()
+    window.workplace.buildup.grid.setFocus()
     take(qtbot, window, "mark missed", look)
     assert window.document.project.block.session("s3").missed
     assert window.workplace.buildup.grid.hasFocus()

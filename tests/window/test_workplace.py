@@ -4,7 +4,7 @@ from datetime import date
 from itertools import pairwise
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
@@ -134,3 +134,117 @@ def test_lanes_never_lie_over_each_other(open_window, settings, size, percent):
             assert parts[-1].geometry().bottom() <= storey.stack.height()
     finally:
         theme().choose("light", 100)
+
+
+@pytest.mark.parametrize(("percent", "one"), [(100, False), (150, True), (200, True)])
+def test_larger_text_makes_a_window_low_sooner(open_window, percent, one):
+    from ultraplanner_gui.widgets.theme import theme
+
+    window = open_window(1440, 900)
+    try:
+        theme().choose("light", percent)
+        assert any(strips(window)) is one
+    finally:
+        theme().choose("light", 100)
+    assert strips(window) == (False, False)
+
+
+def test_tab_from_the_last_lane_of_one_storey_opens_the_other(open_window, qtbot):
+    window = open_window(1280, 720)
+    place = window.workplace
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    place.buildup.practice.setFocus()
+    for _ in range(4):
+        qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Tab)
+        if strips(window) == (True, False):
+            break
+    assert strips(window) == (True, False)
+    assert place.raceday.isAncestorOf(window.focusWidget())
+    for _ in range(6):
+        qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Backtab)
+        if strips(window) == (False, True):
+            break
+    assert strips(window) == (False, True)
+    assert place.buildup.isAncestorOf(window.focusWidget())
+
+
+def test_what_is_selected_elsewhere_is_brought_into_sight(open_window):
+    window = open_window(1280, 720)
+    project = window.document.project
+    window.workplace.selection.choose("item", project.fuel.items[0].key)
+    assert strips(window) == (True, False)
+    window.workplace.selection.choose("session", project.block.sessions[0].key)
+    assert strips(window) == (False, True)
+
+
+def test_how_the_storeys_share_the_window_is_remembered(open_window):
+    window = open_window(1440, 1000)
+    splitter = window.workplace._storeys
+    splitter.moveSplitter(splitter.sizes()[0] - 60, 1)
+    sizes = splitter.sizes()
+    window.close()
+    assert open_window(1440, 1000).workplace._storeys.sizes() == sizes
+
+
+def test_one_storey_alone_becomes_two_when_the_window_gets_low(open_window):
+    window = open_window(1440, 900)
+    window.deeds.raceday_alone()
+    assert not window.workplace.buildup.isVisible()
+    window.resize(1440, 700)
+    assert window.workplace.buildup.isVisible()
+    assert window.workplace.raceday.isVisible()
+
+
+def test_no_storey_is_squeezed_below_its_least_by_the_splitter(open_window):
+    window = open_window(1440, 900)
+    place = window.workplace
+    place._storeys.moveSplitter(0, 1)
+    assert place.buildup.grid.isVisible()
+    place._storeys.moveSplitter(2000, 1)
+    assert place.raceday.target.isVisible()
+
+
+@pytest.mark.parametrize(
+    ("lane", "kind", "table"),
+    [("target", "section", "Sections"), ("fuel", "item", "Fuel")],
+)
+def test_the_table_of_a_lane_shows_the_row_of_what_is_selected(open_window, lane, kind, table):
+    window = open_window(1440, 1000)
+    project = window.document.project
+    keys = {"section": project.course.sections[2].key, "item": project.fuel.items[5].key}
+    window.workplace.selection.choose(kind, keys[kind])
+    window.workplace.raceday.stack.show_table(lane)
+    page = window.workplace.tables.page
+    assert page.spec.name == table
+    assert page.view.currentIndex().isValid()
+    assert window.workplace.selection.key == keys[kind]
+
+
+def test_a_lane_of_the_build_up_leads_to_a_session_of_the_week(open_window):
+    window = open_window(1440, 1000)
+    place = window.workplace
+    week = next(w for w in place.document.outlook.weeks if w.to_go == 6)
+    place.selection.choose("week", week.start.isoformat())
+    place.buildup.stack.show_table("longest")
+    assert place.tables.page.spec.name == "Sessions"
+    session = place.document.project.block.session(place.selection.key)
+    assert session.key in week.sessions
+    assert session.distance_m == week.longest_m
+
+
+def test_over_a_week_its_figures_are_said(open_window, qtbot):
+    window = open_window(1440, 1000)
+    buildup, words = window.workplace.buildup, window.settings.words()
+    week = next(w for w in window.document.outlook.weeks if w.to_go == 6)
+    body = buildup.climb.body()
+    left, right = buildup._axis.edges(
+        buildup._axis.index_of(week.start), buildup.climb.body().width()
+    )
+    qtbot.mouseMove(buildup.climb, QPoint(round(body.left() + (left + right) / 2), 10))
+    said = buildup._cursor.readout.text
+    for text in ("6 to go", words.distance(week.distance_m), words.height(week.climb_m)):
+        assert text in said
+    line = buildup._cursor.line.geometry()
+    assert line.left() == pytest.approx(body.left() + left, abs=1)
+    assert line.right() == pytest.approx(body.left() + right, abs=1)

@@ -75,7 +75,6 @@ class BuildUp(QWidget):
         self._cursor = stack.follow(self.overview, self._spot_at, self._step_from, self._free_left)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Build-up"))
-        self.setFocusProxy(self.grid)
         self.deeds.editor_wanted.connect(self._on_editor_wanted)
         self.grid.menu_wanted.connect(self._on_menu_wanted)
         document.changed.connect(self._on_document_changed)
@@ -175,7 +174,7 @@ class BuildUp(QWidget):
             below=(),
         )
         self.stack.follows_drags = False
-        self.stack.name_strip(self.tr("Open the build-up"))
+        self.stack.name_strip(self.tr("Open the build-up"), lambda: self.head.title_middle)
 
     # The week at the cursor
 

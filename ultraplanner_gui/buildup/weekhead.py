@@ -49,6 +49,12 @@ class WeekHead(AxisLane):
         self.setAccessibleName(self.tr("Weeks to go"))
         axis.changed.connect(self.update)
 
+    @property
+    def title_middle(self) -> float:
+        """The middle of the line the storey's name is written in."""
+        top, height = self._lines()[0]
+        return top + height / 2
+
     def show_day(self, today: date) -> None:
         """Show *today* as the edge between done and ahead."""
         if today != self._today:

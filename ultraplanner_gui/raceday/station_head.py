@@ -76,6 +76,11 @@ class StationHead(RaceLane):
         self._is_strip = is_strip
         self.update()
 
+    @property
+    def title_middle(self) -> float:
+        """The middle of the storey's name, as far down as it is written in a strip."""
+        return theme().metrics(7.5, bold=True).height() / 2
+
     def hasHeightForWidth(self) -> bool:
         return True
 
@@ -137,7 +142,8 @@ class StationHead(RaceLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
-        for label, rect in self._places(self._seen(body), body):
+        seen = self._seen(body)
+        for label, rect in self._places(_thinned(seen) if self._is_strip else seen, body):
             name = bold.elidedText(label.name, Qt.TextElideMode.ElideRight, rect.width() + 1)
             top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
             draw_text(
@@ -202,6 +208,15 @@ class StationHead(RaceLane):
             by = self.tr("by {0}").format(words.clock(clock))
             labels.append(_Label(x_of(at_m), name, by, words.clock(clock, weekday=False)))
         return labels
+
+
+def _thinned(labels: list[_Label]) -> list[_Label]:
+    """Return those that stand clear in one row: start, finish, then those with a cutoff first."""
+    gap, kept = theme().px(GAP_PX), labels[:1] + labels[1:][-1:]
+    for label in sorted(labels[1:-1], key=lambda one: not one.under):
+        if all(abs(label.x - other.x) >= (label.wish + other.wish) / 2 + gap for other in kept):
+            kept.append(label)
+    return sorted(kept, key=lambda one: one.x)
 
 
 def _row_height() -> float:

@@ -45,6 +45,7 @@ class RaceDay(QWidget):
     ) -> None:
         super().__init__(parent)
         self._document, self._selection, self._words = document, selection, words
+        self._base = document.before
         self._axis = RaceAxis(self)
         self.stack = LaneStack(self)
         units = words()
@@ -68,7 +69,6 @@ class RaceDay(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.addWidget(self.stack)
-        self.setFocusProxy(self.target)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Race day"))
         self._axis.changed.connect(self._cursor.renew)
@@ -124,7 +124,7 @@ class RaceDay(QWidget):
             lanes=lanes,
             below=(Place(self.foot, Wish(20, 20, 20, 3), gap_px=2.0),),
         )
-        self.stack.name_strip(self.tr("Open race day"))
+        self.stack.name_strip(self.tr("Open race day"), lambda: self.head.title_middle)
 
     def _place(
         self,
@@ -196,7 +196,12 @@ class RaceDay(QWidget):
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
         self._axis.show(after)
+        # What was on trial and is kept now is the same outlook, but nothing is "before" any more.
+        is_settled = self._document.before is not self._base
+        self._base = self._document.before
         for lane in self.lanes:
+            if is_settled:
+                lane.update()
             lane.renew(before, after)
         self._cursor.renew()
 

@@ -39,7 +39,7 @@ class Arrangement:
         read: list[LaneChoice] = []
         for text in texts:
             name, _, height = text.removeprefix(HIDDEN).partition(BEFORE_HEIGHT)
-            px = min(int(height), HIGHEST_PX) if height.isdecimal() else 0
+            px = min(int(height[:5]), HIGHEST_PX) if height.isdecimal() else 0
             if name in names and all(name != lane.name for lane in read):
                 read.append(LaneChoice(name, not text.startswith(HIDDEN), px))
         for place, name in enumerate(names):

@@ -218,7 +218,7 @@ class Lane(QWidget):
         line, small = look.metrics(NAME_PT, bold=True).height(), look.metrics(UNIT_PT).height()
         unit_lines = self._unit.split("\n") if self._unit else []
         # A lane too low for both lines keeps its name.
-        shown = [u for k, u in enumerate(unit_lines) if line + small * (k + 1) <= self.height() + 2]
+        shown = [u for k, u in enumerate(unit_lines) if line + small * (k + 1) <= self.height() - 1]
         top = 2.0 if len(shown) > 0 else (self.height() - line) / 2
         draw_text(
             painter,

@@ -94,6 +94,7 @@ class LaneHand(QObject):
         self._held = self._head_of(part, event.position())
         self._from_y = event.position().y()
         if self._held:
+            self._stack.leave()
             part.setFocus(Qt.FocusReason.MouseFocusReason)
         return bool(self._held)
 

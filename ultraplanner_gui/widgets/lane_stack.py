@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import partial
+from itertools import pairwise
+from math import ceil
 
 from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
@@ -67,7 +69,7 @@ class LaneStack(QWidget):
         self._edges: dict[str, Edge] = {}
         self._wishes: dict[QWidget, Wish] = {}
         self._names: dict[QWidget, str] = {}
-        self._is_strip = False
+        self._is_strip, self._is_focus_due = False, False
         self._cursor: LaneCursor | None = None
         self._hand = LaneHand(self)
         self.menus = LaneMenus(self)
@@ -75,6 +77,7 @@ class LaneStack(QWidget):
         self.arrangement = Arrangement(())
         self._open = OpenButton(self)
         self._open.hide()
+        self._open_middle: Callable[[], float] = float
         self._open.clicked.connect(self.open_wanted)
         theme().changed.connect(self.lay_out)
 
@@ -109,16 +112,18 @@ class LaneStack(QWidget):
         self._cursor = LaneCursor(self, host, spot_at, step_from, free_left)
         return self._cursor
 
-    def name_strip(self, text: str) -> None:
-        """Say what opens the storey while it is a strip."""
+    def name_strip(self, text: str, middle: Callable[[], float]) -> None:
+        """Say what opens the storey while it is a strip, and how high up its title stands."""
         self._open.setAccessibleName(text)
         self._open.setToolTip(text)
+        self._open_middle = middle
 
     # What the user chooses
 
     def arrange(self, texts: Sequence[str]) -> None:
         """Take over an arrangement as it was written."""
         self.arrangement = Arrangement.read(texts, list(self._lanes))
+        self._order_tabs()
         self.lay_out()
 
     def show_lane(self, name: str, is_shown: bool) -> None:
@@ -151,8 +156,13 @@ class LaneStack(QWidget):
     def _take(self, arrangement: Arrangement) -> None:
         if arrangement != self.arrangement:
             self.arrangement = arrangement
+            self._order_tabs()
             self.lay_out()
             self.arranged.emit()
+
+    def _order_tabs(self) -> None:
+        for above, below in pairwise(self.arrangement.lanes):
+            self.setTabOrder(self._lanes[above.name].part, self._lanes[below.name].part)
 
     def _on_edge_dragged(self, name: str, y: float) -> None:
         self._size(name, y + 1.0 - self._lanes[name].part.y())
@@ -192,11 +202,11 @@ class LaneStack(QWidget):
         wishes = [self._wish(place) for place in self._strip_places()]
         while len(wishes) > 1 and sum(wish.least for wish in wishes) > at_most:
             wishes.remove(max(wishes, key=lambda wish: wish.rank))
-        return round(sum(wish.least for wish in wishes))
+        return ceil(sum(wish.least for wish in wishes))
 
     def least_height(self) -> int:
         """Return the least height at which it is more than a strip."""
-        return round(sum(self._wish(place).least for place in self._places() if place.is_core))
+        return ceil(sum(self._wish(place).least for place in self._places() if place.is_core))
 
     def sizeHint(self) -> QSize:
         return QSize(1100, round(sum(self._wish(place).usual for place in self._places())))
@@ -227,6 +237,8 @@ class LaneStack(QWidget):
         self._put_open_button()
         if self._cursor is not None:
             self._cursor.renew()
+        if self._is_focus_due:
+            self.focus_first()
 
     def _put(self, place: Place, top: int, height: int, is_low: bool) -> int:
         gap, edge = round(theme().px(place.gap_px)), self._edges.get(place.name)
@@ -241,7 +253,8 @@ class LaneStack(QWidget):
     def _put_open_button(self) -> None:
         look = theme()
         self._open.resize(self._open.sizeHint())
-        self._open.move(round(look.px(OPEN_LEFT_PX)), 1)
+        top = max(1, round(self._open_middle() - self._open.height() / 2))
+        self._open.move(round(look.px(OPEN_LEFT_PX)), top)
         self._open.setVisible(self._is_strip)
         self._open.raise_()
 
@@ -321,8 +334,9 @@ class LaneStack(QWidget):
         self.table_wanted.emit(lane.table)
 
     def focus_first(self) -> None:
-        """Let the keys go to the first part in sight that takes them."""
-        for place in self._places():
-            if place.part.isVisible() and place.part.focusPolicy() & Qt.FocusPolicy.TabFocus:
-                place.part.setFocus(Qt.FocusReason.OtherFocusReason)
-                return
+        """Let the keys go to the first part in sight that takes them, once there is one."""
+        parts = [place.part for place in self._places() if place.part.isVisible()]
+        first = next((p for p in parts if p.focusPolicy() & Qt.FocusPolicy.TabFocus), None)
+        self._is_focus_due = first is None
+        if first is not None:
+            first.setFocus(Qt.FocusReason.OtherFocusReason)

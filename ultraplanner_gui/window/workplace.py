@@ -30,10 +30,18 @@ if TYPE_CHECKING:
     from ultraplanner_gui.window.tables import Tables
 
 PLACES = ("sheet", "tables", "cards")
-#: Below this height one storey is open and the other a strip.
+#: Below this height, at the usual text size, one storey is open and the other a strip.
 LOW_WINDOW_PX = 820
 #: A strip takes no more than this share of the window.
 STRIP_SHARE = 0.24
+#: In which storey each kind of thing that can be selected lies.
+STOREY_OF = {
+    "session": "buildup",
+    "week": "buildup",
+    "section": "raceday",
+    "station": "raceday",
+    "item": "raceday",
+}
 QWIDGETSIZE_MAX = (1 << 24) - 1
 
 
@@ -70,6 +78,7 @@ class Workplace(QWidget):
             storey.stack.open_wanted.connect(partial(self._on_open_wanted, name))
         self._opened = settings.open_storey
         self._is_low, self._is_fitting, self._height = False, False, 0
+        self._split, self._is_split = settings.storey_split, False
         self.ledger = Ledger(document, self.selection, words, self)
         set_topics({self.buildup: "build-up", self.raceday: "race day"})
         self._storeys = QSplitter(Qt.Orientation.Vertical, self)
@@ -97,7 +106,9 @@ class Workplace(QWidget):
         document.changed.connect(self._on_changed)
         document.kept.connect(self._on_kept)
         document.keep_failed.connect(self._on_keep_failed)
+        self.selection.changed.connect(self._on_selected)
         theme().changed.connect(self.refresh)
+        theme().changed.connect(self._on_text_sized)
         self.refresh()
 
     @cached_property
@@ -134,45 +145,57 @@ class Workplace(QWidget):
             self._places.setCurrentWidget(self.cards)
         else:
             self._places.setCurrentWidget(self._sheet)
-            (self.raceday if self._opened == "raceday" else self.buildup).setFocus()
+            self._focus_storey(self._opened if self._is_low else "buildup")
 
     def show_storeys(self, buildup: bool, raceday: bool) -> None:
         """Open one storey over the whole window, or both; a low window opens one of them."""
         self.show_place("sheet")
         if self._is_low and buildup != raceday:
             self.open_storey("buildup" if buildup else "raceday")
-            buildup = raceday = True
+            return
         self.buildup.setVisible(buildup)
         self.raceday.setVisible(raceday)
-        if not buildup or self._opened == "raceday":
-            self.raceday.setFocus()
+        self._focus_storey("buildup" if buildup else "raceday")
 
     def open_storey(self, name: str) -> None:
         """Open the storey *name* in a low window; the other becomes the strip."""
-        self._opened = self._settings.open_storey = name
-        self.fit_height(self._height)
-        (self.buildup if name == "buildup" else self.raceday).setFocus()
+        if name != self._opened:
+            self._opened = self._settings.open_storey = name
+            self.fit_height(self._height)
+        self._focus_storey(name)
 
     def fit_height(self, height: int) -> None:
         """Open both storeys in a window of *height*, or one of them where it is low."""
+        was_low = self._is_low
         self._height = height
+        self._is_low = height < LOW_WINDOW_PX * max(1.0, theme().scale)
         # Focus leaves what is hidden and may come upon a strip: that is no wish to open it.
         self._is_fitting = True
-        self._is_low = height < LOW_WINDOW_PX
-        storeys: tuple[tuple[BuildUp | RaceDay, str], ...] = (
-            (self.buildup, "buildup"),
-            (self.raceday, "raceday"),
-        )
-        for storey, name in storeys:
+        for name, storey in self._storeys_by_name().items():
             is_strip = self._is_low and self._opened != name
             storey.set_strip(is_strip)
-            least = storey.stack.strip_height(STRIP_SHARE * height) if is_strip else 0
+            least = storey.stack.strip_height(STRIP_SHARE * height)
+            if not is_strip:
+                least = storey.stack.least_height() if not self._is_low else 0
             storey.setMinimumHeight(least)
             storey.setMaximumHeight(least if is_strip else QWIDGETSIZE_MAX)
+            if self._is_low:
+                storey.show()
         self._is_fitting = False
-        split = self._settings.storey_split
-        if not self._is_low and not (split and self._storeys.restoreState(split)):
+        self._storeys.handle(1).setEnabled(not self._is_low)
+        if not self._is_low and (was_low or not self._is_split):
+            self._restore_split(height)
+
+    def _restore_split(self, height: int) -> None:
+        self._is_split = True
+        if not (self._split and self._storeys.restoreState(self._split)):
             self._storeys.setSizes([round(height * 0.56), round(height * 0.44)])
+
+    def _storeys_by_name(self) -> dict[str, BuildUp | RaceDay]:
+        return {"buildup": self.buildup, "raceday": self.raceday}
+
+    def _focus_storey(self, name: str) -> None:
+        self._storeys_by_name()[name].stack.focus_first()
 
     def fill_lane_menus(self, buildup: QMenu, raceday: QMenu) -> None:
         """Put into two menus what can be done with the lanes."""
@@ -186,7 +209,19 @@ class Workplace(QWidget):
     @Slot()
     def _on_split(self) -> None:
         if not self._is_low and self.buildup.isVisible() and self.raceday.isVisible():
-            self._settings.storey_split = bytes(self._storeys.saveState().data())
+            self._split = bytes(self._storeys.saveState().data())
+
+    @Slot()
+    def _on_text_sized(self) -> None:
+        self.fit_height(self._height)
+
+    @Slot()
+    def _on_selected(self) -> None:
+        """Open the storey in which what is selected can be seen."""
+        name = STOREY_OF.get(self.selection.kind)
+        if self._is_low and name is not None and name != self._opened:
+            self._opened = self._settings.open_storey = name
+            self.fit_height(self._height)
 
     @Slot()
     def _on_arranged(self) -> None:
@@ -209,8 +244,10 @@ class Workplace(QWidget):
         self._on_kept(self.document.kept_at)
 
     def flush(self) -> None:
-        """Keep what is still being typed."""
+        """Keep what is still being typed, and how the storeys share the window."""
         self.ledger.flush()
+        if self._split != self._settings.storey_split:
+            self._settings.storey_split = self._split
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
