@@ -1,12 +1,13 @@
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QDate, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QComboBox, QDateEdit, QLineEdit, QSpinBox, QVBoxLayout, QWidget
 
 from ultraplanner_gui.widgets.fields import (
     ClockField,
+    DateField,
     DistanceField,
     DurationField,
     HeightField,
@@ -171,6 +172,27 @@ def test_pace_stays_within_its_range(form):
     assert 5.9 < field.mps <= 6.0
     field.set_mps(0.1)
     assert field.mps == pytest.approx(1.0)
+
+
+@pytest.mark.parametrize(
+    ("typed", "day"),
+    [
+        ("24 Apr 2027", QDate(2027, 4, 24)),
+        ("3 May 2027", QDate(2027, 5, 3)),
+        ("03 May 2028", QDate(2028, 5, 3)),
+        ("24", QDate(2027, 4, 24)),
+        ("24  2028", QDate(2028, 4, 24)),
+    ],
+)
+def test_a_date_is_typed_as_it_is_read_after_tab(form, typed, day):
+    made = form(DateField())
+    made.field.setDate(QDate(2027, 4, 17))
+    made.other.setFocus()
+    QTest.keyClick(made.other, Qt.Key.Key_Tab)
+    assert made.field.hasFocus()
+    QTest.keyClicks(made.field, typed)
+    made.other.setFocus()
+    assert made.field.date() == day
 
 
 def test_every_field_says_its_range_to_all(form):

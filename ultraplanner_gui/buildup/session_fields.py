@@ -8,7 +8,7 @@ from functools import partial
 from typing import TypeVar
 
 from PySide6.QtCore import QCoreApplication, QDate, QSignalBlocker, Signal
-from PySide6.QtWidgets import QCheckBox, QComboBox, QDateEdit, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.edits.block import LONGEST_SESSION_M, LONGEST_SESSION_S, STEEPEST_M
@@ -16,6 +16,7 @@ from ultraplanner_gui.engine.block_ground import EFFORT
 from ultraplanner_gui.plan.block import Done, Ground, Gut, Kind, Session
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 from ultraplanner_gui.widgets.fields import (
+    DateField,
     DistanceField,
     DurationField,
     HeightField,
@@ -99,9 +100,7 @@ class PlannedBox(FigureBox):
         for kind in Kind:
             if (kind is Kind.RACE) == is_race:
                 self.kind.addItem(kinds.capital(kinds.say(kinds.FULL[kind])), kind)
-        self.day = QDateEdit(self)
-        self.day.setCalendarPopup(True)
-        self.day.setDisplayFormat("ddd d MMM yyyy")
+        self.day = DateField(self)
         self.day.setDateRange(QDate(FIRST_YEAR, 1, 1), QDate(LAST_YEAR, 12, 31))
         self.day.setEnabled(not is_race)
         describe(self.day, self.tr("Between the years {0} and {1}").format(FIRST_YEAR, LAST_YEAR))

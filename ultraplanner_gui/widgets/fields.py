@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, QTime, Signal, Slot
-from PySide6.QtGui import QIntValidator, QValidator
+from PySide6.QtCore import QObject, Qt, QTime, Signal, Slot
+from PySide6.QtGui import QFocusEvent, QIntValidator, QKeyEvent, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
+    QDateEdit,
     QDoubleSpinBox,
     QLineEdit,
     QSpinBox,
@@ -20,6 +21,8 @@ from ultraplanner_gui.wording.words import Words
 
 METRES_PER_MILE = 1609.344
 PAD_PX = 4.0
+#: The day of the month, after the weekday.
+DAY_INDEX = 1
 
 
 def describe(field: QWidget, sentence: str) -> None:
@@ -205,6 +208,33 @@ class WithinValidator(QIntValidator):
         if not text.strip().lstrip("-").isdigit():
             return str(self.bottom())
         return str(min(max(int(text), self.bottom()), self.top()))
+
+
+class DateField(QDateEdit):
+    """A date that can be typed as it is read: "24 Apr 2027", day first, after Tab."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._has_moved_on = False
+        self.setCalendarPopup(True)
+        self.setDisplayFormat("ddd d MMM yyyy")
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        # Qt begins at the weekday, which cannot be typed over, and so loses what is typed.
+        if event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.ShortcutFocusReason):
+            self.setCurrentSectionIndex(DAY_INDEX)
+            self.setSelectedSection(QDateEdit.Section.DaySection)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        is_gap = event.text() == " "
+        # A full section has led on to the next already: the gap typed after it is not another.
+        if is_gap and self._has_moved_on:
+            self._has_moved_on = False
+            return
+        section = self.currentSectionIndex()
+        super().keyPressEvent(event)
+        self._has_moved_on = event.text().isalnum() and self.currentSectionIndex() != section
 
 
 class ClockField(QTimeEdit):

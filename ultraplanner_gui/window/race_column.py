@@ -8,13 +8,13 @@ from datetime import datetime
 from zoneinfo import ZoneInfo, available_timezones
 
 from PySide6.QtCore import QDate, QTime
-from PySide6.QtWidgets import QComboBox, QDateEdit, QLineEdit, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.race import SHORTEST_RACE_S
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR, Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.widgets.fields import ClockField, DurationField, describe
+from ultraplanner_gui.widgets.fields import ClockField, DateField, DurationField, describe
 from ultraplanner_gui.widgets.form_column import FormColumn
 from ultraplanner_gui.widgets.guess import Guess
 from ultraplanner_gui.window import guesses
@@ -39,7 +39,7 @@ class RaceColumn(FormColumn):
         super().__init__(parent)
         self._race, self._likely_s, self._runner = race, likely_s, runner
         self.name = QLineEdit(race.name, self)
-        self.day = QDateEdit(self)
+        self.day = DateField(self)
         self.start = ClockField(self)
         self.zone = QComboBox(self)
         self.goal = DurationField(words, SHORTEST_RACE_S, LONGEST_RACE_S, parent=self)
@@ -76,8 +76,6 @@ class RaceColumn(FormColumn):
         describe(
             self.name, self.tr("What the race is called, up to {0} letters").format(LONGEST_NAME)
         )
-        self.day.setCalendarPopup(True)
-        self.day.setDisplayFormat("ddd d MMM yyyy")
         self.day.setDateRange(QDate(FIRST_YEAR, 1, 1), QDate(LAST_YEAR, 12, 31))
         self.day.setDate(QDate(race.day.year, race.day.month, race.day.day))
         describe(self.day, self.tr("Between the years {0} and {1}").format(FIRST_YEAR, LAST_YEAR))
