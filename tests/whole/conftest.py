@@ -85,6 +85,10 @@ class Hand:
     def type(self, text: str) -> None:
         """Type *text* in place of all there is in the field with the focus."""
         self.keys(Key.Key_A, modifier=Qt.KeyboardModifier.ControlModifier)
+        self.write(text)
+
+    def write(self, text: str) -> None:
+        """Type *text* at where the keys go."""
         for letter in text:
             QTest.keyClick(QApplication.focusWindow(), letter)
 
