@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 from ultraplanner_gui.cards.page import BLACK, LEAST_PT, MM_PER_PT, Align, Measure, Text
@@ -90,6 +91,7 @@ class _Lines(NamedTuple):
     lines: Sequence[str]
 
 
+@lru_cache(maxsize=2000)
 def words_of(text: str) -> tuple[str, ...]:
     """Return the words of *text*."""
     return tuple(filter(None, text.split(" ")))
