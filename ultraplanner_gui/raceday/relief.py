@@ -46,9 +46,11 @@ def relief(
     # Rows of four bytes to a pixel follow on each other without a gap.
     pixels = np.frombuffer(picture.bits(), np.uint32)
     middle = (0.5 * (ys_px[:-1] + ys_px[1:])).astype(np.float32)
-    rows = np.arange(height_px, dtype=np.float32)[:, None]
-    ground = pixels.reshape(height_px, width)
-    np.multiply(rows + np.float32(0.5) > middle, _wash(gradient), out=ground)
+    ground, wash = pixels.reshape(height_px, width), _wash(gradient)
+    top, bottom = (int(np.clip(y, 0, height_px)) for y in (middle.min(), middle.max() + 1.0))
+    rows = np.arange(top, bottom, dtype=np.float32)[:, None]
+    ground[:top], ground[bottom:] = 0, wash
+    np.multiply(rows + np.float32(0.5) > middle, wash, out=ground[top:bottom])
     _outline(pixels, height_px, middle, np.abs(np.diff(ys_px)), OUTLINE_PX * ratio)
     picture.setDevicePixelRatio(ratio)
     with QPainter(picture) as painter:
