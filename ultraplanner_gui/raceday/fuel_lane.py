@@ -24,7 +24,7 @@ from ultraplanner_gui.edits.fuel import AddItem, MoveItem, RemoveItem
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import FuelItem, Shape
+from ultraplanner_gui.plan.fuel import Food, FuelItem, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
@@ -347,6 +347,8 @@ class FuelLane(RaceLane):
             QPen(c["ink"], 1.0, Qt.PenStyle.DotLine) if is_before else QPen(c["plum"], 1.6)
         )
         painter.setBrush(Qt.BrushStyle.NoBrush)
+        # Smooth dots are dear.
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, not is_before)
         for first, last in _runs(shown):
             bends = _bends(ys[first:last]) + first
             pairs = zip(xs[bends].tolist(), ys[bends].tolist(), strict=True)
@@ -368,16 +370,17 @@ class FuelLane(RaceLane):
         foods = {food.key: food for food in fuel.foods}
         chosen = self.selection.key if self.selection.kind == "item" else ""
         xs, ys = self._spots(body)
-        last: tuple[QPointF, FuelItem] | None = None
+        self._tokens.prepare(self.devicePixelRatioF())
+        last: tuple[float, float, Food] | None = None
         for item, x, y in zip(fuel.items, xs.tolist(), ys.tolist(), strict=True):
             if not body.left() - 6 <= x <= body.right() + 6:
                 continue
             if item.key == chosen:
-                last = QPointF(x, y), item
+                last = x, y, foods[item.food]
             else:
-                self._tokens.draw(painter, QPointF(x, y), foods[item.food], is_chosen=False)
+                self._tokens.draw(painter, x, y, foods[item.food], is_chosen=False)
         if last is not None:
-            self._tokens.draw(painter, last[0], foods[last[1].food], is_chosen=True)
+            self._tokens.draw(painter, *last, is_chosen=True)
 
 
 def _bends(ys: FloatArray) -> npt.NDArray[np.intp]:

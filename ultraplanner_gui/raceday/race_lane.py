@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -136,10 +136,9 @@ class RaceLane(Lane):
         if course is None or self.shown.profile is None:
             return
         painter.setPen(QPen(theme().colours["strong_line"], 1.0, Qt.PenStyle.DashLine))
-        for station in course.stations:
-            x = round(self.x_of(station.at_m, body))
-            if body.left() <= x <= body.right():
-                painter.drawLine(QPointF(x, 0.0), QPointF(x, float(self.height())))
+        xs = [round(self.x_of(station.at_m, body)) for station in course.stations]
+        foot = float(self.height())
+        painter.drawLines([QLineF(x, 0.0, x, foot) for x in xs if body.left() <= x <= body.right()])
 
     def paint_focus(self, painter: QPainter) -> None:
         # Unsmoothed and level: a smooth dotted frame costs more than the whole lane.

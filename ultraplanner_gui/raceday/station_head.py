@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
 
@@ -26,22 +26,17 @@ REACH_PX = 60.0
 
 @dataclass(frozen=True, slots=True)
 class _Label:
-    """A name at *x* and the clock under it, a cutoff or not; `short` is the clock alone."""
+    """A name at *x* and the clock under it, a cutoff or not; `short` is the clock alone.
+
+    `wish` is the width it would like to have.
+    """
 
     x: float
     name: str
     under: str = ""
     short: str = ""
     is_cutoff: bool = True
-
-    @property
-    def wish(self) -> float:
-        """The width it would like to have."""
-        look = theme()
-        return max(
-            look.metrics(LABEL_PT, bold=True).horizontalAdvance(self.name),
-            look.metrics(UNIT_PT).horizontalAdvance(self.under),
-        )
+    wish: float = 0.0
 
     def clock_in(self, width: float) -> str:
         """Return as much of the clock as fits: a time cut short would be another time."""
@@ -68,6 +63,8 @@ class StationHead(RaceLane):
         super().__init__("", "", 28.0, document, selection, axis, words, parent)
         self.setAccessibleName(self.tr("Aid stations"))
         self._rows = 1
+        self._texts_of: object = None
+        self._texts: dict[tuple[str, float | None, bool], _Label] = {}
         self._is_strip = False
         self._crowd: tuple[Outlook | None, tuple[object, ...], int] = (None, (), 1)
 
@@ -189,25 +186,31 @@ class StationHead(RaceLane):
         if course is None or shown.profile is None:
             return []
         race = shown.project.race
-        start = words.clock(race.start)
-        labels = [
-            _Label(
-                x_of(0.0),
-                self.tr("Start"),
-                start,
-                words.clock(race.start, weekday=False),
-                is_cutoff=False,
-            )
-        ]
+        # On every move of a drag the same texts are asked for, at other places.
+        texts_of = (race, words, theme().scale)
+        if texts_of != self._texts_of:
+            self._texts_of, self._texts = texts_of, {}
         ends = [(s.at_m, s.name, s.cutoff_s) for s in course.stations]
-        for at_m, name, cutoff_s in (*ends, (course.length_m, self.tr("Finish"), race.limit_s)):
-            if cutoff_s is None:
-                labels.append(_Label(x_of(at_m), name))
-                continue
-            clock = race.clock(cutoff_s)
-            by = self.tr("by {0}").format(words.clock(clock))
-            labels.append(_Label(x_of(at_m), name, by, words.clock(clock, weekday=False)))
-        return labels
+        ends.append((course.length_m, self.tr("Finish"), race.limit_s))
+        start = replace(self._label(self.tr("Start"), 0.0, is_cutoff=False), x=x_of(0.0))
+        return [start, *(replace(self._label(name, s), x=x_of(at_m)) for at_m, name, s in ends)]
+
+    def _label(self, name: str, elapsed_s: float | None, is_cutoff: bool = True) -> _Label:
+        """Return the label of a place, its x left open."""
+        key = (name, elapsed_s, is_cutoff)
+        label = self._texts.get(key)
+        if label is None:
+            look, words, under, short = theme(), self.words(), "", ""
+            if elapsed_s is not None:
+                clock = self.shown.project.race.clock(elapsed_s)
+                under, short = words.clock(clock), words.clock(clock, weekday=False)
+                under = self.tr("by {0}").format(under) if is_cutoff else under
+            wish = max(
+                look.metrics(LABEL_PT, bold=True).horizontalAdvance(name),
+                look.metrics(UNIT_PT).horizontalAdvance(under),
+            )
+            label = self._texts[key] = _Label(0.0, name, under, short, is_cutoff, wish)
+        return label
 
 
 def _thinned(labels: list[_Label]) -> list[_Label]:

@@ -20,22 +20,26 @@ class Tokens:
     def __init__(self) -> None:
         self._of: object = None
         self._made: dict[tuple[Shape, bool, bool], QImage] = {}
-        self._middle = 0.0
+        self._middle, self._ratio = 0.0, 1.0
 
-    def draw(self, painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> None:
-        """Draw the token of *food* about *at*."""
-        look, ratio = theme(), painter.device().devicePixelRatio()
+    def prepare(self, ratio: float) -> None:
+        """Be ready for the look in force and a device of *ratio* pixels a pixel."""
+        look = theme()
         of = (look.colours, look.scale, ratio)
         if of != self._of:
-            self._of, self._made = of, {}
+            self._of, self._made, self._ratio = of, {}, ratio
             self._middle = ceil(look.px(TOKEN_PX) / 2 * 1.1) + 2.0
+
+    def draw(self, painter: QPainter, x: float, y: float, food: Food, is_chosen: bool) -> None:
+        """Draw the token of *food* about a place."""
         key = (food.shape, food.caffeine_mg > 0.0, is_chosen)
         picture = self._made.get(key)
         if picture is None:
-            picture = self._made[key] = self._picture(food, is_chosen, ratio)
-        painter.drawImage(QPointF(at.x() - self._middle, at.y() - self._middle), picture)
+            picture = self._made[key] = self._picture(food, is_chosen)
+        painter.drawImage(QPointF(x - self._middle, y - self._middle), picture)
 
-    def _picture(self, food: Food, is_chosen: bool, ratio: float) -> QImage:
+    def _picture(self, food: Food, is_chosen: bool) -> QImage:
+        ratio = self._ratio
         side = round(2 * self._middle * ratio)
         picture = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
         picture.setDevicePixelRatio(ratio)
