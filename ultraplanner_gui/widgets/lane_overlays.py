@@ -14,7 +14,7 @@ from ultraplanner_gui.widgets.theme import theme
 BETWEEN = "   "
 READOUT_PAD_PX = 6.0
 
-OPEN_PX = 16.0
+OPEN_PX = 14.0
 
 
 class Edge(QWidget):

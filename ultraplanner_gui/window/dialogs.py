@@ -205,6 +205,10 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
         (_tr("Pick up, put down"), _tr("Enter")),
         (_tr("Move what is picked up"), _tr("arrow keys")),
         (_tr("Put it back"), _tr("Esc")),
+        (_tr("Move a lane up or down"), "Ctrl+Shift+Up, Ctrl+Shift+Down"),
+        (_tr("Make a lane higher or lower"), "Alt+Down, Alt+Up"),
+        (_tr("In other lanes: move the line with the figures"), _tr("left and right, Shift: ten")),
+        (_tr("In other lanes: what can be done"), _tr("Enter")),
     ]
     table = QTableWidget(len(rows), 2, dialog)
     table.setHorizontalHeaderLabels([_tr("Action"), _tr("Keys")])
