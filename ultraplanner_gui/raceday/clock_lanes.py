@@ -188,7 +188,8 @@ class FootLane(RaceLane):
     lines_over = False
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        if self.has_ground_changed(before, after):
+        is_same_race = before.project.race is after.project.race
+        if before.profile is not after.profile or not is_same_race:
             self.update()
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
