@@ -56,8 +56,8 @@ TABLE: tuple[ActionRow, ...] = (
         "open", "file", QT_TRANSLATE_NOOP("Actions", "&Open project…"), Standard.Open, ALWAYS
     ),
     ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
-    ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "Save a c&opy…"), "Ctrl+Shift+S"),
-    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an earlier &opening…")),
+    ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "&Save a copy…"), "Ctrl+Shift+S"),
+    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an &earlier opening…")),
     ActionRow(
         "write_pdf",
         "file",
@@ -68,7 +68,7 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "print_cards",
         "file",
-        QT_TRANSLATE_NOOP("Actions", "P&rint cards…"),
+        QT_TRANSLATE_NOOP("Actions", "Pr&int cards…"),
         Standard.Print,
         WITH_COURSE,
     ),
@@ -82,7 +82,7 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "find", "edit", QT_TRANSLATE_NOOP("Actions", "&Find anything…"), "Ctrl+Shift+F", ALWAYS
     ),
-    ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "&Race and runner…"), "Ctrl+R"),
+    ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "Ra&ce and runner…"), "Ctrl+R"),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(
         "add_session", "training", QT_TRANSLATE_NOOP("Actions", "&Add a session"), "Ctrl+Shift+A"
@@ -129,14 +129,14 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "free_target",
         "race",
-        QT_TRANSLATE_NOOP("Actions", "Let the section follow the &curve"),
+        QT_TRANSLATE_NOOP("Actions", "Let the section follow the cur&ve"),
         "",
         WITH_SECTION,
     ),
     ActionRow(
         "free_targets",
         "race",
-        QT_TRANSLATE_NOOP("Actions", "Let &all sections follow the curve"),
+        QT_TRANSLATE_NOOP("Actions", "Let all &sections follow the curve"),
         "",
         WITH_COURSE,
     ),
@@ -162,10 +162,10 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "tables", "view", QT_TRANSLATE_NOOP("Actions", "&Tables"), "Ctrl+2", WITH_PROJECT, True
     ),
-    ActionRow("cards", "view", QT_TRANSLATE_NOOP("Actions", "&Cards"), "Ctrl+3", WITH_COURSE, True),
+    ActionRow("cards", "view", QT_TRANSLATE_NOOP("Actions", "Ca&rds"), "Ctrl+3", WITH_COURSE, True),
     ActionRow("both_storeys", "view", QT_TRANSLATE_NOOP("Actions", "&Both storeys"), "Ctrl+4"),
     ActionRow("buildup_alone", "view", QT_TRANSLATE_NOOP("Actions", "Build-&up alone"), "Ctrl+5"),
-    ActionRow("raceday_alone", "view", QT_TRANSLATE_NOOP("Actions", "Race &day alone"), "Ctrl+6"),
+    ActionRow("raceday_alone", "view", QT_TRANSLATE_NOOP("Actions", "Race day &alone"), "Ctrl+6"),
     ActionRow(
         "by_distance",
         "view",
@@ -174,13 +174,13 @@ TABLE: tuple[ActionRow, ...] = (
         WITH_COURSE,
     ),
     ActionRow(
-        "by_clock", "view", QT_TRANSLATE_NOOP("Actions", "Race by cloc&k"), "Ctrl+K", WITH_COURSE
+        "by_clock", "view", QT_TRANSLATE_NOOP("Actions", "Race by clo&ck"), "Ctrl+K", WITH_COURSE
     ),
     ActionRow(
-        "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Colours of the s&ystem"), "", ALWAYS
+        "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Col&ours of the system"), "", ALWAYS
     ),
     ActionRow("theme_light", "view", QT_TRANSLATE_NOOP("Actions", "&Light"), "", ALWAYS),
-    ActionRow("theme_dark", "view", QT_TRANSLATE_NOOP("Actions", "&Dark"), "", ALWAYS),
+    ActionRow("theme_dark", "view", QT_TRANSLATE_NOOP("Actions", "Dar&k"), "", ALWAYS),
     ActionRow(
         "text_larger", "view", QT_TRANSLATE_NOOP("Actions", "Text lar&ger"), Standard.ZoomIn, ALWAYS
     ),
@@ -192,7 +192,7 @@ TABLE: tuple[ActionRow, ...] = (
         ALWAYS,
     ),
     ActionRow(
-        "units_metric", "view", QT_TRANSLATE_NOOP("Actions", "Kilometres and &metres"), "", ALWAYS
+        "units_metric", "view", QT_TRANSLATE_NOOP("Actions", "Kilom&etres and metres"), "", ALWAYS
     ),
     ActionRow(
         "units_imperial", "view", QT_TRANSLATE_NOOP("Actions", "Miles and &feet"), "", ALWAYS

@@ -1,0 +1,23 @@
+"""One letter opens one entry of a menu."""
+
+import re
+
+import pytest
+
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.window.main_window import MainWindow
+
+
+@pytest.fixture
+def menus(qtbot, tmp_path):
+    window = MainWindow(Settings(tmp_path / "settings.ini"))
+    qtbot.addWidget(window)
+    return [window.menuBar().actions(), *(m.actions() for m in window._menus.values())]
+
+
+def test_no_letter_stands_twice_in_a_menu(menus):
+    for actions in menus:
+        texts = [action.text() for action in actions if not action.isSeparator()]
+        letters = [re.search("&(.)", text)[1].casefold() for text in texts if "&" in text]
+        assert len(letters) == len(set(letters)), texts
+        assert len(letters) == len(texts), texts
