@@ -26,6 +26,9 @@ PAD_PX = 4.0
 ROOMY_PX = 52.0
 FLAT_PX = 2.5
 FOOT_PX = 7.0
+LINES_TOP_PX = 1.25
+#: Share of the room under a line that tails of letters take.
+TAIL = 0.8
 USUAL_FIGURE = "8.8"
 ALMOST_AS_PLANNED = 0.05
 
@@ -63,14 +66,11 @@ def paint_tile(
     if box.height() < look.metrics(KIND_PT).ascent() + FLAT_PX:
         _paint_flat(painter, box.adjusted(inset, 0.0, -inset, 0.0), session, stage, words)
         return
-    foot = min(look.px(FOOT_PX), box.height() * 0.2)
-    line = QRectF(box.left() + inset, box.bottom() - 2.0 - foot, box.width() - 2 * inset, foot)
+    foot = min(look.px(FOOT_PX), box.height() * 0.18)
+    line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
     _paint_ground_line(painter, line, session)
     room = QRectF(box.left() + inset, box.top(), box.width() - 2 * inset, line.top() - box.top())
-    two_lines = (
-        look.metrics(KIND_PT).ascent() + look.metrics(FIGURE_PT, bold=True).capHeight() + 1.0
-    )
-    if room.height() >= two_lines and box.width() >= look.px(30):
+    if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(30):
         _paint_two_lines(painter, room, session, stage, words)
     else:
         if session.ground is Ground.LEVEL:
@@ -166,29 +166,44 @@ def differs_from_plan(session: Session) -> bool:
     return session.done is not None and abs(_share_done(session) - 1.0) > ALMOST_AS_PLANNED
 
 
+def _two_lines(figure_pt: float) -> float:
+    """Return the least height of kind over figure, the tails of the one clear of the other."""
+    kind, figure = theme().metrics(KIND_PT), theme().metrics(figure_pt, bold=True)
+    tails = kind.descent() * TAIL
+    return LINES_TOP_PX + kind.capHeight() + tails + figure.capHeight() + 1.0
+
+
 def _paint_two_lines(
     painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
 ) -> None:
     look = theme()
     c = look.colours
-    kind_m, figure_m = look.metrics(KIND_PT), look.metrics(FIGURE_PT, bold=True)
-    capitals = figure_m.capHeight() + 1.0
-    free = max(0.0, room.height() - kind_m.ascent() - capitals)
-    kind_rect = QRectF(room.left(), room.top() + 1.0 + free * 0.3, room.width(), kind_m.ascent())
+    figure_pt = FIGURE_PT if room.height() >= _two_lines(FIGURE_PT) else KIND_PT
+    kind_m, figure_m = look.metrics(KIND_PT), look.metrics(figure_pt, bold=True)
+    free = max(0.0, room.height() - _two_lines(figure_pt))
+    baseline = room.top() + LINES_TOP_PX + free * 0.3 + kind_m.capHeight()
+    kind_rect = QRectF(room.left(), baseline - kind_m.ascent(), room.width(), kind_m.height())
     word = _kind_word(session, kind_rect.width())
     _paint_symbols(painter, kind_rect, session, word)
     is_race = session.kind is Kind.RACE
     ink = c["clay"] if is_race else c["soft"] if session.missed else c["ink"]
     draw_text(painter, kind_rect, word, ink, look.font(KIND_PT, bold=is_race))
-    figure_rect = QRectF(room.left(), kind_rect.bottom() + free * 0.3, room.width(), capitals)
-    _paint_figure(painter, figure_rect, session, stage, words, ink)
+    baseline += kind_m.descent() * TAIL + free * 0.3 + figure_m.capHeight()
+    top = baseline - figure_m.ascent()
+    figure_rect = QRectF(room.left(), top, room.width(), figure_m.height())
+    _paint_figure(painter, figure_rect, session, stage, words, (ink, figure_pt))
 
 
 def _paint_figure(
-    painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words, ink: QColor
+    painter: QPainter,
+    rect: QRectF,
+    session: Session,
+    stage: Stage,
+    words: Words,
+    pen: tuple[QColor, float],
 ) -> None:
-    look = theme()
-    font, metrics = look.font(FIGURE_PT, bold=True), look.metrics(FIGURE_PT, bold=True)
+    look, (ink, size) = theme(), pen
+    font, metrics = look.font(size, bold=True), look.metrics(size, bold=True)
     text = kinds.figure(session, words)
     if metrics.horizontalAdvance(text) > rect.width():
         font, metrics = look.font(KIND_PT), look.metrics(KIND_PT)
