@@ -79,6 +79,8 @@ class TextWatch:
         if _scrolls(owner):
             shown = EVERYWHERE
         ink = painter.worldTransform().mapRect(_ink(painter, args, text))
+        if painter.hasClipping():
+            shown = shown & painter.worldTransform().mapRect(painter.clipBoundingRect())
         one = Drawn(text, ink, shown)
         place = (text, round(ink.left()), round(ink.top()))
         self._drawn.setdefault(key, {})[place] = one
