@@ -1,135 +1,49 @@
 """Make the pictures of the README from the program itself: window and cards, of the demo.
 
     .venv/bin/python packaging/pictures.py [--today 2027-04-05] [--to FOLDER] [NAME ...]
+    .venv/bin/python packaging/pictures.py --all FOLDER        # every state of the window, to check
 
 Runs without a screen too. What is shown moves with today's date unless one is given.
 """
 
-# ruff: noqa: E402 - this checkout is put on the path before anything of it is imported
 from __future__ import annotations
 
 import argparse
 import os
 import sys
 import tempfile
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from datetime import date, timedelta
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[1]
-sys.path.insert(0, str(ROOT))
-if sys.platform == "linux" and not (os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")):
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-
 import numpy as np
-from PySide6.QtCore import QEvent, QEventLoop, QLocale, QPoint, QPointF, QTimer
-from PySide6.QtGui import QColor, QImage, QMouseEvent, QPainter, Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QWidget
+from pictures_states import STATES
+from pictures_studio import (
+    NEUTRAL_FOLDER,
+    ROOT,
+    Studio,
+    held_tile,
+    settle,
+    taken,
+    wait_for,
+)
+from PySide6.QtCore import QLocale
+from PySide6.QtGui import QColor, QImage, QPainter, Qt
+from PySide6.QtWidgets import QApplication, QLabel
 
 from ultraplanner_gui.cards.paint import paint_page
 from ultraplanner_gui.cards.pdf import card_pages
 from ultraplanner_gui.desk import resources
-from ultraplanner_gui.desk.demo import demo_project
-from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.store.project_file import ProjectFile
-from ultraplanner_gui.widgets.theme import ThemeWish, register_fonts, theme
-from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.widgets.theme import register_fonts, theme
 from ultraplanner_gui.window.plan_form import PlanForm
 
 FOLDER = ROOT / "packaging" / "pictures"
-SIZE = (1440, 900)
 SMALL_SIZE = (1180, 720)
 MOST_BYTES = 250_000
 COLOURS, FLAT_COLOURS = 256, 64
 CARD_PX_PER_MM = 7.0
-READING_MS = 20_000
-NEUTRAL_FOLDER = "Documents/Ultraplanner"
-
-
-class Studio:
-    """A window with the demo in it, and what it takes to put it into a pose."""
-
-    def __init__(self, home: Path, today: date) -> None:
-        self.home, self.today = home, today
-        self.settings = Settings(home / "settings.ini")
-        self.settings.units = "metric"
-        self.settings.locale = "en_GB"
-        theme().choose("light", 100)
-
-    def empty_window(self, size: tuple[int, int]) -> MainWindow:
-        """Return a window without a project."""
-        window = MainWindow(self.settings)
-        window.resize(*size)
-        window.show()
-        settle()
-        return window
-
-    def demo_window(self, look: ThemeWish = "light") -> MainWindow:
-        """Return a window on the demo, a long run ahead and the hardest section selected."""
-        theme().choose(look, 100)
-        window = self.empty_window(SIZE)
-        path = self.home / f"{NEUTRAL_FOLDER.rpartition('/')[2]} {look}.ultraplan"
-        file = ProjectFile.create(path, demo_project(self.today), overwrite=True)
-        window.show_document(Document(file, today=lambda: self.today, parent=window))
-        assert window.workplace is not None
-        window.workplace.selection.choose("session", self.long_run(window).key)
-        window.workplace.selection.choose("section", self.hard_section(window))
-        settle()
-        return window
-
-    def long_run(self, window: MainWindow) -> Session:
-        """Return a long run a few weeks ahead."""
-        assert window.document is not None
-        ahead = self.today + timedelta(weeks=2)
-        block = window.document.project.block
-        return next(s for s in block.sessions if s.kind is Kind.LONG and s.day > ahead)
-
-    def hard_section(self, window: MainWindow) -> str:
-        """Return the key of the section before the tightest cutoff."""
-        assert window.document is not None
-        tightest = window.document.outlook.tightest
-        assert tightest is not None
-        return tightest.key
-
-
-def settle() -> None:
-    """Let everything posted happen and everything be painted."""
-    for _ in range(3):
-        QApplication.processEvents()
-        QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-
-
-def wait_for(there: Callable[[], bool]) -> None:
-    """Run the event loop until *there*; TimeoutError after a while."""
-    loop, look, end = QEventLoop(), QTimer(), QTimer()
-    end.setSingleShot(True)
-    end.timeout.connect(loop.quit)
-    look.timeout.connect(lambda: loop.quit() if there() else None)
-    look.start(20)
-    end.start(READING_MS)
-    loop.exec()
-    if not there():
-        raise TimeoutError("the window did not get there")
-
-
-def mouse(widget: QWidget, kind: QEvent.Type, at: QPoint, is_down: bool) -> None:
-    """Send one event of the left button to *widget*."""
-    button = Qt.MouseButton.LeftButton
-    none = Qt.MouseButton.NoButton
-    QApplication.sendEvent(
-        widget,
-        QMouseEvent(
-            kind,
-            QPointF(at),
-            QPointF(widget.mapToGlobal(at)),
-            none if kind is QEvent.Type.MouseMove else button,
-            button if is_down else none,
-            Qt.KeyboardModifier.NoModifier,
-        ),
-    )
 
 
 # ---------------------------------------------------------------- the pictures
@@ -150,19 +64,9 @@ def sheet_dark(studio: Studio) -> QImage:
 def dragging(studio: Studio) -> QImage:
     """Take the sheet while a long run hangs over the week after its own."""
     window = studio.demo_window()
-    assert window.workplace is not None
-    grid, session = window.workplace.buildup.grid, studio.long_run(window)
-    tile, cell = grid.cells.tile(session.key), grid.cells.cell(session.day + timedelta(days=6))
-    assert tile is not None
-    assert cell is not None
-    start, end = tile.rect.center().toPoint(), cell.center().toPoint() + QPoint(7, 5)
-    mouse(grid, QEvent.Type.MouseButtonPress, start, True)
-    for part in range(1, 9):
-        mouse(grid, QEvent.Type.MouseMove, start + (end - start) * part / 8, True)
-    settle()
+    let_go = held_tile(studio, window)
     image = taken(window, close=False)
-    mouse(grid, QEvent.Type.MouseMove, start, True)
-    mouse(grid, QEvent.Type.MouseButtonRelease, start, False)
+    let_go()
     window.close()
     return image
 
@@ -227,18 +131,6 @@ PICTURES: dict[str, Callable[[Studio], QImage]] = {
 }
 
 
-def taken(window: MainWindow, close: bool = True) -> QImage:
-    """Return a picture of *window*, without the frame round the button that has the keys."""
-    focus = window.focusWidget()
-    if isinstance(focus, QAbstractButton):
-        focus.clearFocus()
-    settle()
-    image = window.grab().toImage()
-    if close:
-        window.close()
-    return image
-
-
 def pages_of(outlook: Outlook, settings: Settings) -> QImage:
     """Return the pages of every card beside each other on grey, all at one scale."""
     pages = card_pages(outlook, settings.words())
@@ -294,12 +186,14 @@ def main() -> int:
     parser.add_argument("names", nargs="*", metavar="NAME", help=f"of {', '.join(PICTURES)}")
     parser.add_argument("--today", type=date.fromisoformat, default=date.today())
     parser.add_argument("--to", type=Path, default=FOLDER)
+    parser.add_argument("--all", type=Path, metavar="FOLDER", help="every state, to be looked at")
     options = parser.parse_args()
-    unknown = set(options.names) - set(PICTURES)
+    poses = PICTURES if options.all is None else STATES
+    folder = options.all or options.to
+    unknown = set(options.names) - set(poses)
     if unknown:
         parser.error(f"there is no picture {', '.join(sorted(unknown))}")
-    options.to.mkdir(parents=True, exist_ok=True)
-    too_large = False
+    folder.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory(prefix="pictures-", ignore_cleanup_errors=True) as home:
         os.environ["ULTRAPLANNER_HOME"] = home
         QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.Country.UnitedKingdom))
@@ -307,13 +201,25 @@ def main() -> int:
         app.setStyle("Fusion")
         register_fonts()
         studio = Studio(Path(home), options.today)
-        for name in options.names or PICTURES:
-            path = options.to / f"{name}.png"
-            shrunk(PICTURES[name](studio)).save(str(path), "PNG", 0)
-            size = path.stat().st_size
-            too_large |= size > MOST_BYTES
-            print(f"{path.name}: {size / 1000:.0f} kB{' TOO LARGE' if size > MOST_BYTES else ''}")
-    return int(too_large)
+        images = ((name, poses[name](studio)) for name in options.names or poses)
+        if options.all is None:
+            return int(_kept_small(images, folder))
+        for name, image in images:
+            image.save(str(folder / f"{name}.png"))
+            print(name)
+    return 0
+
+
+def _kept_small(images: Iterable[tuple[str, QImage]], folder: Path) -> bool:
+    """Write *images* in few bytes; return whether one is too large for the repository."""
+    too_large = False
+    for name, image in images:
+        path = folder / f"{name}.png"
+        shrunk(image).save(str(path), "PNG", 0)
+        size = path.stat().st_size
+        too_large |= size > MOST_BYTES
+        print(f"{path.name}: {size / 1000:.0f} kB{' TOO LARGE' if size > MOST_BYTES else ''}")
+    return too_large
 
 
 if __name__ == "__main__":

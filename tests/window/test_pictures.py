@@ -42,3 +42,21 @@ def test_the_window_is_taken_at_its_size_in_all_its_colours(made):
 def test_the_pictures_of_the_readme_are_there():
     kept = {path.stem for path in (SCRIPT.parent / "pictures").glob("*.png")}
     assert kept == NAMES
+
+
+def test_a_state_is_taken_as_it_is_asked_for(tmp_path):
+    sizes = {
+        "empty": (1280, 720),
+        "text-200": (1920, 1080),
+        "25-stations": (1440, 900),
+        "52-weeks": (1440, 900),
+        "held-token": (1440, 900),
+        "long-work": (1440, 900),
+        "paste": (1440, 900),
+        "form-course-table": (1280, 720),
+    }
+    env = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    command = [sys.executable, str(SCRIPT), "--today", "2027-04-07", "--all", str(tmp_path)]
+    subprocess.run([*command, *sizes], check=True, env=env, capture_output=True, timeout=100)
+    images = {path.stem: QImage(str(path)) for path in tmp_path.glob("*.png")}
+    assert {name: (im.width(), im.height()) for name, im in images.items()} == sizes
