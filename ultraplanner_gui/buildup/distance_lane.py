@@ -28,6 +28,7 @@ from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.lane import LABEL_PT, Scale, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
@@ -133,7 +134,7 @@ class DistanceLane(WeekLane):
         paint_bar(painter, bar, "teal", week.role, self.is_done(week))
         if differs(week.distance_m, week.planned_m):
             planned = bar_rect(column.rect, scale, 0.0, week.planned_m)
-            painter.setPen(QPen(c["teal"], 1.0))
+            painter.setPen(QPen(c["teal"], Stroke.HAIR))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(planned.adjusted(0.5, 0.5, -0.5, -0.5))
         if self.is_off(week):
@@ -179,7 +180,7 @@ def _hatch(painter: QPainter, bar: QRectF, ceiling_y: float) -> None:
     painter.fillRect(rect, c["lane"])
     # Filled, not drawn: smoothed hatches are dear.
     painter.fillRect(rect, QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
-    painter.setPen(QPen(c["clay"], 1.2))
+    painter.setPen(QPen(c["clay"], Stroke.THIN))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
 
@@ -189,7 +190,7 @@ def _paint_ceiling(painter: QPainter, bar: QRectF, foot: float, y: float, scale:
     if y < scale.top - 1.0:
         return foot
     y = round(y)
-    painter.setPen(QPen(theme().colours["clay"], 2.0))
+    painter.setPen(QPen(theme().colours["clay"], Stroke.HEAVY))
     painter.drawLine(QPointF(bar.left() - 4.0, y), QPointF(bar.right() + 4.0, y))
     room = theme().metrics(LABEL_PT, bold=True).ascent() + 5.0
     between = foot - room <= y <= foot + 3.0

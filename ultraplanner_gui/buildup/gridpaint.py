@@ -13,10 +13,11 @@ from ultraplanner_gui.buildup.weekhead import today_edge
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.widgets.lane import Align, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
-DAY_PT = 7.5
+DAY_PT = Pt.LABEL
 EDGE_PX = 2.0
 
 
@@ -53,7 +54,7 @@ def paint_tear(painter: QPainter, body: QRectF, axis: WeekAxis) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(c["paper"])
     painter.drawPolygon(QPolygonF([*one, *reversed(other)]))
-    painter.setPen(QPen(c["strong_line"], 1.0))
+    painter.setPen(QPen(c["strong_line"], Stroke.HAIR))
     painter.drawPolyline(one)
     painter.drawPolyline(other)
     painter.restore()
@@ -110,9 +111,9 @@ def paint_lines_of_text(painter: QPainter, rect: QRectF, texts: Iterable[str]) -
     """Write *texts* one under the other in the middle of *rect*, the first in bold."""
     look = theme()
     lines = list(texts)
-    height = look.metrics(8.5).height() + 2.0
+    height = look.metrics(Pt.TEXT).height() + 2.0
     top = rect.center().y() - height * len(lines) / 2
     for k, text in enumerate(lines):
         line = QRectF(rect.left(), top + k * height, rect.width(), height)
         colour = look.colours["ink" if k == 0 else "soft"]
-        draw_text(painter, line, text, colour, look.font(8.5, bold=k == 0), Align.AlignCenter)
+        draw_text(painter, line, text, colour, look.font(Pt.TEXT, bold=k == 0), Align.AlignCenter)

@@ -13,6 +13,7 @@ from ultraplanner_gui.buildup.weeklane import NARROW_OVERHANG_PX, Column, WeekLa
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
@@ -62,7 +63,7 @@ class LongestLane(WeekLane):
         painter.setClipRect(body.adjusted(0.0, -1.0, 0.0, 1.0), Qt.ClipOperation.IntersectClip)
         self._paint_before(painter, columns, scale)
         dots = [(c, self._point(c, c.now, scale)) for c in columns if c.now.longest_m > 0.0]
-        painter.setPen(QPen(theme().colours["ink"], 1.2))
+        painter.setPen(QPen(theme().colours["ink"], Stroke.THIN))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPolyline([at for _, at in dots])
         is_dirty = {column.now.start for column in self.dirty_columns(body)}
@@ -115,7 +116,7 @@ class LongestLane(WeekLane):
 
     def _paint_before(self, painter: QPainter, columns: list[Column], scale: Scale) -> None:
         """Draw the line as kept where it ran otherwise, from neighbour to neighbour."""
-        painter.setPen(QPen(theme().colours["soft"], 1.2, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(theme().colours["soft"], Stroke.THIN, Qt.PenStyle.DashLine))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for one, other in pairwise(columns):
             if one.before is None or other.before is None:
@@ -126,7 +127,7 @@ class LongestLane(WeekLane):
 
     def _paint_dot(self, painter: QPainter, column: Column, at: QPointF) -> None:
         c = theme().colours
-        painter.setPen(QPen(c["ink"], 1.3))
+        painter.setPen(QPen(c["ink"], Stroke.THIN))
         painter.setBrush(c["ink"] if self.is_done(column.now) else c["lane"])
         painter.drawEllipse(at, DOT_PX, DOT_PX)
 

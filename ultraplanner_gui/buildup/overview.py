@@ -13,6 +13,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.widgets.lane import UNIT_PT, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.widgets.week_axis import LEAST_WEEKS, WeekAxis
 
 HEIGHT_PX = 17.0
@@ -102,7 +103,7 @@ class Overview(AxisLane):
         self._paint_bars(painter, track)
         self._paint_today(painter, track)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(c["strong_line" if self._axis.is_whole else "ink"], 1.0))
+        painter.setPen(QPen(c["strong_line" if self._axis.is_whole else "ink"], Stroke.HAIR))
         for frame in self._frames(body):
             painter.drawRoundedRect(frame.adjusted(0.5, 0.5, -0.5, -0.5), 2.0, 2.0)
         if len(self._axis.weeks) > LEAST_WEEKS:

@@ -19,11 +19,12 @@ from ultraplanner_gui.buildup.weeklane import (
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.lane import Align, Scale, draw_level, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 42.0
-AMOUNT_PT = 6.5
+AMOUNT_PT = Pt.MARK
 WIDEST_G = 888.0
 
 

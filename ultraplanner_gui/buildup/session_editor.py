@@ -16,6 +16,7 @@ from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.wording.words import Words
 
 # Our own limits, drawn tighter than the trials of fasted training, which used 1 to 1.5 h at
@@ -104,8 +105,8 @@ class SessionEditor(QDialog):
         for first, then in pairwise((*self.planned.order, *self.done_box.order)):
             QWidget.setTabOrder(first, then)
         whole = QVBoxLayout(self)
-        whole.setContentsMargins(22, 16, 22, 16)
-        whole.setSpacing(12)
+        whole.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+        whole.setSpacing(Space.APART)
         whole.addLayout(halves, 1)
         whole.addWidget(self.caution)
         whole.addWidget(self.refusal)

@@ -17,6 +17,7 @@ from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.ground import ink_px, silhouette
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 SIDE_PX = 1.5
 INK_SHARE = 0.75
@@ -30,7 +31,7 @@ def paint_strip(painter: QPainter, week: QRectF, role: Role) -> None:
     """Draw the ground of one week in its column; weeks that do not load stay empty."""
     c = theme().colours
     strip = week.adjusted(1.0, 1.5, -1.0, -1.5)
-    painter.setPen(QPen(c["strong_line" if role is Role.LOADING else "line"], 0.8))
+    painter.setPen(QPen(c["strong_line" if role is Role.LOADING else "line"], Stroke.HAIR))
     painter.setBrush(c["tile"] if role is Role.LOADING else Qt.BrushStyle.NoBrush)
     painter.drawRoundedRect(strip, 2.5, 2.5)
 
@@ -40,18 +41,18 @@ def paint_line(painter: QPainter, tile: Tile, week: QRectF, longest_m: float, st
     session, c = tile.session, theme().colours
     room = QRectF(week.left() + 1.5, tile.rect.top(), week.width() - 3.0, tile.rect.height())
     if session.kind is Kind.RACE:
-        painter.setPen(QPen(c["clay"], 1.4))
+        painter.setPen(QPen(c["clay"], Stroke.THIN))
         painter.setBrush(c["pale_clay"])
         painter.drawRect(room.adjusted(0.5, 0.0, -0.5, 0.0))
     elif session.done is not None:
         painter.fillRect(room, c["pale_teal"])
     if stage.is_landing:
-        painter.setPen(QPen(c["teal"], 1.2, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(c["teal"], Stroke.THIN, Qt.PenStyle.DashLine))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
         return
     if stage.is_carried:
-        painter.setPen(QPen(c["clay"], 1.6))
+        painter.setPen(QPen(c["clay"], Stroke.LINE))
         painter.setBrush(c["tile"])
         painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
     _paint_ground_line(painter, session, room, longest_m)

@@ -16,11 +16,12 @@ from ultraplanner_gui.plan.block import Ground, Kind, Session
 from ultraplanner_gui.widgets.ground import draw_ground
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
-KIND_PT = 7.0
-FIGURE_PT = 8.5
-MARK_PT = 6.5
+KIND_PT = Pt.SMALL
+FIGURE_PT = Pt.TEXT
+MARK_PT = Pt.MARK
 ROUND_PX = 3.0
 PAD_PX = 4.0
 ROOMY_PX = 52.0
@@ -101,18 +102,18 @@ def _paint_flat(
 def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
     look = theme()
     c, radius = look.colours, min(look.px(ROUND_PX), box.height() / 4)
-    pen = QPen(c["strong_line"], 1.0)
+    pen = QPen(c["strong_line"], Stroke.HAIR)
     fill = QBrush(c["tile"])
     if session.kind is Kind.RACE:
-        pen = QPen(c["clay"], 1.6)
+        pen = QPen(c["clay"], Stroke.LINE)
         fill = QBrush(c["pale_clay"] if session.done is not None else c["tile"])
     if stage.is_landing:
-        pen = QPen(c["teal"], 1.4, Qt.PenStyle.DashLine)
+        pen = QPen(c["teal"], Stroke.THIN, Qt.PenStyle.DashLine)
         fill = QBrush(Qt.BrushStyle.NoBrush)
     elif stage.is_carried:
-        pen = QPen(c["clay"], 2.0)
+        pen = QPen(c["clay"], Stroke.HEAVY)
     elif session.missed:
-        pen = QPen(c["line"], 1.0)
+        pen = QPen(c["line"], Stroke.HAIR)
         fill = QBrush(c["strong_line"], Qt.BrushStyle.BDiagPattern)
     painter.setPen(pen)
     painter.setBrush(fill)
@@ -133,7 +134,7 @@ def _paint_done_box(painter: QPainter, box: QRectF, radius: float, session: Sess
     path = QPainterPath()
     path.addRoundedRect(box, radius, radius)
     short = share < 1.0 - ALMOST_AS_PLANNED
-    painter.setPen(QPen(c["teal"], 1.0) if short else Qt.PenStyle.NoPen)
+    painter.setPen(QPen(c["teal"], Stroke.HAIR) if short else Qt.PenStyle.NoPen)
     painter.setBrush(c["tile"] if short else c["pale_teal"])
     painter.drawPath(path)
     if short:
@@ -148,7 +149,7 @@ def _paint_done_box(painter: QPainter, box: QRectF, radius: float, session: Sess
     elif share > 1.0 + ALMOST_AS_PLANNED:
         # More than planned: the outline of the plan ends inside the fill.
         planned = QRectF(box.left(), box.top(), box.width() / share, box.height())
-        painter.setPen(QPen(c["teal"], 1.0))
+        painter.setPen(QPen(c["teal"], Stroke.HAIR))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRoundedRect(planned, radius, radius)
 
@@ -213,7 +214,7 @@ def _paint_figure(
     draw_text(painter, rect, text, ink, font)
     if session.missed:
         y = rect.center().y() + 0.5
-        painter.setPen(QPen(ink, 1.2))
+        painter.setPen(QPen(ink, Stroke.THIN))
         painter.drawLine(QPointF(rect.left() - 1, y), QPointF(rect.left() + width + 1, y))
     # As if every figure were this wide, so that neighbours write their notes alike.
     taken = max(width, metrics.horizontalAdvance(USUAL_FIGURE)) + look.px(4.0)
@@ -286,7 +287,7 @@ def draw_moon(painter: QPainter, rect: QRectF) -> None:
 
 def draw_empty_plate(painter: QPainter, rect: QRectF) -> None:
     """Draw the mark of a fasted session."""
-    painter.setPen(QPen(theme().colours["soft"], 1.2))
+    painter.setPen(QPen(theme().colours["soft"], Stroke.THIN))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     ring = rect.adjusted(0.8, 0.8, -0.8, -0.8)
     painter.drawEllipse(ring)
@@ -320,7 +321,7 @@ def _paint_one_line(
     draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True))
     end = at.left() + width
     if session.missed:
-        painter.setPen(QPen(ink, 1.0))
+        painter.setPen(QPen(ink, Stroke.HAIR))
         painter.drawLine(QPointF(room.left(), room.center().y()), QPointF(end, room.center().y()))
     note = QRectF(room)
     note.setLeft(end + gap)

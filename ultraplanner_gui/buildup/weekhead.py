@@ -15,13 +15,14 @@ from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 HEIGHT_PX = 44.0
-NUMBER_PT = 9.5
-DATE_PT = 7.0
-ROLE_PT = 6.5
+NUMBER_PT = Pt.LARGE
+DATE_PT = Pt.SMALL
+ROLE_PT = Pt.MARK
 WIDEST_NUMBER = 48
 
 
@@ -78,7 +79,7 @@ class WeekHead(AxisLane):
         left = look.px(12.0)
         rect = QRectF(left, number[0], self.body().left() - left, number[1])
         draw_text(
-            painter, rect, self.tr("BUILD-UP"), look.colours["soft"], look.font(7.5, bold=True)
+            painter, rect, self.tr("BUILD-UP"), look.colours["soft"], look.font(Pt.LABEL, bold=True)
         )
         rect = QRectF(left, small[0], self.body().left() - left, small[1])
         draw_text(painter, rect, self.tr("weeks to go"), look.colours["soft"], look.font(DATE_PT))
@@ -213,7 +214,7 @@ def runs(weeks: tuple[WeekFigures, ...]) -> Iterator[tuple[int, int, Role]]:
 
 def _paint_bracket(painter: QPainter, across: QRectF, text: QRectF | None) -> None:
     """Draw the bracket over neighbouring weeks, parted where the *text* stands."""
-    painter.setPen(QPen(theme().colours["strong_line"], 1.0))
+    painter.setPen(QPen(theme().colours["strong_line"], Stroke.HAIR))
     y, inset = round(across.center().y()) + 0.5, min(6.0, across.width() * 0.2)
     left, right = across.left() + inset, across.right() - inset
     ends = (right, left) if text is None else (text.left() - 4.0, text.right() + 4.0)

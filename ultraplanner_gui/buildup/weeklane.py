@@ -17,6 +17,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.lane import LABEL_PT, Align, Scale, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.widgets.week_axis import TEAR_PX, WeekAxis
 from ultraplanner_gui.wording import reading
 from ultraplanner_gui.wording.words import Words
@@ -227,7 +228,7 @@ def paint_bar(painter: QPainter, rect: QRectF, hue: str, role: Role, is_done: bo
     c = theme().colours
     if role is Role.CUTBACK:
         painter.fillRect(rect, c[f"pale_{hue}"])
-        painter.setPen(QPen(c[hue], 1.0))
+        painter.setPen(QPen(c[hue], Stroke.HAIR))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(rect.adjusted(0.5, 0.5, -0.5, -0.5))
         return
@@ -239,7 +240,7 @@ def paint_bar(painter: QPainter, rect: QRectF, hue: str, role: Role, is_done: bo
 
 def paint_before(painter: QPainter, rect: QRectF) -> None:
     """Draw the dashed outline of a bar as it was kept."""
-    painter.setPen(QPen(theme().colours["ink"], 1.2, Qt.PenStyle.DashLine))
+    painter.setPen(QPen(theme().colours["ink"], Stroke.THIN, Qt.PenStyle.DashLine))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(rect.adjusted(-0.5, -0.5, 0.5, 0.5))
 

@@ -21,6 +21,7 @@ from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.widgets.fields import align_text
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ class CardRow(QWidget):
         self._card = Card(CardKind.PACE)
         self._is_own = False
         self._title = QLabel(self)
-        self._title.setFont(theme().font(9.5, bold=True))
+        self._title.setFont(theme().font(Pt.LARGE, bold=True))
         self._sizes = QComboBox(self)
         for size in SIZES:
             self._sizes.addItem(self._size_text(size))

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QScrollArea, QSizePolicy, QWidget
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.cards.paint import MM_PER_INCH, paint_page
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 GAP_PX = 20.0
 LEAST_FIT_SHARE = 0.4
@@ -48,7 +49,7 @@ class _Pages(QWidget):
         for page, place in zip(self._pages, self._places, strict=True):
             if not place.toAlignedRect().intersects(event.rect()):
                 continue
-            painter.setPen(QPen(colours["strong_line"], 1.0))
+            painter.setPen(QPen(colours["strong_line"], Stroke.HAIR))
             painter.setBrush(QColor("white"))
             painter.drawRect(place.adjusted(-0.5, -0.5, 0.5, 0.5))
             painter.save()

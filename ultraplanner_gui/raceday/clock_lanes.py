@@ -22,6 +22,7 @@ from ultraplanner_gui.widgets.lane import (
     nice_ticks,
 )
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 HOUR_S = 3600.0
 MARK_PX = 64.0
@@ -103,7 +104,7 @@ class InHandLane(RaceLane):
             hue = c["clay" if late else "moss"]
             draw_level(painter, (left, right), y, hue, 2.0)
             if last_y is not None:
-                painter.setPen(QPen(hue, 2.0))
+                painter.setPen(QPen(hue, Stroke.HEAVY))
                 painter.drawLine(QLineF(left, last_y, left, y))
             last_y = y
             self._paint_figure(painter, body, QRectF(left, y, right - left, 0.0), seconds)

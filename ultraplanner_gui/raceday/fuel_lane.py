@@ -38,6 +38,7 @@ from ultraplanner_gui.widgets.lane import (
     nice_ticks,
 )
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
 
 STEP_S = 60.0
@@ -344,7 +345,9 @@ class FuelLane(RaceLane):
             shown &= self._has_changed(fuel)
         c = theme().colours
         painter.setPen(
-            QPen(c["ink"], 1.0, Qt.PenStyle.DotLine) if is_before else QPen(c["plum"], 1.6)
+            QPen(c["ink"], Stroke.HAIR, Qt.PenStyle.DotLine)
+            if is_before
+            else QPen(c["plum"], Stroke.LINE)
         )
         painter.setBrush(Qt.BrushStyle.NoBrush)
         # Smooth dots are dear.

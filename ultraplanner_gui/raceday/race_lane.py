@@ -14,6 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
 ZOOM_STEP = 1.25
@@ -135,7 +136,7 @@ class RaceLane(Lane):
         course = self.shown.project.course
         if course is None or self.shown.profile is None:
             return
-        painter.setPen(QPen(theme().colours["strong_line"], 1.0, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(theme().colours["strong_line"], Stroke.HAIR, Qt.PenStyle.DashLine))
         xs = [round(self.x_of(station.at_m, body)) for station in course.stations]
         foot = float(self.height())
         painter.drawLines([QLineF(x, 0.0, x, foot) for x in xs if body.left() <= x <= body.right()])
@@ -143,7 +144,9 @@ class RaceLane(Lane):
     def paint_focus(self, painter: QPainter) -> None:
         # Unsmoothed and level: a smooth dotted frame costs more than the whole lane.
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        painter.setPen(QPen(theme().colours["teal"], 2.0 if self.is_carrying else 1.0))
+        painter.setPen(
+            QPen(theme().colours["teal"], Stroke.HEAVY if self.is_carrying else Stroke.HAIR)
+        )
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(self.body().adjusted(-1, -0.5, 1, 0.5))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
@@ -159,7 +162,7 @@ class RaceLane(Lane):
     def paint_empty(self, painter: QPainter, body: QRectF, text: str) -> None:
         """Say why there is nothing in the lane."""
         look = theme()
-        painter.setFont(look.font(8.0))
+        painter.setFont(look.font(Pt.NOTE))
         painter.setPen(look.colours["soft"])
         painter.drawText(body.adjusted(8, 0, -8, 0), int(Qt.AlignmentFlag.AlignVCenter), text)
 

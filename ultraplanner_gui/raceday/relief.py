@@ -13,6 +13,7 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPen
 
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 #: Gradients at which the wash is full, and from which hachures are drawn.
 FULL_WASH = 0.20
@@ -120,7 +121,7 @@ def _hachures(
     ):
         x = at[is_wanted] / ratio
         ends = (x, top[is_wanted], x + lean, bottom[is_wanted])
-        painter.setPen(QPen(theme().colours[hue], 1.0))
+        painter.setPen(QPen(theme().colours[hue], Stroke.HAIR))
         painter.drawLines(list(map(QLineF, *(end.tolist() for end in ends))))
 
 

@@ -18,6 +18,7 @@ from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import HEAD_PX, LABEL_PT, RIGHT_PX, UNIT_PT, Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
@@ -76,7 +77,7 @@ class StationHead(RaceLane):
     @property
     def title_middle(self) -> float:
         """The middle of the storey's name, as far down as it is written in a strip."""
-        return theme().metrics(7.5, bold=True).height() / 2
+        return theme().metrics(Pt.LABEL, bold=True).height() / 2
 
     def hasHeightForWidth(self) -> bool:
         return True
@@ -126,8 +127,10 @@ class StationHead(RaceLane):
     def paint_head(self, painter: QPainter) -> None:
         if self._is_strip:
             look, left = theme(), theme().px(12.0)
-            rect = QRectF(left, 0.0, look.px(HEAD_PX) - left, look.metrics(7.5, bold=True).height())
-            font = look.font(7.5, bold=True)
+            rect = QRectF(
+                left, 0.0, look.px(HEAD_PX) - left, look.metrics(Pt.LABEL, bold=True).height()
+            )
+            font = look.font(Pt.LABEL, bold=True)
             draw_text(painter, rect, self.tr("RACE DAY"), look.colours["soft"], font)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:

@@ -21,6 +21,7 @@ from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
 
 GRIP_PX = 6.0
@@ -303,7 +304,7 @@ class TargetLane(RaceLane):
         left, right = (round(self.x_of(at_m, body)) for at_m in (was.start_m, was.end_m))
         top, ink = scale.y(1.0 / was.pace_s_per_m), theme().colours["ink"]
         draw_level(painter, (left, right), top, ink, 1.0, Qt.PenStyle.DashLine)
-        painter.setPen(QPen(ink, 1.0, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(ink, Stroke.HAIR, Qt.PenStyle.DashLine))
         for x in (left, right):
             painter.drawLine(QLineF(x + 0.5, top, x + 0.5, body.bottom()))
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QW
 
 from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 
 
 class TitleRow(QWidget):
@@ -19,7 +20,7 @@ class TitleRow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         row = QHBoxLayout(self)
-        row.setContentsMargins(14, 2, 14, 0)
+        row.setContentsMargins(Space.WIDE, Space.HAIR, Space.WIDE, 0)
         self._label = QLabel(self.tr("RACE DAY"), self)
         row.addWidget(self._label)
         row.addSpacing(16)
@@ -54,4 +55,4 @@ class TitleRow(QWidget):
 
     @Slot()
     def _dress(self) -> None:
-        dress(self._label, 8.0, theme().colours.soft, bold=True)
+        dress(self._label, Pt.NOTE, theme().colours.soft, bold=True)

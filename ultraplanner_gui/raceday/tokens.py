@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 TOKEN_PX = 9.0
 HUES = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "soft"}
@@ -54,7 +55,7 @@ def draw_token(painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> N
     """Draw the token of *food* about *at*: sachet, disc, square or lozenge; a dot says caffeine."""
     look = theme()
     c, r = look.colours, look.px(TOKEN_PX) / 2
-    painter.setPen(QPen(c["ink"], 1.8) if is_chosen else QPen(c["lane"], 0.8))
+    painter.setPen(QPen(c["ink"], Stroke.HEAVY) if is_chosen else QPen(c["lane"], Stroke.HAIR))
     painter.setBrush(c[HUES[food.shape]])
     if food.shape is Shape.GEL:
         sachet = QRectF(at.x() - 0.7 * r, at.y() - 1.1 * r, 1.4 * r, 2.2 * r)

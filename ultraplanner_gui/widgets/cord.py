@@ -7,13 +7,16 @@ from PySide6.QtGui import QPainter, QPen
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 
 def draw_cord(painter: QPainter, rect: QRectF, state: State) -> None:
     """Draw the cord of *state* across *rect*; its shape alone tells the three apart."""
     y, left, right = rect.center().y(), rect.left(), rect.right()
     colour = {State.HOLDS: "moss", State.STRAINS: "ochre", State.BREAKS: "clay"}[state]
-    pen = QPen(theme().colours[colour], 2.0, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap)
+    pen = QPen(
+        theme().colours[colour], Stroke.HEAVY, Qt.PenStyle.SolidLine, Qt.PenCapStyle.RoundCap
+    )
     painter.setPen(pen)
     if state is State.HOLDS:
         painter.drawLine(QPointF(left, y), QPointF(right, y))
@@ -22,7 +25,7 @@ def draw_cord(painter: QPainter, rect: QRectF, state: State) -> None:
     if state is State.STRAINS:
         painter.drawLine(QPointF(left, y), QPointF(left + third, y))
         painter.drawLine(QPointF(right - third, y), QPointF(right, y))
-        painter.setPen(QPen(pen.color(), 1.0))
+        painter.setPen(QPen(pen.color(), Stroke.HAIR))
         for lift in (-2.5, 0.0, 2.5):
             painter.drawLine(QPointF(left + third, y), QPointF(middle, y + lift))
             painter.drawLine(QPointF(middle, y + lift), QPointF(right - third, y))
@@ -31,6 +34,6 @@ def draw_cord(painter: QPainter, rect: QRectF, state: State) -> None:
         knot = end + side * third
         painter.setPen(pen)
         painter.drawLine(QPointF(end, y), QPointF(knot, y))
-        painter.setPen(QPen(pen.color(), 1.0))
+        painter.setPen(QPen(pen.color(), Stroke.HAIR))
         for lift in (-3.0, 3.0):
             painter.drawLine(QPointF(knot, y), QPointF(knot + side * 3.0, y + lift))

@@ -11,9 +11,10 @@ from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QWidg
 from ultraplanner_gui.widgets.guess import Guess, GuessField, stops_of
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 
-HEAD_PT = 11.0
-SMALL_PT = 7.5
+HEAD_PT = Pt.HEAD
+SMALL_PT = Pt.LABEL
 
 V = TypeVar("V")
 
@@ -33,8 +34,8 @@ class FormColumn(QWidget):
         look = theme()
         self._rows = QGridLayout(self)
         self._rows.setContentsMargins(0, 0, 0, 0)
-        self._rows.setVerticalSpacing(round(look.px(8)))
-        self._rows.setHorizontalSpacing(round(look.px(12)))
+        self._rows.setVerticalSpacing(round(look.px(Space.NEAR)))
+        self._rows.setHorizontalSpacing(round(look.px(Space.APART)))
         self._rows.setColumnStretch(1, 1)
 
     def add_head(self, text: str) -> None:
@@ -69,7 +70,7 @@ class FormColumn(QWidget):
     def add_ticks(self, *ticks: QCheckBox) -> None:
         """Add boxes to tick, beside each other under the fields."""
         row = QHBoxLayout()
-        row.setSpacing(round(theme().px(14)))
+        row.setSpacing(round(theme().px(Space.WIDE)))
         for tick in ticks:
             row.addWidget(tick)
         row.addStretch(1)

@@ -23,14 +23,15 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.fields import DurationField
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 
 V = TypeVar("V")
 
 OWN = QT_TRANSLATE_NOOP("Guesses", "an estimate of our own")
 CUSTOM = QT_TRANSLATE_NOOP("Guesses", "common practice, no source")
 
-WHY_PT = 7.5
-BUTTON_PT = 7.5
+WHY_PT = Pt.LABEL
+BUTTON_PT = Pt.LABEL
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,8 +84,8 @@ class GuessField(QWidget, Generic[V]):
         self.why.hide()
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(4)
-        grid.setVerticalSpacing(1)
+        grid.setHorizontalSpacing(Space.TIGHT)
+        grid.setVerticalSpacing(Space.HAIR)
         grid.addWidget(field, 0, 0)
         grid.addWidget(self.button, 0, 1)
         grid.addWidget(self.why, 1, 0, 1, 2)

@@ -10,13 +10,14 @@ from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 
 HEAD_PX = 118.0
 GUTTER_PX = 38.0
 RIGHT_PX = 14.0
-NAME_PT = 8.5
-UNIT_PT = 7.0
-LABEL_PT = 7.5
+NAME_PT = Pt.TEXT
+UNIT_PT = Pt.SMALL
+LABEL_PT = Pt.LABEL
 
 Align = Qt.AlignmentFlag
 
@@ -169,7 +170,7 @@ class Lane(QWidget):
 
     def paint_focus(self, painter: QPainter) -> None:
         """Draw that the keys go here; a lane with a cursor of its own shows that instead."""
-        painter.setPen(QPen(theme().colours["teal"], 1.5, Qt.PenStyle.DotLine))
+        painter.setPen(QPen(theme().colours["teal"], Stroke.LINE, Qt.PenStyle.DotLine))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
 

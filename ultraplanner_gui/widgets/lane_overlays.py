@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from ultraplanner_gui.widgets.lane import LABEL_PT, Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 
 BETWEEN = "   "
 READOUT_PAD_PX = 6.0
@@ -149,7 +150,7 @@ class Readout(_Overlay):
         look = theme()
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(QPen(look.colours["strong_line"], 1.0))
+            painter.setPen(QPen(look.colours["strong_line"], Stroke.HAIR))
             painter.setBrush(look.colours["panel"])
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3.0, 3.0)
             font, ink = look.font(LABEL_PT, bold=True), look.colours["ink"]
@@ -170,12 +171,12 @@ class OpenButton(QPushButton):
         colours, box = theme().colours, QRectF(self.rect()).adjusted(1, 1, -1, -1)
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setPen(QPen(colours["teal" if self.hasFocus() else "strong_line"], 1.5))
+            painter.setPen(QPen(colours["teal" if self.hasFocus() else "strong_line"], Stroke.LINE))
             painter.setBrush(colours["lane" if self.underMouse() else "panel"])
             painter.drawRoundedRect(box, 3.0, 3.0)
             # A bracket opened up and down: more than the strip shows.
             w, h = box.width() / 4, box.height() / 7
-            painter.setPen(QPen(colours["ink"], 1.5))
+            painter.setPen(QPen(colours["ink"], Stroke.LINE))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             for way in (-1, 1):
                 tip = box.center() + QPointF(0.0, way * 2 * h)

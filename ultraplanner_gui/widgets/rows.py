@@ -14,10 +14,11 @@ from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 
-TITLE_PT = 11.0
-TEXT_PT = 8.5
-SMALL_PT = 7.5
+TITLE_PT = Pt.HEAD
+TEXT_PT = Pt.TEXT
+SMALL_PT = Pt.LABEL
 MOST_WIDTHS = 8
 MOST_WRAPS = 500
 

@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
 
 from ultraplanner_gui.widgets.table_text import folded
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
 FIELD_PX = 210.0
-COUNT_PT = 8.0
+COUNT_PT = Pt.NOTE
 GLASS_PX = 11.0
 CROSS_PX = 64
 
@@ -93,7 +94,7 @@ class FilterField(QWidget):
         self.count = QLabel("", self)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(10)
+        row.setSpacing(Space.APART)
         row.addWidget(self.count)
         row.addWidget(self.field)
         self.setFocusProxy(self.field)

@@ -19,10 +19,11 @@ from ultraplanner_gui.widgets.lane import draw_text
 from ultraplanner_gui.widgets.table import Index, TableModel
 from ultraplanner_gui.widgets.table_column import Mark
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 
-TEXT_PT = 8.5
-HEAD_PT = 8.0
-UNIT_PT = 7.0
+TEXT_PT = Pt.TEXT
+HEAD_PT = Pt.NOTE
+UNIT_PT = Pt.SMALL
 PAD_PX = 7.0
 #: Text on the left keeps this much more from the figures before it.
 GAP_PX = 8.0
@@ -262,11 +263,11 @@ class TableCells(QStyledItemDelegate):
         square.moveCenter(box.center())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         # Empty boxes stand back, so that the few ticks in a long table are seen.
-        painter.setPen(QPen(look.colours[colour if is_on else "stone"], 1.0))
+        painter.setPen(QPen(look.colours[colour if is_on else "stone"], Stroke.HAIR))
         painter.setBrush(look.colours["panel"])
         painter.drawRoundedRect(square, 2, 2)
         if is_on:
-            painter.setPen(QPen(look.colours[colour], 1.8))
+            painter.setPen(QPen(look.colours[colour], Stroke.HEAVY))
             x, y = square.left(), square.top()
             painter.drawPolyline(
                 QPolygonF(

@@ -38,6 +38,7 @@ from ultraplanner_gui.widgets.table_column import Aim, Keyed
 from ultraplanner_gui.widgets.table_look import ROW_PX, TICK_PX, TableCells, TableHead
 from ultraplanner_gui.widgets.table_text import written
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 
 SAMPLE_ROWS = 60
 WIDEST_PX = 230.0
@@ -307,7 +308,7 @@ class TableView(QTableView):
         if self._table.rowCount() or not self._empty_text:
             return
         painter, look = QPainter(self.viewport()), theme()
-        painter.setFont(look.font(9.5))
+        painter.setFont(look.font(Pt.LARGE))
         painter.setPen(look.colours["soft"])
         flags = int(Qt.AlignmentFlag.AlignCenter) | int(Qt.TextFlag.TextWordWrap)
         painter.drawText(self.viewport().rect().adjusted(40, 0, -40, 0), flags, self._empty_text)

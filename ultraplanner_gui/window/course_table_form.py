@@ -31,6 +31,7 @@ from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.table import TableModel
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import course_form_rows as form_rows
 from ultraplanner_gui.window.course_form_rows import AT, COLUMNS, CUTOFF, LEG, NAME, Rows
 from ultraplanner_gui.window.schematic_view import SchematicView
@@ -293,8 +294,8 @@ class CourseTableForm(QDialog):
         name.addWidget(label)
         name.addWidget(self.name, 1)
         box = QVBoxLayout(self)
-        box.setContentsMargins(20, 16, 20, 16)
-        box.setSpacing(9)
+        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+        box.setSpacing(Space.NEAR)
         self._hint.setText(
             self.tr(
                 "One row to each place with its distance from the start; the last is the finish. "
@@ -315,7 +316,7 @@ class CourseTableForm(QDialog):
 
     def _row_buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        row.setSpacing(6)
+        row.setSpacing(Space.CLOSE)
         keys = self.tr("Ctrl+Enter"), self.tr("Delete"), self.tr("Ctrl+V"), self.tr("Ctrl+Z")
         for (key, text, tip, slot), shortcut in zip(
             (
@@ -365,10 +366,10 @@ class CourseTableForm(QDialog):
         self.view.verticalHeader().setStyleSheet(
             f"QHeaderView::section {{ background: {c.lane}; color: {c.soft}; border: 0; }}"
         )
-        dress(self._hint, 8.5, c.soft)
-        dress(self._note, 7.5, c.soft)
-        dress(self._totals, 9.5, c.ink, bold=True)
-        dress(self._complaint, 8.5, c.clay)
+        dress(self._hint, Pt.TEXT, c.soft)
+        dress(self._note, Pt.LABEL, c.soft)
+        dress(self._totals, Pt.LARGE, c.ink, bold=True)
+        dress(self._complaint, Pt.TEXT, c.clay)
 
 
 class _Places(TableView):

@@ -35,6 +35,7 @@ from ultraplanner_gui.edits.project import WriteNotes
 from ultraplanner_gui.widgets.fields import align_text, describe
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.words import Words
 
@@ -55,8 +56,8 @@ def _dialog(
     look = theme()
     dialog.resize(round(look.px(width_px)), round(look.px(height_px or 10)))
     box = QVBoxLayout(dialog)
-    box.setContentsMargins(20, 16, 20, 16)
-    box.setSpacing(12)
+    box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+    box.setSpacing(Space.APART)
     return dialog, box
 
 
@@ -76,7 +77,7 @@ def _close_button(dialog: QDialog) -> QDialogButtonBox:
 def _paragraph(text: str, parent: QWidget, bold: bool = False) -> QLabel:
     label = QLabel(text, parent)
     label.setWordWrap(True)
-    label.setFont(theme().font(9.0, bold))
+    label.setFont(theme().font(Pt.STRONG, bold))
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     return label
 

@@ -33,10 +33,11 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.finder_index import Entry, EntryIndex, Source
 
-TEXT_PT = 9.0
-SMALL_PT = 7.5
+TEXT_PT = Pt.STRONG
+SMALL_PT = Pt.LABEL
 WIDTH_PX = 660.0
 ROW_PX = 24.0
 MOST_ROWS = 14
@@ -77,8 +78,8 @@ class Finder(QFrame):
         self.list.setAccessibleName(self.tr("Found"))
         self._foot = QLabel("", self)
         box = QVBoxLayout(self)
-        box.setContentsMargins(10, 10, 10, 8)
-        box.setSpacing(6)
+        box.setContentsMargins(Space.APART, Space.APART, Space.APART, Space.NEAR)
+        box.setSpacing(Space.CLOSE)
         for widget in (self.field, self.list, self._foot):
             box.addWidget(widget)
         self.field.textEdited.connect(self.search)
@@ -211,7 +212,7 @@ class Finder(QFrame):
             " border-radius: 6px; }"
             "QListView { background: transparent; border: 0; outline: 0; }"
         )
-        self.field.setFont(look.font(10.5))
+        self.field.setFont(look.font(Pt.HEAD))
         dress(self._foot, SMALL_PT, c.soft)
         self._put_in_place()
 

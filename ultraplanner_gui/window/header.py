@@ -13,6 +13,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.help_topic import ask, set_topic, set_topics
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
 
@@ -27,7 +28,7 @@ class HeaderFigure(QWidget):
         self.setCursor(Qt.CursorShape.WhatsThisCursor)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
-        box.setSpacing(1)
+        box.setSpacing(Space.HAIR)
         self._caption = QLabel(caption, self)
         self._value = QLabel("", self)
         box.addWidget(self._caption)
@@ -36,8 +37,8 @@ class HeaderFigure(QWidget):
     def show_value(self, value: str, warns: bool = False, tip: str = "") -> None:
         """Show *value*; *warns* sets it in clay with a sign."""
         look = theme()
-        dress(self._caption, 7.0, look.colours.soft)
-        dress(self._value, 9.0, look.colours.clay if warns else look.colours.ink, bold=True)
+        dress(self._caption, Pt.SMALL, look.colours.soft)
+        dress(self._value, Pt.STRONG, look.colours.clay if warns else look.colours.ink, bold=True)
         self._value.setText(value + (" !" if warns else ""))
         self.setToolTip(tip)
         self.setAccessibleName(f"{self._caption.text()}: {value}")
@@ -97,7 +98,7 @@ class Header(QWidget):
         self._name.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._facts.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         title = QVBoxLayout()
-        title.setSpacing(1)
+        title.setSpacing(Space.HAIR)
         title.addWidget(self._name)
         title.addWidget(self._facts)
         self._runway = HeaderFigure(self.tr("Runway"), "runway", self)
@@ -106,8 +107,8 @@ class Header(QWidget):
         self._kept = HeaderFigure(self.tr("Kept"), "kept", self)
         set_topics({self: "sheet", self._name: "race name", self._facts: "race facts"})
         row = QHBoxLayout(self)
-        row.setContentsMargins(14, 6, 14, 6)
-        row.setSpacing(26)
+        row.setContentsMargins(Space.WIDE, Space.CLOSE, Space.WIDE, Space.CLOSE)
+        row.setSpacing(Space.EDGE)
         row.addLayout(title, 1)
         for figure in (self._runway, self._finish, self._tightest, self._kept):
             row.addWidget(figure, 0, Qt.AlignmentFlag.AlignVCenter)
@@ -115,7 +116,7 @@ class Header(QWidget):
 
     def _places(self, switch: Sequence[QAction]) -> QHBoxLayout:
         row = QHBoxLayout()
-        row.setSpacing(2)
+        row.setSpacing(Space.HAIR)
         for action in switch:
             button = QToolButton(self)
             button.setDefaultAction(action)
@@ -126,9 +127,9 @@ class Header(QWidget):
     def show_outlook(self, outlook: Outlook) -> None:
         """Show the race and its headline figures."""
         words, race, look = self._words(), outlook.project.race, theme()
-        dress(self._name, 12.0, look.colours.ink, bold=True)
+        dress(self._name, Pt.TITLE, look.colours.ink, bold=True)
         self._name.show_whole(race.name or self.tr("Unnamed race"))
-        dress(self._facts, 8.0, look.colours.soft)
+        dress(self._facts, Pt.NOTE, look.colours.soft)
         facts = [words.day_and_year(race.day)]
         if outlook.profile is not None:
             facts.append(words.distance(outlook.profile.length_m, 1))

@@ -23,12 +23,13 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.help.topic import Source, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-TITLE_PT = 12.0
-TEXT_PT = 9.0
-SMALL_PT = 8.0
+TITLE_PT = Pt.TITLE
+TEXT_PT = Pt.STRONG
+SMALL_PT = Pt.NOTE
 FIRST = "help"
 KEY_ROLE = Qt.ItemDataRole.UserRole
 
@@ -150,14 +151,14 @@ class HelpPanel(QFrame):
 
     def _lay_out(self) -> None:
         head = QHBoxLayout()
-        head.setSpacing(4)
+        head.setSpacing(Space.TIGHT)
         for widget, stretch in ((self.field, 1), (self.back, 0), (self.close_button, 0)):
             head.addWidget(widget, stretch)
         for page in (self.text, self.found):
             self._pages.addWidget(page)
         box = QVBoxLayout(self)
-        box.setContentsMargins(14, 12, 8, 8)
-        box.setSpacing(8)
+        box.setContentsMargins(Space.WIDE, Space.APART, Space.NEAR, Space.NEAR)
+        box.setSpacing(Space.NEAR)
         box.addLayout(head)
         box.addWidget(self.title)
         box.addWidget(self._pages, 1)

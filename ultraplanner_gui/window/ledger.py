@@ -17,6 +17,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.rows import Rows
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import ledger_buildup, ledger_race
 from ultraplanner_gui.wording.words import Words
 
@@ -50,8 +51,8 @@ class Ledger(QScrollArea):
         self._note_head.setBuddy(self._note)
         self._note.setAccessibleName(self.tr("When it gets hard here"))
         self._box = QVBoxLayout(inside)
-        self._box.setContentsMargins(16, 14, 16, 14)
-        self._box.setSpacing(10)
+        self._box.setContentsMargins(Space.WIDE, Space.WIDE, Space.WIDE, Space.WIDE)
+        self._box.setSpacing(Space.APART)
         for widget in (self._upper, self._lower, self._note_head, self._note):
             self._box.addWidget(widget)
         self._box.addStretch(1)
@@ -157,7 +158,7 @@ class Ledger(QScrollArea):
         self.setFixedWidth(round(look.px(296)))
         self._note.setFixedHeight(round(look.px(76)))
         c = look.colours
-        dress(self._note_head, 8.5, c.ink, bold=True)
+        dress(self._note_head, Pt.TEXT, c.ink, bold=True)
         self.setStyleSheet(
             f"QScrollArea {{ background: {c.panel}; border-left: 1px solid {c.line}; }}"
             f"QWidget#ledger {{ background: {c.panel}; }}"

@@ -32,6 +32,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
@@ -164,7 +165,7 @@ class MainWindow(QMainWindow):
     def say(self, message: Message | str) -> None:
         """Show one sentence at the foot of the window."""
         text = message if isinstance(message, str) else self.settings.words().say(message)
-        dress(self._message, 8.5, theme().colours.clay)
+        dress(self._message, Pt.TEXT, theme().colours.clay)
         self._message.setText(text)
         self._message.setToolTip(text)
         self._quiet.start(MESSAGE_MS)

@@ -10,6 +10,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 
 
 class OfferBar(QFrame):
@@ -27,7 +28,7 @@ class OfferBar(QFrame):
         self.put_in.clicked.connect(self._on_put_in)
         self.leave.clicked.connect(self.withdraw)
         row = QHBoxLayout(self)
-        row.setContentsMargins(14, 6, 14, 6)
+        row.setContentsMargins(Space.WIDE, Space.CLOSE, Space.WIDE, Space.CLOSE)
         row.addWidget(self._text, 1)
         row.addWidget(self.put_in)
         row.addWidget(self.leave)
@@ -69,7 +70,7 @@ class OfferBar(QFrame):
     @Slot()
     def _dress(self) -> None:
         c = theme().colours
-        dress(self._text, 8.5, c.ink)
+        dress(self._text, Pt.TEXT, c.ink)
         self.setStyleSheet(
             f"QFrame#offer {{ background: {c.lane}; border-top: 1px solid {c.strong_line}; }}"
         )

@@ -29,6 +29,7 @@ from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.widgets.form_column import SMALL_PT
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.race_column import RaceColumn
 from ultraplanner_gui.window.runner_column import RunnerColumn
 from ultraplanner_gui.wording.cautions import BEFORE_BLOCK
@@ -124,12 +125,12 @@ class PlanForm(QDialog):
         self._columns.addWidget(self.runner, 5)
         self._scroll = _Scroll(self._columns_box, self)
         self._box = box = QVBoxLayout(self)
-        box.setContentsMargins(22, 16, 22, 16)
-        box.setSpacing(12)
+        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+        box.setSpacing(Space.APART)
         if facts:
             head = QLabel(facts, self)
             head.setWordWrap(True)
-            dress(head, 9.0, theme().colours.ink, bold=True)
+            dress(head, Pt.STRONG, theme().colours.ink, bold=True)
             box.addWidget(head)
         box.addWidget(self._scroll, 1)
         box.addWidget(self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK)))
@@ -137,7 +138,7 @@ class PlanForm(QDialog):
             box.addLayout(self._place_row())
         self._trouble = QLabel("", self)
         self._trouble.setWordWrap(True)
-        dress(self._trouble, 8.5, theme().colours.clay)
+        dress(self._trouble, Pt.TEXT, theme().colours.clay)
         self._trouble.hide()
         box.addWidget(self._trouble)
         box.addWidget(self._buttons(is_new=self._path is not None))

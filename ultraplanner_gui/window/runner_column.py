@@ -19,6 +19,7 @@ from ultraplanner_gui.widgets.fields import (
 from ultraplanner_gui.widgets.form_column import SMALL_PT, FormColumn
 from ultraplanner_gui.widgets.guess import Guess
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window import guesses
 from ultraplanner_gui.window.race_column import weekday_list
 from ultraplanner_gui.wording.words import Words
@@ -168,8 +169,8 @@ class RunnerColumn(FormColumn):
         look, fields = theme(), []
         grid = QGridLayout(self.free)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(3)
-        grid.setVerticalSpacing(2)
+        grid.setHorizontalSpacing(Space.HAIR)
+        grid.setVerticalSpacing(Space.HAIR)
         for weekday in range(7):
             name = self._words.weekday(weekday)
             field = QLineEdit(self.free)

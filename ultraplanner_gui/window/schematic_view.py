@@ -14,9 +14,10 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import AidStation, FloatArray
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
-NAME_PT = 7.5
+NAME_PT = Pt.LABEL
 LEFT_PX = 54.0
 HEAD_PX = 20.0
 FOOT_PX = 18.0
@@ -64,7 +65,7 @@ class SchematicView(QWidget):
                 look.px(LEFT_PX), look.px(HEAD_PX), -look.px(SIDE_PX), -look.px(FOOT_PX)
             )
             if self._profile is None:
-                font, soft = look.font(9.0), look.colours["soft"]
+                font, soft = look.font(Pt.STRONG), look.colours["soft"]
                 draw_text(
                     painter, QRectF(self.rect()), self._empty_text, soft, font, Align.AlignCenter
                 )
@@ -90,7 +91,7 @@ class SchematicView(QWidget):
             top = _points(xs[first : last + 1], ys[first : last + 1])
             foot = [QPointF(xs[last], body.bottom()), QPointF(xs[first], body.bottom())]
             painter.drawPolygon(QPolygonF(top + foot))
-        painter.setPen(QPen(look.colours["ink"], 1.3))
+        painter.setPen(QPen(look.colours["ink"], Stroke.THIN))
         painter.drawPolyline(QPolygonF(_points(xs, ys)))
 
     def _paint_scale(self, painter: QPainter, body: QRectF, profile: Profile) -> None:
@@ -120,7 +121,7 @@ class SchematicView(QWidget):
         metrics, free_from = look.metrics(NAME_PT), body.left() - look.px(LEFT_PX)
         for station in self._stations:
             x = body.left() + station.at_m / profile.length_m * body.width()
-            painter.setPen(QPen(look.colours["strong_line"], 1.0))
+            painter.setPen(QPen(look.colours["strong_line"], Stroke.HAIR))
             painter.drawLine(QLineF(x, body.top(), x, body.bottom()))
             width = metrics.horizontalAdvance(station.name)
             left = min(max(x - width / 2, free_from), self.width() - width - 2)

@@ -25,13 +25,14 @@ from ultraplanner_gui.widgets.table_column import Aim, Keyed, in_gesture, say
 from ultraplanner_gui.widgets.table_filter import FilterField
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.table_paste import NOTHING_NEW, PastePlan, plan_paste
 from ultraplanner_gui.window.table_preview import PastePreview
 from ultraplanner_gui.window.table_spec import RowDeed, TableSpec
 from ultraplanner_gui.window.table_topics import column_tip, column_topics
 from ultraplanner_gui.wording.words import Words
 
-NOTE_PT = 8.0
+NOTE_PT = Pt.NOTE
 SIDE_PX = 14
 
 
@@ -64,8 +65,8 @@ class TablePage(QWidget):
         self.note.setWordWrap(True)
         self.buttons: dict[str, QPushButton] = {}
         box = QVBoxLayout(self)
-        box.setContentsMargins(SIDE_PX, 10, SIDE_PX, 10)
-        box.setSpacing(8)
+        box.setContentsMargins(SIDE_PX, Space.APART, SIDE_PX, Space.APART)
+        box.setSpacing(Space.NEAR)
         box.addWidget(self.view, 2)
         box.addWidget(self._foot())
         box.addWidget(self.preview, 1)
@@ -279,7 +280,7 @@ class TablePage(QWidget):
         self._foot_row = QWidget(self)
         row = QHBoxLayout(self._foot_row)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(6)
+        row.setSpacing(Space.CLOSE)
         if self.spec.add is not None:
             self._button(row, "add", self.tr("Add"), say(self.spec.add_tip), self.add)
         if self.spec.remove is not None:

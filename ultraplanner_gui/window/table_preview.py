@@ -14,11 +14,12 @@ from ultraplanner_gui.widgets.table import TableModel
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.widgets.table_view import TableView
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.table_paste import Finding, PastePlan
 from ultraplanner_gui.wording.words import NONE, Words
 
-HEAD_PT = 9.5
-NOTE_PT = 8.0
+HEAD_PT = Pt.LARGE
+NOTE_PT = Pt.NOTE
 
 COLUMNS: tuple[Column[Finding], ...] = (
     Column(QT_TRANSLATE_NOOP("Tables", "Row"), text=lambda found, words: found.where),
@@ -134,15 +135,15 @@ class PastePreview(QFrame):
 
     def _lay_out(self) -> None:
         foot = QHBoxLayout()
-        foot.setSpacing(6)
+        foot.setSpacing(Space.CLOSE)
         foot.addWidget(self.change)
         foot.addWidget(self.cancel)
         foot.addSpacing(10)
         foot.addWidget(self.note, 1)
         foot.addStretch()
         box = QVBoxLayout(self)
-        box.setContentsMargins(0, 8, 0, 0)
-        box.setSpacing(8)
+        box.setContentsMargins(0, Space.NEAR, 0, 0)
+        box.setSpacing(Space.NEAR)
         box.addWidget(self.head)
         box.addWidget(self.view, 1)
         box.addLayout(foot)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QTabWidget, QVBoxLayo
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.table_column import say
+from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
@@ -55,14 +56,14 @@ class Tables(QWidget):
             self._filters.addWidget(page.filter)
         self._corner = QWidget(self.tabs)
         corner = QHBoxLayout(self._corner)
-        corner.setContentsMargins(0, 0, SIDE_PX, 4)
+        corner.setContentsMargins(0, 0, SIDE_PX, Space.TIGHT)
         corner.addWidget(self._filters)
         self.tabs.setCornerWidget(self._corner)
         find = QShortcut(QKeySequence.StandardKey.Find, self)
         find.activated.connect(self._on_find)
         self._shown: list[Outlook | None] = [None] * len(SPECS)
         box = QVBoxLayout(self)
-        box.setContentsMargins(0, 6, 0, 0)
+        box.setContentsMargins(0, Space.CLOSE, 0, 0)
         box.addWidget(self.tabs)
         self.setFocusProxy(self.tabs)
         self.tabs.currentChanged.connect(self._on_tab_changed)

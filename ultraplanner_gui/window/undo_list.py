@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QDialog, QLabel, QListWidget, QListWidgetItem, QVB
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
 
 WIDTH_PX = 300.0
 HEIGHT_PX = 360.0
@@ -39,8 +40,8 @@ class UndoList(QDialog):
         self._foot = QLabel("", self)
         self._foot.setWordWrap(True)
         box = QVBoxLayout(self)
-        box.setContentsMargins(14, 12, 14, 12)
-        box.setSpacing(8)
+        box.setContentsMargins(Space.WIDE, Space.APART, Space.WIDE, Space.APART)
+        box.setSpacing(Space.NEAR)
         for widget in (self._head, self.steps, self._foot):
             box.addWidget(widget)
         self.steps.itemClicked.connect(self._on_item)
@@ -93,7 +94,7 @@ class UndoList(QDialog):
                 text = stack.text(row - 1) if row else self.tr("As it was opened")
                 item = QListWidgetItem(text, self.steps)
                 item.setSizeHint(QSize(0, round(look.px(ROW_PX))))
-                item.setFont(look.font(9.0, bold=row == here))
+                item.setFont(look.font(Pt.STRONG, bold=row == here))
                 item.setForeground(c["soft" if row > here else "ink"])
                 item.setData(Qt.ItemDataRole.AccessibleTextRole, self._spoken(text, row - here))
             self.steps.setCurrentRow(here)
@@ -115,8 +116,8 @@ class UndoList(QDialog):
     @Slot()
     def _dress(self) -> None:
         c = theme().colours
-        dress(self._head, 8.0, c.soft)
-        dress(self._foot, 8.0, c.soft)
+        dress(self._head, Pt.NOTE, c.soft)
+        dress(self._foot, Pt.NOTE, c.soft)
         pad = round(theme().px(3))
         self.steps.setStyleSheet(
             f"QListWidget {{ background: {c.panel}; border: 1px solid {c.line}; outline: 0; }}"

@@ -12,6 +12,7 @@ from PySide6.QtGui import QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space, Stroke
 
 
 class Welcome(QWidget):
@@ -48,15 +49,15 @@ class Welcome(QWidget):
         self._demo = QPushButton(self.tr("Open the &demo"), self)
         self._demo.clicked.connect(demo)
         buttons = QHBoxLayout()
-        buttons.setSpacing(10)
+        buttons.setSpacing(Space.APART)
         buttons.addStretch(1)
         for button in (self._new, self._type, self._open, self._demo):
             buttons.addWidget(button)
         buttons.addStretch(1)
         self._recent = QVBoxLayout()
-        self._recent.setSpacing(2)
+        self._recent.setSpacing(Space.HAIR)
         box = QVBoxLayout(self)
-        box.setSpacing(14)
+        box.setSpacing(Space.WIDE)
         box.addStretch(3)
         box.addWidget(self._title, 0, Qt.AlignmentFlag.AlignHCenter)
         box.addWidget(self._under, 0, Qt.AlignmentFlag.AlignHCenter)
@@ -88,7 +89,7 @@ class Welcome(QWidget):
         inset = look.px(28)
         frame = QRectF(self.rect()).adjusted(inset, inset, -inset, -inset)
         self._paint_hills(painter, frame)
-        painter.setPen(QPen(look.colours["strong_line"], 1.5, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(look.colours["strong_line"], Stroke.LINE, Qt.PenStyle.DashLine))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRoundedRect(frame, 10, 10)
         painter.end()
@@ -114,8 +115,8 @@ class Welcome(QWidget):
 
     def _dress(self) -> None:
         look = theme()
-        dress(self._title, 20.0, look.colours.ink, bold=True)
-        dress(self._under, 9.5, look.colours.soft)
+        dress(self._title, Pt.GREETING, look.colours.ink, bold=True)
+        dress(self._under, Pt.LARGE, look.colours.soft)
         self._under.ensurePolished()  # the height is that of the letters it is dressed in
         width = round(look.px(560))
         self._under.setFixedSize(width, self._under.heightForWidth(width))
