@@ -26,6 +26,7 @@ from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.course_table_form import CourseTableForm
 from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.window.tables import SPECS
 
 SIZES = ((1280, 720), (1440, 900), (1920, 1080))
 LIGHT, DARK, LARGE = ("light", 100), ("dark", 100), ("light", 150)
@@ -35,7 +36,7 @@ COURSE_TABLE = (
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"
     "Finish;42;1240;900;Sun 03:00;"
 )
-TABS = ("Sessions", "Sections", "Aid stations", "Fuel", "Foods")
+TABS = tuple(spec.name for spec in SPECS)
 
 
 # ---------------------------------------------------------------- what there is to see

@@ -27,7 +27,7 @@ PAD_PX = 4.0
 ROOMY_PX = 52.0
 FLAT_PX = 2.5
 FOOT_PX = 7.0
-LINES_TOP_PX = 1.25
+LINES_TOP_PX, LINES_FOOT_PX = 1.25, 1.5
 #: Share of the room under a line that tails of letters take.
 TAIL = 0.8
 USUAL_FIGURE = "8.8"
@@ -67,7 +67,7 @@ def paint_tile(
     if box.height() < look.metrics(KIND_PT).ascent() + FLAT_PX:
         _paint_flat(painter, box.adjusted(inset, 0.0, -inset, 0.0), session, stage, words)
         return
-    foot = min(look.px(FOOT_PX), box.height() * 0.18)
+    foot = min(look.px(FOOT_PX), box.height() * 0.15)
     line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
     _paint_ground_line(painter, line, session)
     room = QRectF(box.left() + inset, box.top(), box.width() - 2 * inset, line.top() - box.top())
@@ -171,7 +171,7 @@ def _two_lines(figure_pt: float) -> float:
     """Return the least height of kind over figure, the tails of the one clear of the other."""
     kind, figure = theme().metrics(KIND_PT), theme().metrics(figure_pt, bold=True)
     tails = kind.descent() * TAIL
-    return LINES_TOP_PX + kind.capHeight() + tails + figure.capHeight() + 1.0
+    return LINES_TOP_PX + kind.capHeight() + tails + figure.capHeight() + LINES_FOOT_PX
 
 
 def _paint_two_lines(

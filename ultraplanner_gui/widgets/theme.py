@@ -322,6 +322,8 @@ class Theme(QObject):
             border-bottom: 2px solid transparent; }}
         QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.teal}; }}
         QTabBar::tab:focus {{ border-bottom: 2px solid {c.ink}; }}
+        QTabBar::scroller {{ width: {6 * pad}px; }}
+        QTabBar QToolButton {{ background: {c.paper}; border: 0; padding: 0; }}
         QTabWidget::pane {{ border: 0; }}
         QToolBar {{ background: {c.paper}; border: 0; padding: 2px 10px; spacing: 4px; }}
         QStatusBar {{ background: {c.paper}; }}
