@@ -4,6 +4,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLabel
 
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
@@ -98,3 +99,19 @@ def test_a_result_for_a_project_that_is_closed_changes_nothing(window, qtbot):
         window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
     assert window.document.undo_stack.count() == 0
     assert not window.offer.isVisible()
+
+
+@pytest.mark.parametrize(
+    ("job", "said"),
+    [("build_block", "Building the block"), ("open_course", "Reading course.gpx")],
+)
+def test_the_work_is_named_beside_its_progress_and_gone_when_done(window, qtbot, job, said):
+    def seen():
+        labels = window.statusBar().findChildren(QLabel)
+        return [label.text() for label in labels if label.isVisible() and label.text()]
+
+    assert said not in seen()
+    with qtbot.waitSignal(window.jobs.done, timeout=20_000):
+        getattr(window.deeds, job)()
+        assert said in seen()
+    assert said not in seen()

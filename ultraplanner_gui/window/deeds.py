@@ -215,6 +215,7 @@ class Deeds(QObject):
             return
         base = document.project
         then = partial(self._put_block_in, document, base)
+        self._window.name_work(self.tr("Building the block"))
         self._start(then, build_for_plan, base, document.outlook, date.today())
 
     @Slot()
@@ -417,6 +418,7 @@ class Deeds(QObject):
 
     def _read_course(self, path: Path, then: Callable[[tuple[Course, Profile]], None]) -> None:
         self._window.settings.last_folder = str(path.parent)
+        self._window.name_work(self.tr("Reading {0}").format(path.name))
         self._start(then, read_for_plan, path)
 
     def _start(

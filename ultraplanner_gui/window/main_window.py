@@ -89,26 +89,32 @@ class MainWindow(QMainWindow):
         box.addWidget(self._stack, 1)
         box.addWidget(self.offer)
         self.setCentralWidget(holder)
-        self._message = QLabel("", self)
-        self._message.setTextFormat(Qt.TextFormat.PlainText)
-        self.statusBar().setSizeGripEnabled(False)
-        self.statusBar().addWidget(self._message, 1)
-        self._progress = QProgressBar(self)
-        self._progress.setRange(0, 1000)
-        self._progress.setFixedWidth(180)
-        self._cancel = QPushButton(self.tr("Cancel"), self)
-        self.statusBar().addPermanentWidget(self._progress)
-        self.statusBar().addPermanentWidget(self._cancel)
-        self._quiet = QTimer(self)
-        self._quiet.setSingleShot(True)
-        self._quiet.timeout.connect(self._message.clear)
-        self._cancel.clicked.connect(self.deeds.cancel_job)
+        self._lay_out_foot()
         self.hide_progress()
         self._refresh_welcome()
         self._enable()
         self.setWindowTitle("Ultraplanner")
         if not (settings.window_geometry and self.restoreGeometry(settings.window_geometry)):
             self.resize(1440, 900)
+
+    def _lay_out_foot(self) -> None:
+        self._message = QLabel("", self)
+        self._message.setTextFormat(Qt.TextFormat.PlainText)
+        self.statusBar().setSizeGripEnabled(False)
+        self.statusBar().addWidget(self._message, 1)
+        self._work = QLabel("", self)
+        self._work.setTextFormat(Qt.TextFormat.PlainText)
+        self._progress = QProgressBar(self)
+        self._progress.setRange(0, 1000)
+        self._progress.setFixedWidth(180)
+        self._cancel = QPushButton(self.tr("Cancel"), self)
+        self.statusBar().addPermanentWidget(self._work)
+        self.statusBar().addPermanentWidget(self._progress)
+        self.statusBar().addPermanentWidget(self._cancel)
+        self._quiet = QTimer(self)
+        self._quiet.setSingleShot(True)
+        self._quiet.timeout.connect(self._message.clear)
+        self._cancel.clicked.connect(self.deeds.cancel_job)
 
     @cached_property
     def finder(self) -> Finder:
@@ -170,14 +176,21 @@ class MainWindow(QMainWindow):
         self._message.setToolTip(text)
         self._quiet.start(MESSAGE_MS)
 
+    def name_work(self, what: str) -> None:
+        """Say beside the progress *what* is being done."""
+        self._work.setText(what)
+        self._progress.setAccessibleName(what)
+
     def show_progress(self, fraction: float) -> None:
         """Show how far the running job is, with its Cancel."""
+        self._work.setVisible(True)
         self._progress.setVisible(True)
         self._cancel.setVisible(True)
         self._progress.setValue(round(1000 * fraction))
 
     def hide_progress(self) -> None:
         """Take the progress away."""
+        self._work.setVisible(False)
         self._progress.setVisible(False)
         self._cancel.setVisible(False)
 
