@@ -10,7 +10,7 @@ from datetime import timedelta
 from pictures_studio import SIZE, Studio, held, held_tile, hover, settle, taken, wait_for
 from PySide6.QtCore import QPoint, QPointF
 from PySide6.QtGui import QImage, QPainter, Qt
-from PySide6.QtWidgets import QDialog, QProgressBar, QWidget
+from PySide6.QtWidgets import QDialog, QWidget
 
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.edits.course import AddStation
@@ -23,11 +23,11 @@ from ultraplanner_gui.widgets.theme import ThemeWish, theme
 from ultraplanner_gui.window.course_table_form import CourseTableForm
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.plan_form import PlanForm
+from ultraplanner_gui.window.tables import SPECS
 from ultraplanner_gui.window.workplace import Workplace
 
 SMALL, LARGE, LARGEST = (1280, 720), (1920, 1080), (2560, 1440)
 STATIONS, STATION_APART_M = 25, 400.0
-TABLES = ("Sessions", "Sections", "Aid stations", "Fuel", "Foods")
 DIALOGS = ("race_form", "edit_session", "notes", "history", "fuel_rates", "shortcuts",
            "red_flags", "about", "steps")  # fmt: skip
 COURSE_TABLE = (
@@ -172,12 +172,12 @@ def long_work(studio: Studio) -> QImage:
     from bench_files import gpx_file
 
     with place(studio) as (window, _):
-        bar = window.statusBar().findChild(QProgressBar)
+        jobs = window.jobs
+        # once it is part done nothing more is heard of it, however fast the machine is
+        jobs.progressed.connect(lambda _ticket, _fraction: jobs.blockSignals(True))
         window.deeds.open_any(gpx_file(studio.home))
-        wait_for(lambda: bar.value() > 0)
+        wait_for(jobs.signalsBlocked)
         image = taken(window, close=False)
-        if not bar.isVisible():
-            raise RuntimeError("the course was read before its picture was taken")
         window.deeds.cancel_job()
         return image
 
@@ -217,13 +217,13 @@ def refused(studio: Studio) -> QImage:
 # ---------------------------------------------------------------- tables, forms, panels
 
 
-def table(number: int, percent: int = 100) -> Callable[[Studio], QImage]:
-    """Return what takes the table of that number."""
+def table(name: str, percent: int = 100) -> Callable[[Studio], QImage]:
+    """Return what takes the table of that name."""
 
     def take(studio: Studio) -> QImage:
         with place(studio, percent=percent) as (window, desk):
             window.go("tables")
-            desk.tables.tabs.setCurrentIndex(number)
+            desk.tables.show_table(name)
             return taken(window, close=False)
 
     return take
@@ -254,8 +254,9 @@ def dialog(name: str, percent: int = 100) -> Callable[[Studio], QImage]:
 
     def take(studio: Studio) -> QImage:
         size = SIZE if percent == 100 else LARGE
-        with place(studio, percent=percent, size=size) as (window, _):
+        with place(studio, percent=percent, size=size) as (window, desk):
             assert window.document is not None
+            desk.selection.choose("session", studio.long_run(window).key)
             if name == "steps":
                 for number in range(3):
                     window.document.perform(WriteNotes(f"Note {number}"))
@@ -309,7 +310,7 @@ def finder(studio: Studio) -> QImage:
     with place(studio) as (window, _):
         window.deeds.find()
         window.finder.field.setText("long")
-        settle()
+        window.finder.search("long")
         return _with_tops(window)
 
 
@@ -320,8 +321,10 @@ def _with_tops(window: MainWindow) -> QImage:
     tops = [w for w in window.findChildren(QWidget) if w.isWindow() and w.isVisible()]
     painter = QPainter(image)
     for top in tops:
-        at = top.pos() if isinstance(top, QDialog) else top.mapToGlobal(QPoint(0, 0))
-        painter.drawPixmap(at - window.mapToGlobal(QPoint(0, 0)), top.grab())
+        at = top.mapToGlobal(QPoint(0, 0)) - window.mapToGlobal(QPoint(0, 0))
+        at = QPoint(max(at.x(), 1), max(at.y(), 1))
+        painter.drawPixmap(at, top.grab())
+        painter.drawRect(top.rect().translated(at).adjusted(-1, -1, 0, 0))
     painter.end()
     for top in tops:
         top.close()
@@ -355,8 +358,8 @@ STATES: dict[str, Callable[[Studio], QImage]] = {
     "offer": offered,
     "error-file": unreadable_file,
     "error-refused": refused,
-    **{f"table-{name.lower().replace(' ', '-')}": table(n) for n, name in enumerate(TABLES)},
-    "table-sessions-200": table(0, 200),
+    **{f"table-{spec.name.lower().replace(' ', '-')}": table(spec.name) for spec in SPECS},
+    "table-sessions-200": table("Sessions", 200),
     "paste": paste,
     "cards": cards,
     **{f"dialog-{name.replace('_', '-')}": dialog(name) for name in DIALOGS},
