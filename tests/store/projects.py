@@ -12,10 +12,20 @@ from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
+    CutoffKind,
+    IfStop,
+    Kit,
     Line,
     Offer,
+    Pin,
+    Reading,
+    Repair,
+    RepairKind,
     Section,
+    Slope,
+    StopKind,
     Surface,
+    SurfaceFactors,
     SurfaceSpan,
     sections_between,
 )
@@ -33,7 +43,7 @@ def full_project(sessions=300, points=16_000):
     items = tuple(FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5) for i in range(30))
     free_s = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0)
     return Project(
-        Race("Hill round", start, 46_800.0, 54_000.0),
+        Race("Hill round", start, 46_800.0, 54_000.0, ("foil blanket", "whistle"), "call 112"),
         full_course(points),
         Runner(
             "R.",
@@ -62,21 +72,34 @@ def full_course(points):
     line = Line(45.0 + steps * 1e-5, 7.0 + steps * 2e-5, height, gaps=(3, points // 2))
     offers = (Offer.WATER, Offer.CREW)
     stations = (
-        AidStation("hut", "Hut – «Höhe»", 12_000.0, 9_000.0, 300.0, offers, "socks"),
+        AidStation(
+            *("hut", "Hut – «Höhe»", 12_000.0, 9_000.0, 300.0, offers, "socks"),
+            *(CutoffKind.DEPARTURE, StopKind.SLEEP, (Kit.SHOES, Kit.LAMP), True),
+            IfStop("down the lane", "bus of the race", "2 h", "555"),
+            "no car beyond the bridge",
+        ),
         AidStation("mill", "Mill", 31_000.5, stop_s=60.0),
     )
     first, *others = sections_between(stations)
     sections = (
         replace(first, target_s=7_200.0, hard_note="Eat. Walk."),
-        Section("free", end_m=20_000.0),
+        Section("free", end_m=20_000.0, name="The edge", slope=Slope.CLIMB, number=1),
         *others,
     )
     surfaces = (
         SurfaceSpan(0.0, 4_000.0, Surface.ROAD),
         SurfaceSpan(4_000.0, 9_000.0, Surface.ROCK),
     )
-    repairs = (Message("{0} of {1} points had no height.", (Quantity(4.0, "count"), "16,000")),)
-    return Course(line, 50_000.25, stations, sections, surfaces, "Round the hill", repairs)
+    repairs = (
+        Message("{0} of {1} points had no height.", (Quantity(4.0, "count"), "16,000")),
+        Repair("{0} heights jumped.", (Quantity(3.0, "count"),), RepairKind.SPIKES),
+    )
+    return Course(
+        *(line, 50_000.25, stations, sections, surfaces, "Round the hill", repairs),
+        *(50_000.25, 2_400.0, 2_380.0, (Pin(12_000.0, 11_500.0), Pin(40_000.0, 38_000.0))),
+        (SurfaceFactors(Surface.ROCK, 1.3, 0.6),),
+        Reading("hill.gpx", "track-2", (RepairKind.FEET,)),
+    )
 
 
 def full_session(i):

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 from ultraplanner_gui.plan.course import Line
 from ultraplanner_gui.plan.message import Message, Quantity, StoreError
+from ultraplanner_gui.plan.reading import Repair, RepairKind
 from ultraplanner_gui.store.codec import decode, decode_rows, encode
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 
@@ -106,6 +107,20 @@ def test_time_without_zone_and_time_for_a_day_are_not_written():
     for kind, value in ((datetime, datetime(2027, 1, 1)), (date, datetime(2027, 1, 1))):
         with pytest.raises(StoreError):
             encode(kind, value, "race")
+
+
+@pytest.mark.parametrize("lenient", [False, True])
+def test_repair_and_plain_sentence_are_told_apart(lenient):
+    said = (Message("a"), Repair("b", (), RepairKind.SPIKES), Repair("c", (2,), RepairKind.FEET))
+    kind = tuple[Message | Repair, ...]
+    read = decode(kind, encode(kind, said, "course"), "course", lenient)
+    assert read == said
+    assert list(map(type, read)) == [Message, Repair, Repair]
+
+
+def test_repair_of_a_kind_not_known_yet_is_still_said():
+    body = b'[{"template":"a","args":[],"kind":"moonlight"}]'
+    assert decode(tuple[Message | Repair, ...], body, "course", True) == (Message("a"),)
 
 
 def test_unknown_field_is_passed_over_only_where_asked():

@@ -6,7 +6,7 @@ from tests.store.old.make import FOLDER, describe, earlier, outline, present, sa
 from ultraplanner_gui.store.database import VERSION
 from ultraplanner_gui.store.project_file import ProjectFile
 
-RELEASED = [1000]
+RELEASED = [1000, 1001]
 
 
 @pytest.mark.parametrize("version", RELEASED)
@@ -14,7 +14,7 @@ def test_file_of_every_version_opens(tmp_path, version):
     path = tmp_path / "old.ultraplan"
     shutil.copyfile(sample(version), path)
     with ProjectFile.open(path) as file:
-        assert file.project == present()
+        assert file.project == present(version)
         assert [file.at(point.id) for point in file.history()] == [earlier()]
         file.keep(earlier(), "Start over")
 

@@ -13,7 +13,7 @@ import pytest
 
 from tests.store.projects import full_project, small_project
 from ultraplanner_gui.plan.message import StoreError
-from ultraplanner_gui.store.database import APPLICATION_ID, Database
+from ultraplanner_gui.store.database import APPLICATION_ID, VERSION, Database
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.parts import digest_of
 from ultraplanner_gui.store.project_file import ProjectFile
@@ -247,6 +247,13 @@ def decimals(number):
         ("course", fields(length_m=0.0)),
         ("course", fields(stations=[])),
         ("course", fields(sections=[])),
+        ("course", fields(official_m=51_000.0)),
+        (
+            "course",
+            fields(pins=[{"at_m": 900.0, "line_m": 900.0}, {"at_m": 800.0, "line_m": 950.0}]),
+        ),
+        ("course", fields(pins=[{"at_m": 60_000.0, "line_m": 900.0}])),
+        ("course", fields(surface_factors=[{"surface": "rock", "cost": 0.0, "descent": 1.0}])),
         ("course", fields(repairs=[{"template": "{0}", "args": [[1]]}])),
         ("line", lambda body: b""),
         ("line", lambda body: b"line" + bytes(50)),
@@ -296,13 +303,13 @@ def test_forged_numbers_in_other_dress_are_read(path):
 def test_file_of_a_newer_minor_version_opens_and_loses_nothing_untouched(path):
     forged(path, "runner", fields(resting_pulse=48))
     with closing(sqlite3.connect(path)) as connection:
-        connection.execute("PRAGMA user_version = 1001")
+        connection.execute(f"PRAGMA user_version = {VERSION + 1}")
     with ProjectFile.open(path) as file:
         file.keep(replace(file.project, notes="older program"), "Write notes")
     with closing(sqlite3.connect(path)) as connection:
         bodies = [body for (body,) in connection.execute("SELECT body FROM part")]
         assert any(b'"resting_pulse": 48' in body for body in bodies)
-        assert connection.execute("PRAGMA user_version").fetchone() == (1001,)
+        assert connection.execute("PRAGMA user_version").fetchone() == (VERSION + 1,)
 
 
 def test_damaged_earlier_state_does_not_lock_out_the_project(path):

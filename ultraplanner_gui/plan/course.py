@@ -11,34 +11,44 @@ import numpy as np
 import numpy.typing as npt
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity
+from ultraplanner_gui.plan.reading import Reading, Repair, RepairKind
+from ultraplanner_gui.plan.station import (
+    AidStation,
+    CutoffKind,
+    IfStop,
+    Kit,
+    Offer,
+    StopKind,
+)
+from ultraplanner_gui.plan.surface import Surface, SurfaceFactors, SurfaceSpan
+
+__all__ = [
+    "SHORTEST_SECTION_M",
+    "AidStation",
+    "Course",
+    "CutoffKind",
+    "FloatArray",
+    "IfStop",
+    "Kit",
+    "Line",
+    "Offer",
+    "Pin",
+    "Reading",
+    "Repair",
+    "RepairKind",
+    "Section",
+    "Slope",
+    "StopKind",
+    "Surface",
+    "SurfaceFactors",
+    "SurfaceSpan",
+    "fresh_key",
+    "sections_between",
+]
 
 FloatArray = npt.NDArray[np.float64]
 
 SHORTEST_SECTION_M = 100.0
-
-
-class Surface(StrEnum):
-    """What is underfoot; unknown stays unknown."""
-
-    UNKNOWN = "unknown"
-    ROAD = "road"
-    GRAVEL = "gravel"
-    SMOOTH_TRAIL = "smooth trail"
-    GRASS = "grass"
-    TECHNICAL_TRAIL = "technical trail"
-    ROCK = "rock"
-    SAND = "sand"
-    SNOW = "snow"
-
-
-class Offer(StrEnum):
-    """What there is at an aid station."""
-
-    WATER = "water"
-    FOOD = "food"
-    DROP_BAG = "drop bag"
-    CREW = "crew"
-    MEDICAL = "medical"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -81,21 +91,11 @@ class Line:
         return bool(np.isfinite(self.elevation_m).any())
 
 
-@dataclass(frozen=True, slots=True)
-class AidStation:
-    """A place on the course where one may stop, `at_m` metres from the start along the line.
+class Slope(StrEnum):
+    """What a section found in the profile is: a climb or a descent."""
 
-    `cutoff_s` is the latest arrival in seconds of race time, None where there is none;
-    `stop_s` the planned stop.
-    """
-
-    key: str
-    name: str
-    at_m: float
-    cutoff_s: float | None = None
-    stop_s: float = 0.0
-    offers: tuple[Offer, ...] = ()
-    note: str = ""
+    CLIMB = "climb"
+    DESCENT = "descent"
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,8 @@ class Section:
 
     It ends at the aid station `station`, or else at `end_m`, or, when both are None, at the
     finish. `target_s` is the moving time the runner has fixed for it (None: from the target
-    curve); `hard_note` the runner's own words for when it gets hard there.
+    curve); `hard_note` the runner's own words for when it gets hard there. `name` is the
+    runner's own; `slope` and `number` say that it is, say, the third climb.
     """
 
     key: str
@@ -112,23 +113,30 @@ class Section:
     end_m: float | None = None
     target_s: float | None = None
     hard_note: str = ""
+    name: str = ""
+    slope: Slope | None = None
+    number: int = 0
 
 
 @dataclass(frozen=True, slots=True)
-class SurfaceSpan:
-    """A stretch of known surface, metres from the start."""
+class Pin:
+    """A place of the line, `line_m` metres along it, that lies `at_m` metres from the start."""
 
-    start_m: float
-    end_m: float
-    surface: Surface
+    at_m: float
+    line_m: float
 
 
 @dataclass(frozen=True, slots=True)
 class Course:
-    """Everything about the ground; `repairs` are what the reader had to mend, said to the user.
+    """Everything about the ground, its places in metres from the start.
 
-    `length_m` is the geodesic length of `line`. `stations` are in course order and none lies
-    beyond the finish; `sections` are in course order and the last ends at the finish.
+    `length_m` is the geodesic length of `line`, or else `official_m`; then the line is stretched
+    to it, between two `pins` evenly (their places rise both ways and lie inside). `stations` are
+    in course order and none lies beyond the finish; `sections` are in course order and the last
+    ends at the finish. `official_climb_m`, `official_drop_m` are what the organiser says, None
+    where the heights of the line count as they are. `surface_factors` are those the user has set
+    for this course. `repairs` are what the reader had to mend, said to the user. `reading` is
+    None once the line is no longer the one that was read.
     """
 
     line: Line
@@ -137,7 +145,13 @@ class Course:
     sections: tuple[Section, ...] = (Section("finish"),)
     surfaces: tuple[SurfaceSpan, ...] = ()
     name: str = ""
-    repairs: tuple[Message, ...] = ()
+    repairs: tuple[Message | Repair, ...] = ()
+    official_m: float | None = None
+    official_climb_m: float | None = None
+    official_drop_m: float | None = None
+    pins: tuple[Pin, ...] = ()
+    surface_factors: tuple[SurfaceFactors, ...] = ()
+    reading: Reading | None = None
 
     def station(self, key: str) -> AidStation:
         """Return the station *key*; PlanError if there is none."""
@@ -176,27 +190,24 @@ class Course:
     def with_station(self, changed: AidStation) -> Course:
         """Return a copy with the station of the same key replaced, in course order.
 
-        Raises PlanError if it lies off the course or so near its neighbour that a section
-        would have no length.
+        A pinned station that is moved loses its pin. Raises PlanError if it lies off the course
+        or so near its neighbour that a section would have no length.
         """
-        self.station(changed.key)
-        if not (math.isfinite(changed.at_m) and 0.0 < changed.at_m < self.length_m):
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Plan", "{0} must lie between the start and the finish."),
-                changed.name,
-            )
+        before = self.station(changed.key)
+        self._check_inside(changed)
         stations = tuple(
             sorted(
                 (changed if s.key == changed.key else s for s in self.stations),
                 key=lambda s: s.at_m,
             )
         )
-        return self._checked(replace(self, stations=stations))
+        pins = self.pins if before.at_m == changed.at_m else self._pins_without(before)
+        return self.checked(replace(self, stations=stations, pins=pins))
 
     def with_section(self, changed: Section) -> Course:
         """Return a copy with the section of the same key replaced; PlanError if one vanished."""
         self.section(changed.key)
-        return self._checked(
+        return self.checked(
             replace(
                 self, sections=tuple(changed if s.key == changed.key else s for s in self.sections)
             )
@@ -204,23 +215,24 @@ class Course:
 
     def with_new_station(self, station: AidStation) -> Course:
         """Return a copy with *station* added and the section it lies in split there."""
-        if not (math.isfinite(station.at_m) and 0.0 < station.at_m < self.length_m):
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Plan", "{0} must lie between the start and the finish."),
-                station.name,
-            )
+        self._check_inside(station)
         ends = self.section_ends()
         index = next(i for i, end in enumerate(ends) if station.at_m <= end)
         taken = {s.key for s in self.sections}
-        section = Section(fresh_key(f"to-{station.key}", taken), station=station.key)
         after = replace(self.sections[index], target_s=None)
+        section = Section(
+            fresh_key(f"to-{station.key}", taken),
+            station=station.key,
+            slope=after.slope,
+            number=after.number,
+        )
         sections = (*self.sections[:index], section, after, *self.sections[index + 1 :])
         stations = tuple(sorted((*self.stations, station), key=lambda s: s.at_m))
-        return self._checked(replace(self, stations=stations, sections=sections))
+        return self.checked(replace(self, stations=stations, sections=sections))
 
     def without_station(self, key: str) -> Course:
         """Return a copy without the station *key*; the section that ended there joins the next."""
-        self.station(key)
+        gone = self.station(key)
         sections: list[Section] = []
         joins = False
         for section in self.sections:
@@ -233,9 +245,14 @@ class Course:
             self,
             stations=tuple(s for s in self.stations if s.key != key),
             sections=tuple(sections),
+            pins=self._pins_without(gone),
         )
 
-    def _checked(self, course: Course) -> Course:
+    def is_pinned(self, station: AidStation) -> bool:
+        """Whether *station* lies at a place of the line that is pinned to its distance."""
+        return any(pin.at_m == station.at_m for pin in self.pins)
+
+    def checked(self, course: Course) -> Course:
         """Return *course*; PlanError if a section is too short that was not so already."""
         was = dict(zip((s.key for s in self.sections), _lengths(self), strict=True))
         for section, length_m in zip(course.sections, _lengths(course), strict=True):
@@ -260,6 +277,16 @@ class Course:
     def end_name(self, section: Section) -> str:
         """Return the name of the place where *section* ends; empty for the finish."""
         return self.station(section.station).name if section.station is not None else ""
+
+    def _pins_without(self, station: AidStation) -> tuple[Pin, ...]:
+        return tuple(pin for pin in self.pins if pin.at_m != station.at_m)
+
+    def _check_inside(self, station: AidStation) -> None:
+        if not (math.isfinite(station.at_m) and 0.0 < station.at_m < self.length_m):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Plan", "{0} must lie between the start and the finish."),
+                station.name,
+            )
 
 
 def _lengths(course: Course) -> list[float]:

@@ -12,13 +12,16 @@ FIRST_YEAR, LAST_YEAR = 1900, 2200
 @dataclass(frozen=True, slots=True)
 class Race:
     """One race. `start` is aware; `goal_s` the finish time aimed for and `limit_s` the cutoff at
-    the finish, both in seconds of race time.
+    the finish, both in seconds of race time. `mandatory_kit` is what the rules ask one to carry,
+    `emergency` whom to call, as the handbook has it.
     """
 
     name: str
     start: datetime
     goal_s: float
     limit_s: float | None = None
+    mandatory_kit: tuple[str, ...] = ()
+    emergency: str = ""
 
     def __post_init__(self) -> None:
         if self.start.tzinfo is None:
@@ -49,4 +52,7 @@ class Race:
         # 01:30 they mean. To the user another zone, or the other 01:30, is another start.
         start = self.start
         clock = start.replace(tzinfo=None, fold=0)
-        return self.name, clock, start.utcoffset(), start.tzinfo, self.goal_s, self.limit_s
+        return (
+            *(self.name, clock, start.utcoffset(), start.tzinfo, self.goal_s, self.limit_s),
+            *(self.mandatory_kit, self.emergency),
+        )

@@ -345,11 +345,13 @@ def _union(hints: tuple[object, ...]) -> _Coder:
 
     def decode_union(coded: Json, lenient: bool) -> object:
         deepest = _Misfit()
-        for coder in coders:
-            try:
-                return coder.decode(coded, lenient)
-            except _Misfit as misfit:
-                deepest = max(deepest, misfit, key=lambda m: len(m.place))
+        # strictly first: a field unknown to one type may tell that it is the next
+        for leniency in (False, True) if lenient else (False,):
+            for coder in coders:
+                try:
+                    return coder.decode(coded, leniency)
+                except _Misfit as misfit:
+                    deepest = max(deepest, misfit, key=lambda m: len(m.place))
         raise deepest
 
     if len(hints) == 2 and hints[1] is type(None):

@@ -48,7 +48,15 @@ class Migration:
     step: Step
 
 
-MIGRATIONS: dict[int, Migration] = {}
+def _as_it_is(parts: Parts) -> Parts:
+    """Return *parts*: what the next version added has defaults."""
+    return parts
+
+
+MIGRATIONS: dict[int, Migration] = {
+    # kinds of cutoff and stop, kit, pacers, ways out, official figures, surface factors, repairs
+    1000: Migration(1001, _as_it_is),
+}
 """Every migration by the version it starts from."""
 
 

@@ -64,6 +64,12 @@ def _course_findings(course: Course) -> Iterable[tuple[str, bool]]:
         "surfaces",
         all(0.0 <= s.start_m <= s.end_m <= course.length_m for s in course.surfaces),
     )
+    factors = course.surface_factors
+    yield "surface_factors", _is_unique(f.surface for f in factors)
+    yield "surface_factors", all(f.cost > 0.0 and f.descent > 0.0 for f in factors)
+    yield "course.official_m", course.official_m in (None, course.length_m)
+    yield "pins", _is_rising((0.0, *(p.at_m for p in course.pins), course.length_m))
+    yield "pins", _is_rising((0.0, *(p.line_m for p in course.pins)))
 
 
 def _is_unique(keys: Iterable[str]) -> bool:

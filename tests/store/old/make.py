@@ -1,11 +1,11 @@
 """Makes the sample file of the present version: `python -m tests.store.old.make`."""
 
 import typing
-from dataclasses import fields, is_dataclass
+from dataclasses import fields, is_dataclass, replace
 from enum import Enum
 from pathlib import Path
 
-from tests.store.projects import full_project, small_project
+from tests.store.projects import full_course, full_project, small_project
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.store.database import VERSION
 from ultraplanner_gui.store.project_file import ProjectFile
@@ -25,8 +25,43 @@ def earlier():
     return small_project("as it was")
 
 
-def present():
-    return full_project(sessions=12, points=40)
+#: What each version added, by class; a file of an earlier one has the defaults there.
+ADDED = {
+    1001: {
+        "Race": ("mandatory_kit", "emergency"),
+        "AidStation": ("cutoff_kind", "stop_kind", "kit", "pacer_from", "if_stop", "access"),
+        "Section": ("name", "slope", "number"),
+        "Course": (
+            *("official_m", "official_climb_m", "official_drop_m", "pins"),
+            *("surface_factors", "reading", "repairs"),
+        ),
+    }
+}
+FIRST_REPAIRS = full_course(40).repairs[:1]
+
+
+def present(version=VERSION):
+    """The project in the sample of *version* as it must come out."""
+    project = full_project(sessions=12, points=40)
+    for later in (added for since, added in ADDED.items() if since > version):
+        project = without(project, later)
+    return project
+
+
+def without(value, added):
+    """A copy of *value* with the fields in *added* at their defaults, all the way down."""
+    if isinstance(value, tuple):
+        return tuple(without(item, added) for item in value)
+    if not is_dataclass(value):
+        return value
+    gone = added.get(type(value).__name__, ())
+    changes = {
+        f.name: f.default if f.name in gone else without(getattr(value, f.name), added)
+        for f in fields(value)
+    }
+    if "repairs" in gone:
+        changes["repairs"] = FIRST_REPAIRS
+    return replace(value, **changes)
 
 
 def describe(kind=Project, known=None):
