@@ -32,7 +32,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
-from ultraplanner_gui.widgets.tokens import Pt
+from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.actions import Actions
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
@@ -101,6 +101,7 @@ class MainWindow(QMainWindow):
         self._message = QLabel("", self)
         self._message.setTextFormat(Qt.TextFormat.PlainText)
         self.statusBar().setSizeGripEnabled(False)
+        self.statusBar().setContentsMargins(Space.WIDE, 0, Space.WIDE, 0)
         self.statusBar().addWidget(self._message, 1)
         self._work = QLabel("", self)
         self._work.setTextFormat(Qt.TextFormat.PlainText)
