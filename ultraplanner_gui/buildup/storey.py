@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QPoint, QSize, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
 
 from ultraplanner_gui.buildup import at_cursor
@@ -23,7 +23,6 @@ from ultraplanner_gui.buildup.weeklane import WeekLane
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.lane_cursor import Spot
 from ultraplanner_gui.widgets.lane_stack import LaneStack, Place
 from ultraplanner_gui.widgets.room import Wish
@@ -43,6 +42,10 @@ WISHES = (
     Wish(40, 46, 100, 3),
     Wish(28, 40, 90, 4),
 )
+
+
+def _no_actions(name: str) -> list[QAction]:
+    return []
 
 
 class BuildUp(QWidget):
@@ -80,6 +83,8 @@ class BuildUp(QWidget):
         document.changed.connect(self._on_document_changed)
         theme().changed.connect(self.redraw)
         self._parts: object = None
+        #: The actions a context menu offers, by its name: the window puts them in.
+        self.actions_of: Callable[[str], list[QAction]] = _no_actions
         self.show_outlooks(document.before, document.shown)
 
     @property
@@ -119,6 +124,15 @@ class BuildUp(QWidget):
     def edit_session(self) -> None:
         """Open the editor of the selected session."""
         self.deeds.edit()
+
+    def pick_up(self) -> None:
+        """Take the selected session into the hand: the arrow keys move it."""
+        self.grid.setFocus()
+        self.grid.pick_up()
+
+    def unmark(self) -> None:
+        """Take back that the selected session was done or missed."""
+        self.deeds.unmark()
 
     def remove_session(self) -> None:
         """Remove the selected session."""
@@ -230,38 +244,9 @@ class BuildUp(QWidget):
 
     # Editor and menu
 
-    def menu(self) -> QMenu:
-        """Return a menu of what can be done here and now."""
-        menu, session = QMenu(self), self.deeds.chosen()
-        if session is not None:
-            is_race = session.kind is Kind.RACE
-            menu.addAction(self.tr("Change…"), self.deeds.edit)
-            menu.addAction(self.tr("Move with the arrow keys"), self.grid.pick_up).setEnabled(
-                session.done is None and not is_race
-            )
-            menu.addSeparator()
-            menu.addAction(self.tr("Done as planned"), self.deeds.mark_done).setEnabled(
-                session.done is None
-            )
-            menu.addAction(self.tr("Missed"), self.deeds.mark_missed).setEnabled(not session.missed)
-            menu.addAction(self.tr("Neither done nor missed"), self.deeds.unmark).setEnabled(
-                not session.is_open
-            )
-            menu.addSeparator()
-        menu.addAction(self.tr("Add an easy run here"), self.grid.add_here)
-        menu.addSeparator()
-        menu.addAction(self.tr("Fewer weeks, larger") + "\t+", self.grid.zoom_in)
-        menu.addAction(self.tr("More weeks, smaller") + "\t-", self.grid.zoom_out)
-        menu.addAction(self.tr("All weeks") + "\t0", self.grid.show_all)
-        menu.addSeparator()
-        if session is not None:
-            menu.addAction(self.tr("Remove"), self.deeds.remove).setEnabled(
-                session.kind is not Kind.RACE
-            )
-        return menu
-
     def _on_menu_wanted(self, at: QPoint) -> None:
-        menu = self.menu()
+        menu = QMenu(self)
+        menu.addActions(self.actions_of("session" if self.deeds.chosen() else "weeks"))
         menu.aboutToHide.connect(menu.deleteLater)
         menu.popup(at)
 

@@ -157,7 +157,6 @@ class FuelLane(RaceLane):
         item = self._item_at(at) if at is not None else self._chosen_item()
         if item is not None:
             self._choose(item.key)
-            menu.addAction(self.tr("Remove it"), partial(self._remove, item.key))
         add = menu.addMenu(self.tr("Add here"))
         at_s = (item.at_s if item is not None else 0.0) + STEP_S
         if at is not None:

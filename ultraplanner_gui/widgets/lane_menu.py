@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QPointF, Qt
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu
 
 if TYPE_CHECKING:
     from ultraplanner_gui.widgets.lane_stack import LaneStack
+
+
+def _no_actions(name: str) -> list[QAction]:
+    return []
 
 
 class LaneMenus(QObject):
@@ -18,6 +24,7 @@ class LaneMenus(QObject):
     def __init__(self, stack: LaneStack) -> None:
         super().__init__(stack)
         self._stack = stack
+        self.actions_of: Callable[[str], list[QAction]] = _no_actions
 
     def fill(self, menu: QMenu) -> None:
         """Put in which lanes are shown and what can be done with the one the keys were in last."""
@@ -36,6 +43,7 @@ class LaneMenus(QObject):
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         if lane.deeds is not None:
             lane.deeds(menu, at)
+        menu.addActions(self.actions_of(name))
         x = at.x() if at is not None else None
         if lane.table:
             menu.addAction(self.tr("Show as a table"), partial(stack.show_table, name, x))

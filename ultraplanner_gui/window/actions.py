@@ -1,4 +1,7 @@
-"""Every action once, in a table: menus, the tool strip and the shortcut list are made from it."""
+"""Every action once, in a table.
+
+Menus, context menus, the switch of places, the list of keys and the finder are made from it.
+"""
 
 from __future__ import annotations
 
@@ -9,6 +12,7 @@ from PySide6.QtCore import QCoreApplication, QObject
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
+from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 
 if TYPE_CHECKING:
@@ -18,11 +22,26 @@ Standard = QKeySequence.StandardKey
 
 #: When an action can be used.
 ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range(6)
+#: When an action on a session can be used: by what was made of it, and the race stays.
+NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
+
+
+@dataclass(frozen=True, slots=True)
+class Situation:
+    """What there is to act on: a project, a course, the kind of what is selected, the session."""
+
+    has_project: bool = False
+    has_course: bool = False
+    selected: str = ""
+    session: Session | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class ActionRow:
-    """One action; `name` is also the slot of `window.deeds.Deeds` that does it."""
+    """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
+
+    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane.
+    """
 
     name: str
     menu: str
@@ -30,6 +49,7 @@ class ActionRow:
     shortcut: str | Standard = ""
     enabled: int = WITH_PROJECT
     is_checkable: bool = False
+    contexts: tuple[str, ...] = ()
 
 
 MENUS = (
@@ -85,31 +105,54 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "Ra&ce and runner…"), "Ctrl+R"),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(
-        "add_session", "training", QT_TRANSLATE_NOOP("Actions", "&Add a session"), "Ctrl+Shift+A"
-    ),
-    ActionRow(
         "edit_session",
         "training",
         QT_TRANSLATE_NOOP("Actions", "&Change session…"),
         "F2",
         WITH_SESSION,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "pick_up",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Move with the arrow &keys"),
+        enabled=TO_MOVE,
+        contexts=("session",),
     ),
     ActionRow(
         "mark_done",
         "training",
         QT_TRANSLATE_NOOP("Actions", "Mark &done as planned"),
-        "",
-        WITH_SESSION,
+        enabled=NOT_DONE,
+        contexts=("session",),
     ),
     ActionRow(
-        "mark_missed", "training", QT_TRANSLATE_NOOP("Actions", "Mark &missed"), "", WITH_SESSION
+        "mark_missed",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Mark &missed"),
+        enabled=NOT_MISSED,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "unmark",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Neither done nor missed"),
+        enabled=MARKED,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "add_session",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Add a session"),
+        "Ctrl+Shift+A",
+        contexts=("session", "weeks"),
     ),
     ActionRow(
         "remove_session",
         "training",
         QT_TRANSLATE_NOOP("Actions", "&Remove session"),
-        "",
-        WITH_SESSION,
+        enabled=NOT_RACE,
+        contexts=("session",),
     ),
     ActionRow(
         "build_block",
@@ -125,6 +168,7 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Add an &aid station"),
         "Ctrl+Shift+T",
         WITH_COURSE,
+        contexts=("profile", "target"),
     ),
     ActionRow(
         "free_target",
@@ -132,6 +176,7 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Let the section follow the cur&ve"),
         "",
         WITH_SECTION,
+        contexts=("target",),
     ),
     ActionRow(
         "free_targets",
@@ -139,9 +184,15 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Let all &sections follow the curve"),
         "",
         WITH_COURSE,
+        contexts=("target",),
     ),
     ActionRow(
-        "fuel_rates", "race", QT_TRANSLATE_NOOP("Actions", "Fuel per &hour…"), "", WITH_COURSE
+        "fuel_rates",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Fuel per &hour…"),
+        "",
+        WITH_COURSE,
+        contexts=("fuel",),
     ),
     ActionRow(
         "place_fuel",
@@ -149,12 +200,23 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Place fuel by the clock"),
         "Ctrl+L",
         WITH_COURSE,
+        contexts=("fuel",),
     ),
     ActionRow(
-        "add_item", "race", QT_TRANSLATE_NOOP("Actions", "Add a fuel &item"), "Ctrl+I", WITH_COURSE
+        "add_item",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Add a fuel &item"),
+        "Ctrl+I",
+        WITH_COURSE,
+        contexts=("fuel",),
     ),
     ActionRow(
-        "remove_item", "race", QT_TRANSLATE_NOOP("Actions", "&Remove fuel item"), "", WITH_ITEM
+        "remove_item",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "&Remove fuel item"),
+        "",
+        WITH_ITEM,
+        contexts=("fuel",),
     ),
     ActionRow(
         "sheet", "view", QT_TRANSLATE_NOOP("Actions", "&Sheet"), "Ctrl+1", WITH_PROJECT, True
@@ -175,6 +237,24 @@ TABLE: tuple[ActionRow, ...] = (
     ),
     ActionRow(
         "by_clock", "view", QT_TRANSLATE_NOOP("Actions", "Race by clo&ck"), "Ctrl+K", WITH_COURSE
+    ),
+    ActionRow(
+        "weeks_larger",
+        "view",
+        QT_TRANSLATE_NOOP("Actions", "Fewer &weeks, larger"),
+        contexts=("session", "weeks"),
+    ),
+    ActionRow(
+        "weeks_smaller",
+        "view",
+        QT_TRANSLATE_NOOP("Actions", "More weeks o&ver the same width"),
+        contexts=("session", "weeks"),
+    ),
+    ActionRow(
+        "all_weeks",
+        "view",
+        QT_TRANSLATE_NOOP("Actions", "All weeks i&n view"),
+        contexts=("session", "weeks"),
     ),
     ActionRow(
         "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Col&ours of the system"), "", ALWAYS
@@ -219,6 +299,7 @@ TABLE: tuple[ActionRow, ...] = (
 GROUPS = frozenset(
     (
         *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
+        *("mark_done", "add_session", "weeks_larger"),
         *("free_target", "fuel_rates", "both_storeys", "by_distance", "theme_system"),
         *("text_larger", "units_metric", "shortcuts", "red_flags"),
     )
@@ -253,15 +334,30 @@ class Actions(QObject):
                     menu.addAction(self.by_name[row.name])
         return menus
 
-    def enable(self, has_project: bool, has_course: bool, selected: str) -> None:
-        """Switch actions on and off by what there is and what kind of thing is *selected*."""
-        states = {
-            ALWAYS: True,
-            WITH_PROJECT: has_project,
-            WITH_COURSE: has_course,
-            WITH_SESSION: has_project and selected == "session",
-            WITH_ITEM: has_course and selected == "item",
-            WITH_SECTION: has_course and selected == "section",
-        }
+    def context(self, name: str) -> list[QAction]:
+        """Return the actions of the context menu *name*, in the order of the table."""
+        return [self.by_name[row.name] for row in TABLE if name in row.contexts]
+
+    def enable(self, now: Situation) -> None:
+        """Switch actions on and off by what there is to act on."""
+        states = _states(now)
         for row in TABLE:
             self.by_name[row.name].setEnabled(states[row.enabled])
+
+
+def _states(now: Situation) -> dict[int, bool]:
+    session = now.session
+    is_race = session is not None and session.kind is Kind.RACE
+    return {
+        ALWAYS: True,
+        WITH_PROJECT: now.has_project,
+        WITH_COURSE: now.has_course,
+        WITH_SESSION: session is not None,
+        WITH_ITEM: now.has_course and now.selected == "item",
+        WITH_SECTION: now.has_course and now.selected == "section",
+        NOT_DONE: session is not None and session.done is None,
+        NOT_MISSED: session is not None and not session.missed,
+        MARKED: session is not None and not session.is_open,
+        NOT_RACE: session is not None and not is_race,
+        TO_MOVE: session is not None and session.done is None and not is_race,
+    }

@@ -11,7 +11,7 @@ from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec
 
-from PySide6.QtCore import QObject, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk import places, resources
@@ -29,8 +29,7 @@ from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
-from ultraplanner_gui.widgets.axis import Measure
-from ultraplanner_gui.widgets.theme import ThemeWish, theme
+from ultraplanner_gui.window.view_deeds import ViewDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.engine.block import BlockPlan
@@ -62,12 +61,11 @@ def build_for_plan(token: Token, project: Project, outlook: Outlook, today: date
     return new_block(project, outlook, today)
 
 
-class Deeds(QObject):
+class Deeds(ViewDeeds):
     """The slots behind the actions of one window."""
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
-        self._window = window
         self._job: object = None
         self._then: Callable[[Any], None] = self._propose
         window.jobs.done.connect(self._on_job_done)
@@ -229,6 +227,11 @@ class Deeds(QObject):
             self._window.workplace.buildup.edit_session()
 
     @Slot()
+    def pick_up(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.pick_up()
+
+    @Slot()
     def mark_done(self) -> None:
         if self._window.workplace is not None:
             self._window.workplace.buildup.mark_done()
@@ -237,6 +240,11 @@ class Deeds(QObject):
     def mark_missed(self) -> None:
         if self._window.workplace is not None:
             self._window.workplace.buildup.mark_missed()
+
+    @Slot()
+    def unmark(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.buildup.unmark()
 
     @Slot()
     def remove_session(self) -> None:
@@ -297,99 +305,6 @@ class Deeds(QObject):
         if place is not None and document is not None and place.selection.kind == "item":
             document.perform(RemoveItem(place.selection.key))
             place.selection.clear()
-
-    # The view
-
-    @Slot()
-    def sheet(self) -> None:
-        self._window.go("sheet")
-
-    @Slot()
-    def tables(self) -> None:
-        self._window.go("tables")
-
-    @Slot()
-    def cards(self) -> None:
-        self._window.go("cards")
-
-    @Slot()
-    def both_storeys(self) -> None:
-        self._storeys(True, True)
-
-    @Slot()
-    def buildup_alone(self) -> None:
-        self._storeys(True, False)
-
-    @Slot()
-    def raceday_alone(self) -> None:
-        self._storeys(False, True)
-
-    @Slot()
-    def by_distance(self) -> None:
-        self._measure("distance")
-
-    @Slot()
-    def by_clock(self) -> None:
-        self._measure("clock")
-
-    @Slot()
-    def theme_system(self) -> None:
-        self._look("system")
-
-    @Slot()
-    def theme_light(self) -> None:
-        self._look("light")
-
-    @Slot()
-    def theme_dark(self) -> None:
-        self._look("dark")
-
-    @Slot()
-    def text_larger(self) -> None:
-        self._text(10)
-
-    @Slot()
-    def text_smaller(self) -> None:
-        self._text(-10)
-
-    @Slot()
-    def units_metric(self) -> None:
-        self._units("metric")
-
-    @Slot()
-    def units_imperial(self) -> None:
-        self._units("imperial")
-
-    @Slot()
-    def help_here(self) -> None:
-        self._window.help.explain_here()
-
-    @Slot()
-    def help_point(self) -> None:
-        self._window.help.point()
-        self._window.say(self.tr("Click what is to be explained; Esc leaves it."))
-
-    @Slot()
-    def help_topics(self) -> None:
-        self._window.help.list_all()
-
-    @Slot()
-    def shortcuts(self) -> None:
-        from ultraplanner_gui.window import dialogs
-
-        dialogs.open_keys(self._window, self._window.table)
-
-    @Slot()
-    def red_flags(self) -> None:
-        from ultraplanner_gui.window import dialogs
-
-        dialogs.open_red_flags(self._window)
-
-    @Slot()
-    def about(self) -> None:
-        from ultraplanner_gui.window import dialogs
-
-        dialogs.open_about(self._window)
 
     @Slot()
     def cancel_job(self) -> None:
@@ -559,27 +474,3 @@ class Deeds(QObject):
     def _folder(self) -> Path:
         last = self._window.settings.last_folder
         return Path(last) if last else places.documents()
-
-    def _storeys(self, buildup: bool, raceday: bool) -> None:
-        self._window.go("sheet")
-        if self._window.workplace is not None:
-            self._window.workplace.show_storeys(buildup, raceday)
-
-    def _measure(self, measure: Measure) -> None:
-        self._window.settings.race_axis = measure
-        if self._window.workplace is not None:
-            self._window.workplace.raceday.choose_measure(measure)
-
-    def _look(self, wish: ThemeWish) -> None:
-        settings = self._window.settings
-        settings.theme = wish
-        theme().choose(wish, settings.text_percent)
-
-    def _text(self, by: int) -> None:
-        settings = self._window.settings
-        settings.text_percent = max(80, min(200, settings.text_percent + by))
-        self._look(settings.theme)
-
-    def _units(self, units: str) -> None:
-        self._window.settings.units = units
-        self._window.reopen_views()

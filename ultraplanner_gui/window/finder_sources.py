@@ -17,7 +17,12 @@ from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.window.actions import (
+    MARKED,
+    NOT_DONE,
+    NOT_MISSED,
+    NOT_RACE,
     TABLE,
+    TO_MOVE,
     WITH_COURSE,
     WITH_ITEM,
     WITH_PROJECT,
@@ -43,11 +48,18 @@ TABLE_KIND = QT_TRANSLATE_NOOP("Finder", "Table")
 PROJECT = QT_TRANSLATE_NOOP("Finder", "Project")
 HELP = QT_TRANSLATE_NOOP("Finder", "Help")
 
+#: When an action can be used that acts on a session.
+OF_SESSIONS = frozenset((NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE))
 #: Why an action cannot be done, by when it can.
 WHY_NOT = {
     WITH_PROJECT: QT_TRANSLATE_NOOP("Finder", "open a project first"),
     WITH_COURSE: QT_TRANSLATE_NOOP("Finder", "needs a course"),
     WITH_SESSION: QT_TRANSLATE_NOOP("Finder", "choose a session first"),
+    NOT_DONE: QT_TRANSLATE_NOOP("Finder", "choose a session that is not done"),
+    NOT_MISSED: QT_TRANSLATE_NOOP("Finder", "choose a session that was not missed"),
+    MARKED: QT_TRANSLATE_NOOP("Finder", "choose a session that was done or missed"),
+    NOT_RACE: QT_TRANSLATE_NOOP("Finder", "choose a session; the race stays"),
+    TO_MOVE: QT_TRANSLATE_NOOP("Finder", "choose a session that is not done"),
     WITH_ITEM: QT_TRANSLATE_NOOP("Finder", "choose a fuel item first"),
     WITH_SECTION: QT_TRANSLATE_NOOP("Finder", "choose a section first"),
 }
@@ -284,7 +296,12 @@ class FinderSources:
         return self._words().units if name == "units" else getattr(self._window.settings, name)
 
     def _why_not(self, row: ActionRow) -> str:
-        return WHY_NOT[WITH_PROJECT if self._window.document is None else row.enabled]
+        if self._window.document is None:
+            return WHY_NOT[WITH_PROJECT]
+        place = self._window.workplace
+        if row.enabled in OF_SESSIONS and (place is None or place.selection.kind != "session"):
+            return WHY_NOT[WITH_SESSION]
+        return WHY_NOT[row.enabled]
 
     def _explain(self, key: str) -> None:
         self._window.explain(key, QApplication.focusWidget() or self._window)

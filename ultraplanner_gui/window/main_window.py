@@ -33,7 +33,7 @@ from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
-from ultraplanner_gui.window.actions import Actions
+from ultraplanner_gui.window.actions import Actions, Situation
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
 from ultraplanner_gui.window.help_giver import HelpGiver
@@ -246,6 +246,7 @@ class MainWindow(QMainWindow):
         edit = self._menus["edit"]
         edit.insertActions(edit.actions()[0], self._undo)
         place.place_wanted.connect(self.go)
+        place.offer_actions(self.table.context)
         place.fit_height(self.height())
         self._title()
         self.go("sheet")
@@ -273,8 +274,14 @@ class MainWindow(QMainWindow):
     def _enable(self) -> None:
         document = self.document
         has_course = document is not None and document.project.course is not None
-        kind = self.workplace.selection.kind if self.workplace is not None else ""
-        self.table.enable(document is not None, has_course, kind)
+        self.table.enable(
+            Situation(
+                document is not None,
+                has_course,
+                self.workplace.selection.kind if self.workplace is not None else "",
+                self.workplace.buildup.deeds.chosen() if self.workplace is not None else None,
+            )
+        )
         for menu in self._lanes:
             menu.menuAction().setEnabled(document is not None)
 

@@ -197,6 +197,11 @@ class Workplace(QWidget):
     def _focus_storey(self, name: str) -> None:
         self._storeys_by_name()[name].stack.focus_first()
 
+    def offer_actions(self, of: Callable[[str], list[QAction]]) -> None:
+        """Let the context menus offer the actions that *of* gives for their names."""
+        self.buildup.actions_of = of
+        self.raceday.stack.menus.actions_of = of
+
     def fill_lane_menus(self, buildup: QMenu, raceday: QMenu) -> None:
         """Put into two menus what can be done with the lanes."""
         self.buildup.stack.menus.fill(buildup)
