@@ -12,6 +12,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 
 LONGEST_STOP_S = 24 * 3600.0
+HIGHEST_CLIMB_M = 100_000.0
 LONGEST_RACE_S = 240 * 3600.0
 LONGEST_COURSE_M = 2_000_000.0
 
@@ -156,6 +157,7 @@ class ReplaceCourse:
                     "Edit", "The places of this course are not in order; open its file again."
                 )
             )
+        _check_official(course)
         for station in course.stations:
             _check_station(station)
         for section in course.sections:
@@ -174,6 +176,18 @@ def _is_in_order(course: Course) -> bool:
         and all(a < b for a, b in pairwise(ends_m))
         and all(a <= b for span in (places_m, *spans) for a, b in pairwise(span))
     )
+
+
+def _check_official(course: Course) -> None:
+    if course.official_m not in (None, course.length_m):
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "The official distance is the length of the course or none.")
+        )
+    for height_m in (course.official_climb_m, course.official_drop_m):
+        if height_m is not None and not 0.0 <= height_m <= HIGHEST_CLIMB_M:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "Official climb and drop lie between 0 and 100,000 m.")
+            )
 
 
 def _check_target(section: Section) -> None:
