@@ -9,7 +9,7 @@ from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.window.actions import TABLE
+from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)

@@ -8,7 +8,7 @@ from tests.window.table_desk import TODAY, project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window.actions import TABLE
+from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.finder_index import Entry, EntryIndex, words_of
 from ultraplanner_gui.window.main_window import MainWindow
 

@@ -56,6 +56,8 @@ def _as_it_is(parts: Parts) -> Parts:
 MIGRATIONS: dict[int, Migration] = {
     # kinds of cutoff and stop, kit, pacers, ways out, official figures, surface factors, repairs
     1000: Migration(1001, _as_it_is),
+    # weather and effects, availability, tune-ups, recordings, the runner's foods, cards and lists
+    1001: Migration(1002, _as_it_is),
 }
 """Every migration by the version it starts from."""
 

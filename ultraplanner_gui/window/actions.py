@@ -1,4 +1,4 @@
-"""Every action once, in a table.
+"""The action table as QActions.
 
 Menus, context menus, the switch of places, the list of keys and the finder are made from it.
 """
@@ -13,17 +13,25 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.window.action_table import (
+    ALWAYS,
+    GROUPS,
+    MARKED,
+    MENUS,
+    NOT_DONE,
+    NOT_MISSED,
+    NOT_RACE,
+    TABLE,
+    TO_MOVE,
+    WITH_COURSE,
+    WITH_ITEM,
+    WITH_PROJECT,
+    WITH_SECTION,
+    WITH_SESSION,
+)
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow
-
-Standard = QKeySequence.StandardKey
-
-#: When an action can be used.
-ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range(6)
-#: When an action on a session can be used: by what was made of it, and the race stays.
-NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,276 +42,6 @@ class Situation:
     has_course: bool = False
     selected: str = ""
     session: Session | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ActionRow:
-    """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
-
-    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane.
-    """
-
-    name: str
-    menu: str
-    text: str
-    shortcut: str | Standard = ""
-    enabled: int = WITH_PROJECT
-    is_checkable: bool = False
-    contexts: tuple[str, ...] = ()
-
-
-MENUS = (
-    ("file", QT_TRANSLATE_NOOP("Actions", "&File")),
-    ("edit", QT_TRANSLATE_NOOP("Actions", "&Edit")),
-    ("training", QT_TRANSLATE_NOOP("Actions", "&Build-up")),
-    ("race", QT_TRANSLATE_NOOP("Actions", "&Race day")),
-    ("view", QT_TRANSLATE_NOOP("Actions", "&View")),
-    ("help", QT_TRANSLATE_NOOP("Actions", "&Help")),
-)
-
-TABLE: tuple[ActionRow, ...] = (
-    ActionRow(
-        "new", "file", QT_TRANSLATE_NOOP("Actions", "New from a &course…"), Standard.New, ALWAYS
-    ),
-    ActionRow(
-        "type_course",
-        "file",
-        QT_TRANSLATE_NOOP("Actions", "&Type a course table…"),
-        "Ctrl+Shift+C",
-        ALWAYS,
-    ),
-    ActionRow(
-        "open", "file", QT_TRANSLATE_NOOP("Actions", "&Open project…"), Standard.Open, ALWAYS
-    ),
-    ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
-    ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "&Save a copy…"), "Ctrl+Shift+S"),
-    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an &earlier opening…")),
-    ActionRow(
-        "write_pdf",
-        "file",
-        QT_TRANSLATE_NOOP("Actions", "Write cards as &PDF…"),
-        "Ctrl+E",
-        WITH_COURSE,
-    ),
-    ActionRow(
-        "print_cards",
-        "file",
-        QT_TRANSLATE_NOOP("Actions", "Pr&int cards…"),
-        Standard.Print,
-        WITH_COURSE,
-    ),
-    ActionRow(
-        "close_project", "file", QT_TRANSLATE_NOOP("Actions", "C&lose project"), Standard.Close
-    ),
-    ActionRow("quit", "file", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q", ALWAYS),
-    ActionRow(
-        "steps", "edit", QT_TRANSLATE_NOOP("Actions", "&Steps of this sitting…"), "Ctrl+Shift+H"
-    ),
-    ActionRow(
-        "find", "edit", QT_TRANSLATE_NOOP("Actions", "&Find anything…"), "Ctrl+Shift+F", ALWAYS
-    ),
-    ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "Ra&ce and runner…"), "Ctrl+R"),
-    ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
-    ActionRow(
-        "edit_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Change session…"),
-        "F2",
-        WITH_SESSION,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "pick_up",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Move with the arrow &keys"),
-        enabled=TO_MOVE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "mark_done",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Mark &done as planned"),
-        enabled=NOT_DONE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "mark_missed",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Mark &missed"),
-        enabled=NOT_MISSED,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "unmark",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Neither done nor missed"),
-        enabled=MARKED,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "add_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Add a session"),
-        "Ctrl+Shift+A",
-        contexts=("session", "weeks"),
-    ),
-    ActionRow(
-        "remove_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Remove session"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "build_block",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Build the block anew"),
-        "Ctrl+B",
-        WITH_COURSE,
-    ),
-    ActionRow("open_course", "race", QT_TRANSLATE_NOOP("Actions", "Open another &course…"), ""),
-    ActionRow(
-        "add_station",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "Add an &aid station"),
-        "Ctrl+Shift+T",
-        WITH_COURSE,
-        contexts=("profile", "target"),
-    ),
-    ActionRow(
-        "free_target",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "Let the section follow the cur&ve"),
-        "",
-        WITH_SECTION,
-        contexts=("target",),
-    ),
-    ActionRow(
-        "free_targets",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "Let all &sections follow the curve"),
-        "",
-        WITH_COURSE,
-        contexts=("target",),
-    ),
-    ActionRow(
-        "fuel_rates",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "Fuel per &hour…"),
-        "",
-        WITH_COURSE,
-        contexts=("fuel",),
-    ),
-    ActionRow(
-        "place_fuel",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "&Place fuel by the clock"),
-        "Ctrl+L",
-        WITH_COURSE,
-        contexts=("fuel",),
-    ),
-    ActionRow(
-        "add_item",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "Add a fuel &item"),
-        "Ctrl+I",
-        WITH_COURSE,
-        contexts=("fuel",),
-    ),
-    ActionRow(
-        "remove_item",
-        "race",
-        QT_TRANSLATE_NOOP("Actions", "&Remove fuel item"),
-        "",
-        WITH_ITEM,
-        contexts=("fuel",),
-    ),
-    ActionRow(
-        "sheet", "view", QT_TRANSLATE_NOOP("Actions", "&Sheet"), "Ctrl+1", WITH_PROJECT, True
-    ),
-    ActionRow(
-        "tables", "view", QT_TRANSLATE_NOOP("Actions", "&Tables"), "Ctrl+2", WITH_PROJECT, True
-    ),
-    ActionRow("cards", "view", QT_TRANSLATE_NOOP("Actions", "Ca&rds"), "Ctrl+3", WITH_COURSE, True),
-    ActionRow("both_storeys", "view", QT_TRANSLATE_NOOP("Actions", "&Both storeys"), "Ctrl+4"),
-    ActionRow("buildup_alone", "view", QT_TRANSLATE_NOOP("Actions", "Build-&up alone"), "Ctrl+5"),
-    ActionRow("raceday_alone", "view", QT_TRANSLATE_NOOP("Actions", "Race day &alone"), "Ctrl+6"),
-    ActionRow(
-        "by_distance",
-        "view",
-        QT_TRANSLATE_NOOP("Actions", "Race by &distance"),
-        "Ctrl+D",
-        WITH_COURSE,
-    ),
-    ActionRow(
-        "by_clock", "view", QT_TRANSLATE_NOOP("Actions", "Race by clo&ck"), "Ctrl+K", WITH_COURSE
-    ),
-    ActionRow(
-        "weeks_larger",
-        "view",
-        QT_TRANSLATE_NOOP("Actions", "Fewer &weeks, larger"),
-        contexts=("session", "weeks"),
-    ),
-    ActionRow(
-        "weeks_smaller",
-        "view",
-        QT_TRANSLATE_NOOP("Actions", "More weeks o&ver the same width"),
-        contexts=("session", "weeks"),
-    ),
-    ActionRow(
-        "all_weeks",
-        "view",
-        QT_TRANSLATE_NOOP("Actions", "All weeks i&n view"),
-        contexts=("session", "weeks"),
-    ),
-    ActionRow(
-        "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Col&ours of the system"), "", ALWAYS
-    ),
-    ActionRow("theme_light", "view", QT_TRANSLATE_NOOP("Actions", "&Light"), "", ALWAYS),
-    ActionRow("theme_dark", "view", QT_TRANSLATE_NOOP("Actions", "Dar&k"), "", ALWAYS),
-    ActionRow(
-        "text_larger", "view", QT_TRANSLATE_NOOP("Actions", "Text lar&ger"), Standard.ZoomIn, ALWAYS
-    ),
-    ActionRow(
-        "text_smaller",
-        "view",
-        QT_TRANSLATE_NOOP("Actions", "Text s&maller"),
-        Standard.ZoomOut,
-        ALWAYS,
-    ),
-    ActionRow(
-        "units_metric", "view", QT_TRANSLATE_NOOP("Actions", "Kilom&etres and metres"), "", ALWAYS
-    ),
-    ActionRow(
-        "units_imperial", "view", QT_TRANSLATE_NOOP("Actions", "Miles and &feet"), "", ALWAYS
-    ),
-    ActionRow("help_here", "help", QT_TRANSLATE_NOOP("Actions", "&What is this?"), "F1", ALWAYS),
-    ActionRow(
-        "help_point",
-        "help",
-        QT_TRANSLATE_NOOP("Actions", "&Point at what to explain"),
-        "Shift+F1",
-        ALWAYS,
-    ),
-    ActionRow(
-        "help_topics", "help", QT_TRANSLATE_NOOP("Actions", "Search the &help…"), "Alt+F1", ALWAYS
-    ),
-    ActionRow("shortcuts", "help", QT_TRANSLATE_NOOP("Actions", "&Keys"), "Ctrl+F1", ALWAYS),
-    ActionRow(
-        "red_flags", "help", QT_TRANSLATE_NOOP("Actions", "When to &stop and get help"), "", ALWAYS
-    ),
-    ActionRow("about", "help", QT_TRANSLATE_NOOP("Actions", "&About Ultraplanner"), "", ALWAYS),
-)
-
-#: A rule is drawn in the menu before these.
-GROUPS = frozenset(
-    (
-        *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
-        *("mark_done", "add_session", "weeks_larger"),
-        *("free_target", "fuel_rates", "both_storeys", "by_distance", "theme_system"),
-        *("text_larger", "units_metric", "shortcuts", "red_flags"),
-    )
-)
 
 
 class Actions(QObject):

@@ -16,7 +16,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.window.actions import (
+from ultraplanner_gui.window.action_table import (
     MARKED,
     NOT_DONE,
     NOT_MISSED,

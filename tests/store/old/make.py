@@ -35,7 +35,8 @@ ADDED = {
             *("official_m", "official_climb_m", "official_drop_m", "pins"),
             *("surface_factors", "reading", "repairs"),
         ),
-    }
+    },
+    1002: {},
 }
 FIRST_REPAIRS = full_course(40).repairs[:1]
 
