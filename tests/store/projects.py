@@ -7,7 +7,8 @@ from zoneinfo import ZoneInfo
 import numpy as np
 from hypothesis import strategies as st
 
-from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Session
+from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Mind, Session
+from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.plan.course import (
     AidStation,
@@ -30,10 +31,12 @@ from ultraplanner_gui.plan.course import (
     sections_between,
 )
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
+from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.message import Message, Quantity
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.runner import Health, Level, Runner
+from ultraplanner_gui.plan.wishes import Ask, Away, Ramp, Wishes, Yardstick
 
 
 def full_project(sessions=300, points=16_000):
@@ -56,13 +59,42 @@ def full_project(sessions=300, points=16_000):
             Level.AMBITIOUS,
             fade=0.12,
             fade_onset_h=1.5,
+            health=Health.CLEAR,
+            weekly_s=25_200.0,
+            longest_s=10_800.0,
+            longest_drop_m=640.0,
+            hill_m_per_h=650.0,
+            start_s=(21_600.0,) * 7,
+            wishes=full_wishes(),
+            away=(Away(date(2027, 2, 1), date(2027, 2, 7), 1_800.0, "at sea"),),
+            grounds=full_grounds(),
         ),
         Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),
         FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items),
         (Card(CardKind.FUEL, 70.0, 180.0),),
         "Line one\nline two, with \ud800 a stray half and \N{RUNNER}",
         6,
+        (full_candidate(),),
     )
+
+
+def full_wishes():
+    rules = (3, Ramp.BACK, Yardstick.TIME)
+    return Wishes(*rules, 1, 2_400.0, 1, 3_000.0, False, Ask.YES, False, True, False, 2)
+
+
+def full_grounds():
+    tread = GroundAtHand("t", GroundKind.TREADMILL, "Mill", most_gradient=0.15)
+    figures = (900.0, 40.0, 40.0, 0.0, 0.0, Surface.ROCK)
+    points = ((0.0, 400.0, 900.0), (300.0, 340.0, 300.0))
+    return tread, GroundAtHand("l", GroundKind.LOOP, "Loop", *figures, *points)
+
+
+def full_candidate():
+    stops = (CandidateStop(12_000.0, 9_000.0, 700.0),)
+    figures = (60_000.0, 2_900.0, 2_800.0, 46_800.0, 18_000.0)
+    place = (stops, 45.5, 7.25, "Europe/Rome", "by train")
+    return Candidate("c1", "Other ridge", date(2027, 7, 3), *figures, *place)
 
 
 def full_course(points):
@@ -120,6 +152,13 @@ def full_session(i):
         note="by the river",
         done=done if i < 40 else None,
         missed=i == 41,
+        at_s=64_800.0 if i % 3 else None,
+        surface=Surface.GRAVEL,
+        ends_on=Ground.FALLING if i % 4 == 0 else None,
+        heat=i % 6 == 0,
+        mind=Mind.IF_THEN if i % 5 == 1 else None,
+        repeats=(Repeat("t", 4, 0.08, 300.0, 40.0),) if i % 4 == 1 else (),
+        locked=i % 9 == 0,
     )
 
 

@@ -7,7 +7,9 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from enum import StrEnum
 
+from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.surface import Surface
 
 
 class Kind(StrEnum):
@@ -76,6 +78,14 @@ class Gut(StrEnum):
     BAD = "bad"
 
 
+class Mind(StrEnum):
+    """What a session also rehearses in the head."""
+
+    IF_THEN = "if-then plans"
+    PICTURE = "picture the race"
+    GOALS = "goals and cutoffs"
+
+
 @dataclass(frozen=True, slots=True)
 class Done:
     """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams."""
@@ -94,6 +104,10 @@ class Done:
 class Session:
     """One session on one day. `effort` is on ten steps; `carb_g_per_h` the carbohydrate to
     practise with (0: none). `done` is set once it was run; `missed` when it was not.
+
+    `at_s` is the time of day, in seconds, None for any; `ends_on` the ground of its last part where
+    that differs; `repeats` what it is made of where it stands in for the race's ground. A `locked`
+    session is left alone when the block is built anew or mended.
     """
 
     key: str
@@ -111,6 +125,13 @@ class Session:
     note: str = ""
     done: Done | None = None
     missed: bool = False
+    at_s: float | None = None
+    surface: Surface = Surface.UNKNOWN
+    ends_on: Ground | None = None
+    heat: bool = False
+    mind: Mind | None = None
+    repeats: tuple[Repeat, ...] = ()
+    locked: bool = False
 
     @property
     def is_open(self) -> bool:

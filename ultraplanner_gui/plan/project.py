@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ultraplanner_gui.plan.block import Block
+from ultraplanner_gui.plan.candidates import Candidate
 from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
@@ -24,3 +25,4 @@ class Project:
     cards: tuple[Card, ...] = DEFAULT_CARDS
     notes: str = ""
     first_weekday: int = 0
+    candidates: tuple[Candidate, ...] = ()

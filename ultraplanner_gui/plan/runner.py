@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from ultraplanner_gui.plan.ground import GroundAtHand
+from ultraplanner_gui.plan.wishes import Away, Wishes
+
 
 class Level(StrEnum):
     """How much the build-up asks: the floor for finishing inside the cutoffs, usual, ambitious."""
@@ -12,6 +15,18 @@ class Level(StrEnum):
     FLOOR = "floor"
     USUAL = "usual"
     AMBITIOUS = "ambitious"
+
+
+class Health(StrEnum):
+    """What came of the private questions on health; the answers themselves are kept nowhere."""
+
+    NOT_ASKED = "not asked"
+    CLEAR = "nothing to ask about"
+    ASK_FIRST = "ask a doctor first"
+
+
+#: Usual hours of the day to run at, Monday to Sunday, in seconds.
+USUAL_START_S = (*(18 * 3600.0,) * 5, 8 * 3600.0, 8 * 3600.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +41,10 @@ class Runner:
     `fade`, `fade_onset_h`, `uphill_share` and `night_loss` are the parameters of the pacing
     model (`engine.pacing`): power after h hours is (1 + h / fade_onset_h) ** -fade, night
     takes away `night_loss` of it, and `uphill_share` of the published uphill surcharge counts.
+
+    `weekly_s` is the time on feet of a usual week, `longest_s` and `longest_drop_m` time and drop
+    of the longest run, `hill_m_per_h` how fast easy effort climbs; 0 where unknown. `start_s` are
+    the times of day of the runs, Monday to Sunday, in seconds.
     """
 
     name: str = ""
@@ -41,3 +60,12 @@ class Runner:
     fade_onset_h: float = 0.75
     uphill_share: float = 0.90
     night_loss: float = 0.10
+    health: Health = Health.NOT_ASKED
+    weekly_s: float = 0.0
+    longest_s: float = 0.0
+    longest_drop_m: float = 0.0
+    hill_m_per_h: float = 0.0
+    start_s: tuple[float, ...] = USUAL_START_S
+    wishes: Wishes = Wishes()
+    away: tuple[Away, ...] = ()
+    grounds: tuple[GroundAtHand, ...] = ()

@@ -10,6 +10,7 @@ from itertools import groupby
 from typing import TypeVar
 
 from ultraplanner_gui.plan.block import Block, Session
+from ultraplanner_gui.plan.candidates import Candidate
 from ultraplanner_gui.plan.cards import Card
 from ultraplanner_gui.plan.course import Course, SurfaceSpan
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
@@ -27,7 +28,7 @@ DIGEST_BYTES = 20
 MOST_BODIES = 20_000
 HOURS_TOGETHER = 4
 
-_PROJECT_APART = frozenset(("race", "course", "runner", "block", "fuel", "cards"))
+_PROJECT_APART = frozenset(("race", "course", "runner", "block", "fuel", "cards", "candidates"))
 _COURSE_APART = frozenset(("line", "surfaces"))
 _BLOCK_APART = frozenset(("sessions",))
 _FUEL_APART = frozenset(("foods", "items"))
@@ -67,6 +68,7 @@ def pieces(project: Project) -> Iterator[Piece]:
     for hours in _together(project.fuel.items, lambda i: i.at_s // (3600 * HOURS_TOGETHER)):
         yield _row("items", tuple[FuelItem, ...], hours)
     yield _row("cards", tuple[Card, ...], project.cards)
+    yield _row("candidates", tuple[Candidate, ...], project.candidates)
     if project.course is not None:
         yield _head("course", project.course, _COURSE_APART)
         yield _row("surfaces", tuple[SurfaceSpan, ...], project.course.surfaces)
@@ -96,6 +98,7 @@ def assemble(manifest: Manifest, body: Callable[[str], bytes], lenient: bool) ->
                 },
             ),
             "cards": read.rows("cards", Card),
+            "candidates": read.rows("candidates", Candidate),
         },
     )
 

@@ -36,7 +36,14 @@ ADDED = {
             *("surface_factors", "reading", "repairs"),
         ),
     },
-    1002: {},
+    1002: {
+        "Session": ("at_s", "surface", "ends_on", "heat", "mind", "repeats", "locked"),
+        "Runner": (
+            *("health", "weekly_s", "longest_s", "longest_drop_m", "hill_m_per_h", "start_s"),
+            *("wishes", "away", "grounds"),
+        ),
+        "Project": ("candidates",),
+    },
 }
 FIRST_REPAIRS = full_course(40).repairs[:1]
 

@@ -1,0 +1,39 @@
+"""Races one may pick from, side by side before there is a course."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+
+@dataclass(frozen=True, slots=True)
+class CandidateStop:
+    """A place with a cutoff: metres from the start, climb until there, race time in seconds."""
+
+    at_m: float
+    cutoff_s: float
+    climb_m: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """One race that might be run. `start_s` is the time of day of the start, in seconds.
+
+    `limit_s` is the cutoff at the finish, `stops` those before it, in order. `zone` is the name of
+    its time zone, empty for that of the project's race; without a place the latitude and longitude
+    of the project's course count.
+    """
+
+    key: str
+    name: str
+    day: date
+    distance_m: float
+    climb_m: float = 0.0
+    drop_m: float = 0.0
+    limit_s: float | None = None
+    start_s: float = 6 * 3600.0
+    stops: tuple[CandidateStop, ...] = ()
+    latitude_deg: float | None = None
+    longitude_deg: float | None = None
+    zone: str = ""
+    note: str = ""

@@ -1,0 +1,56 @@
+"""The ground a runner has where they live, and what a session makes of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from ultraplanner_gui.plan.surface import Surface
+
+
+class GroundKind(StrEnum):
+    """Kinds of ground to train on."""
+
+    TREADMILL = "treadmill"
+    HILL = "hill"
+    STAIRS = "stairs"
+    RAMP = "car-park ramp"
+    PATH = "flat path"
+    LOOP = "recorded loop"
+
+
+@dataclass(frozen=True, slots=True)
+class GroundAtHand:
+    """One place to train. `length_m` is one way up a hill, stairs or ramp, once round a loop.
+
+    `climb_m` and `drop_m` are what one length climbs and falls; a hill, stairs or a ramp falls on
+    the way back. `least_gradient` and `most_gradient` are what a treadmill can be set to, as rise
+    over run. `distance_m` and `elevation_m` are the points of a recorded loop, empty otherwise.
+    """
+
+    key: str
+    kind: GroundKind
+    name: str = ""
+    length_m: float = 0.0
+    climb_m: float = 0.0
+    drop_m: float = 0.0
+    least_gradient: float = 0.0
+    most_gradient: float = 0.0
+    surface: Surface = Surface.UNKNOWN
+    distance_m: tuple[float, ...] = ()
+    elevation_m: tuple[float, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Repeat:
+    """A part of a session run *count* times on the ground *place* (its key; empty: any).
+
+    `gradient` is rise over run, below 0 downhill; `each_s`, `climb_m` and `drop_m` are of one time.
+    """
+
+    place: str
+    count: int
+    gradient: float
+    each_s: float
+    climb_m: float = 0.0
+    drop_m: float = 0.0

@@ -1,0 +1,67 @@
+"""What a runner wants of a build-up, and the rules it is to keep."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+
+class Ramp(StrEnum):
+    """How the week after a cutback is counted: on from the last loading week, or back to it."""
+
+    ON = "on from the last loading week"
+    BACK = "back to the last loading week first"
+
+
+class Yardstick(StrEnum):
+    """What the ramp measures weeks by; by the race: hours on feet if it climbs over 30 m per km."""
+
+    BY_RACE = "by the race"
+    DISTANCE = "distance"
+    TIME = "time on feet"
+    FLAT = "flat-equivalent distance"
+
+
+class Ask(StrEnum):
+    """Whether something is wanted: where the race asks for it, always, or never."""
+
+    BY_RACE = "by the race"
+    YES = "yes"
+    NO = "no"
+
+
+@dataclass(frozen=True, slots=True)
+class Wishes:
+    """Wishes and rules. A cutback comes every 3rd or 4th week; `strength` and `cross` are sessions
+    a week.
+
+    `cross_s` is how long one of cross-training takes, `strength_s` one of strength. `fasted` are
+    easy runs a week without breakfast, 0 unless the runner has switched them on.
+    """
+
+    cutback_every: int = 4
+    ramp: Ramp = Ramp.ON
+    yardstick: Yardstick = Yardstick.BY_RACE
+    strength: int = 2
+    strength_s: float = 1800.0
+    cross: int = 0
+    cross_s: float = 3600.0
+    back_to_back: bool = True
+    downhill: Ask = Ask.BY_RACE
+    night_runs: bool = True
+    heat_days: bool = False
+    mind: bool = True
+    fasted: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Away:
+    """Days on which things are otherwise, both included: `free_s` seconds a day for running at
+    most, none if 0.
+    """
+
+    first: date
+    last: date
+    free_s: float = 0.0
+    why: str = ""
