@@ -1,0 +1,87 @@
+"""Everything beside running: who the runner is, the crew, the way home, lists, words for later."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+
+@dataclass(frozen=True, slots=True)
+class Helper:
+    """One of the crew; `role` is what they do, such as who brings the bag."""
+
+    name: str
+    number: str = ""
+    role: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Visit:
+    """What the crew does at the aid station `station`: who comes, what they hand over and ask."""
+
+    station: str
+    who: str = ""
+    hand_over: tuple[str, ...] = ()
+    ask: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class BagLine:
+    """One thing for the bag that waits at `station`, or at the finish if that is empty."""
+
+    station: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class IfThen:
+    """What to do when it gets hard, put down beforehand; `station` ends the stretch it is for."""
+
+    when: str
+    then: str
+    station: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Identity:
+    """Who the runner is to a stranger who finds them; `call` is whom to ring, name and number.
+
+    `medical` are lines such as allergies, medicines, blood group.
+    """
+
+    full_name: str = ""
+    number: str = ""
+    born: str = ""
+    call: str = ""
+    medical: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Logistics:
+    """All of it. `ask` is what the crew asks at every station, `packing` and `shopping` are lines
+    beyond the mandatory kit and the foods of the plan, `cues` short words to say to oneself.
+    """
+
+    who: Identity = Identity()
+    crew: tuple[Helper, ...] = ()
+    visits: tuple[Visit, ...] = ()
+    drives_home: str = ""
+    ask: tuple[str, ...] = ()
+    bag_lines: tuple[BagLine, ...] = ()
+    packing: tuple[str, ...] = ()
+    shopping: tuple[str, ...] = ()
+    if_then: tuple[IfThen, ...] = ()
+    cues: tuple[str, ...] = ()
+
+    def visit(self, station: str) -> Visit:
+        """Return what the crew does at *station*, nothing if that was never said."""
+        return next((v for v in self.visits if v.station == station), Visit(station))
+
+    def with_visit(self, changed: Visit) -> Logistics:
+        """Return a copy with the visit to one station replaced; an empty one is dropped."""
+        others = tuple(v for v in self.visits if v.station != changed.station)
+        keeps = changed != Visit(changed.station)
+        return replace(self, visits=(*others, changed) if keeps else others)
+
+    def bag(self, station: str) -> tuple[str, ...]:
+        """Return what goes into the bag for *station*."""
+        return tuple(line.text for line in self.bag_lines if line.station == station)
