@@ -80,7 +80,7 @@ def full_project(sessions=300, points=16_000):
 
 def full_wishes():
     rules = (3, Ramp.BACK, Yardstick.TIME)
-    return Wishes(*rules, 1, 2_400.0, 1, 3_000.0, False, Ask.YES, False, True, False, 2)
+    return Wishes(*rules, 1, 2_400.0, 1, 3_000.0, False, Ask.YES, False, True, False, 2, (5, 6))
 
 
 def full_grounds():

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from datetime import date
 
+from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.runner import Runner
 
@@ -16,7 +17,8 @@ LEAST_FREE_S = 20 * 60.0
 class BlockRequest:
     """What a block is built from. `first_day` is the first day that may hold a session;
     `race_s` the predicted finish; `dark_s` the dark part of it; `cutback_every` 3 or 4;
-    `tune_ups` are dates and distances of races on the way.
+    `tune_ups` are dates and distances of races on the way, `locked` the sessions that stay as
+    they are. Days away and wishes are the runner's.
     """
 
     first_day: date
@@ -31,6 +33,15 @@ class BlockRequest:
     cutback_every: int = 4
     carb_target_g_per_h: float = 60.0
     tune_ups: tuple[tuple[date, float], ...] = ()
+    locked: tuple[Session, ...] = ()
+
+    def free_s(self, day: date) -> float:
+        """Return the time free for running on *day*, days away taken into account."""
+        free_s = self.runner.available_s[day.weekday()]
+        for away in self.runner.away:
+            if away.first <= day <= away.last:
+                free_s = min(free_s, away.free_s)
+        return free_s
 
 
 def check_request(request: BlockRequest) -> None:

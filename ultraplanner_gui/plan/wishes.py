@@ -38,6 +38,7 @@ class Wishes:
 
     `cross_s` is how long one of cross-training takes, `strength_s` one of strength. `fasted` are
     easy runs a week without breakfast, 0 unless the runner has switched them on.
+    `long_days` are weekdays the long run may move to besides its own, Monday 0.
     """
 
     cutback_every: int = 4
@@ -53,6 +54,7 @@ class Wishes:
     heat_days: bool = False
     mind: bool = True
     fasted: int = 0
+    long_days: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
