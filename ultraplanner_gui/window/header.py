@@ -7,7 +7,15 @@ from datetime import datetime
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QSizePolicy,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
@@ -76,6 +84,10 @@ class _OneLine(QLabel):
         super().resizeEvent(event)
         self._fit()
 
+    def whole_px(self) -> int:
+        """Return how wide the whole text is."""
+        return self.fontMetrics().horizontalAdvance(self._whole)
+
     def _fit(self) -> None:
         self.ensurePolished()
         right = Qt.TextElideMode.ElideRight
@@ -106,13 +118,40 @@ class Header(QWidget):
         self._tightest = HeaderFigure(self.tr("Least in hand"), "least in hand", self)
         self._kept = HeaderFigure(self.tr("Kept"), "kept", self)
         set_topics({self: "sheet", self._name: "race name", self._facts: "race facts"})
-        row = QHBoxLayout(self)
-        row.setContentsMargins(Space.WIDE, Space.CLOSE, Space.WIDE, Space.CLOSE)
-        row.setSpacing(Space.EDGE)
-        row.addLayout(title, 1)
+        self._figures = QHBoxLayout()
+        self._figures.setSpacing(Space.EDGE)
         for figure in (self._runway, self._finish, self._tightest, self._kept):
-            row.addWidget(figure, 0, Qt.AlignmentFlag.AlignVCenter)
-        row.addLayout(self._places(switch))
+            self._figures.addWidget(figure, 0, Qt.AlignmentFlag.AlignVCenter)
+        self._rows = QGridLayout(self)
+        self._rows.setContentsMargins(Space.WIDE, Space.CLOSE, Space.WIDE, Space.CLOSE)
+        self._rows.setHorizontalSpacing(Space.EDGE)
+        self._rows.setVerticalSpacing(Space.CLOSE)
+        self._rows.setColumnStretch(0, 1)
+        self._rows.addLayout(title, 0, 0)
+        self._rows.addLayout(self._places(switch), 0, 2)
+        self._is_folded: bool | None = None
+        self._fold()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fold()
+
+    def _fold(self) -> None:
+        """Put the figures under the race where its name would not have room beside them."""
+        self._name.ensurePolished()
+        figures_px = self._figures.sizeHint().width()
+        switch = self._rows.itemAtPosition(0, 2)
+        others_px = figures_px + (switch.sizeHint().width() if switch is not None else 0)
+        is_folded = self.width() - others_px - 4 * Space.EDGE < self._name.whole_px()
+        if is_folded == self._is_folded:
+            return
+        self._is_folded = is_folded
+        self._rows.removeItem(self._figures)
+        if is_folded:
+            start = Qt.AlignmentFlag.AlignLeft
+            self._rows.addLayout(self._figures, 1, 0, 1, 3, start)
+        else:
+            self._rows.addLayout(self._figures, 0, 1)
 
     def _places(self, switch: Sequence[QAction]) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -145,7 +184,11 @@ class Header(QWidget):
         self._facts.show_whole("  ·  ".join(facts))
         self._show_runway(outlook)
         self._show_finish(outlook)
-        tightest = outlook.tightest
+        self._show_tightest(outlook)
+        self._fold()
+
+    def _show_tightest(self, outlook: Outlook) -> None:
+        words, tightest = self._words(), outlook.tightest
         self._tightest.setVisible(tightest is not None)
         if tightest is not None and tightest.to_cutoff_s is not None:
             place = tightest.name or self.tr("the finish")
