@@ -10,6 +10,7 @@ from typing import ClassVar
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.course import fresh_key
+from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
@@ -19,6 +20,9 @@ LONGEST_SESSION_M = 1_000_000.0
 LONGEST_SESSION_S = LONGEST_RACE_S
 STEEPEST_M = 50_000.0
 MOST_CARB_G = 20_000.0
+MOST_REPEATS = 500
+STEEPEST_GRADIENT = 1.0
+DAY_S = 86_400.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,14 +37,16 @@ class MoveSession:
     def apply(self, project: Project) -> Project:
         session = project.block.session(self.session)
         if session.kind is Kind.RACE:
-            raise _race_stays()
+            raise race_stays()
         if session.done is not None:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "This session is done; it stays on the day it was run.")
             )
         if session.day == self.day:
             return project
-        _check_day(self.day)
+        if session.locked:
+            raise locked_stays()
+        check_day(self.day)
         return replace(project, block=project.block.with_session(replace(session, day=self.day)))
 
 
@@ -56,9 +62,9 @@ class ChangeSession:
         check_session(self.session)
         before = project.block.session(self.session.key)
         if (before.kind is Kind.RACE) != (self.session.kind is Kind.RACE):
-            raise _one_race()
+            raise one_race()
         if before.kind is Kind.RACE and before.day != self.session.day:
-            raise _race_stays()
+            raise race_stays()
         return replace(project, block=project.block.with_session(self.session))
 
 
@@ -73,7 +79,7 @@ class AddSession:
     def apply(self, project: Project) -> Project:
         check_session(self.session)
         if self.session.kind is Kind.RACE:
-            raise _one_race()
+            raise one_race()
         key = fresh_key(self.session.key or "session", {s.key for s in project.block.sessions})
         return replace(project, block=project.block.with_new(replace(self.session, key=key)))
 
@@ -138,7 +144,7 @@ class ReplaceBlock:
 
 def check_session(session: Session) -> None:
     """Raise PlanError if a figure of *session* is out of its range."""
-    _check_day(session.day)
+    check_day(session.day)
     figures: list[Session | Done] = [session] if session.done is None else [session, session.done]
     for part in figures:
         if not (math.isfinite(part.distance_m) and 0.0 <= part.distance_m <= LONGEST_SESSION_M):
@@ -161,13 +167,32 @@ def check_session(session: Session) -> None:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "Practice carbohydrate lies between 0 and 120 g/h.")
         )
+    if session.at_s is not None and not 0.0 <= session.at_s < DAY_S:
+        raise PlanError(QT_TRANSLATE_NOOP("Edit", "A session starts between 00:00 and 23:59."))
+    for repeat in session.repeats:
+        _check_repeat(repeat)
     if session.done is not None and not 0.0 <= session.done.carb_g <= MOST_CARB_G:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "Carbohydrate eaten lies between 0 and 20,000 g.")
         )
 
 
-def _check_day(day: date) -> None:
+def _check_repeat(repeat: Repeat) -> None:
+    if not (
+        1 <= repeat.count <= MOST_REPEATS
+        and abs(repeat.gradient) <= STEEPEST_GRADIENT
+        and 0.0 <= repeat.each_s <= LONGEST_SESSION_S
+        and all(0.0 <= metres <= STEEPEST_M for metres in (repeat.climb_m, repeat.drop_m))
+    ):
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Edit", "A part is run 1 to 500 times, its gradient lies within 100 %."
+            )
+        )
+
+
+def check_day(day: date) -> None:
+    """Raise PlanError if *day* lies outside the years dates can be trusted in."""
     if not FIRST_YEAR <= day.year <= LAST_YEAR:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "A session lies between the years {0} and {1}."),
@@ -176,13 +201,22 @@ def _check_day(day: date) -> None:
         )
 
 
-def _race_stays() -> PlanError:
+def race_stays() -> PlanError:
+    """Return the refusal to move the race by its session."""
     return PlanError(
         QT_TRANSLATE_NOOP("Edit", "The race stays on its day; change the race date instead.")
     )
 
 
-def _one_race() -> PlanError:
+def one_race() -> PlanError:
+    """Return the refusal of a second race."""
     return PlanError(
         QT_TRANSLATE_NOOP("Edit", "A project has one race; others in it are tune-up races.")
+    )
+
+
+def locked_stays() -> PlanError:
+    """Return the refusal to move what is locked."""
+    return PlanError(
+        QT_TRANSLATE_NOOP("Edit", "This session is locked; unlock it first to move it.")
     )
