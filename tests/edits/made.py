@@ -5,8 +5,19 @@ from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
 
-from ultraplanner_gui.edits import block, compound, course, fuel, project, race
+from ultraplanner_gui.edits import (
+    block,
+    block_moves,
+    compound,
+    course,
+    fuel,
+    project,
+    race,
+    training,
+)
+from ultraplanner_gui.engine.check import Mend
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
+from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.plan.course import (
     AidStation,
@@ -18,9 +29,12 @@ from ultraplanner_gui.plan.course import (
     sections_between,
 )
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
+from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
+from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.runner import Health, Runner
+from ultraplanner_gui.plan.wishes import Away, Wishes
 
 RACE_DAY = date(2027, 6, 19)
 RUN_DAY = RACE_DAY - timedelta(days=30)
@@ -43,8 +57,9 @@ COURSE = Course(
 PLANNED = Session("easy", RUN_DAY, Kind.EASY, 8_000.0, 3_000.0, 100.0, 90.0, carb_g_per_h=30.0)
 DONE = Done(7_900.0, 3_100.0, 95.0, 90.0, 4, 25.0)
 RUN = replace(PLANNED, key="run", kind=Kind.LONG, day=RUN_DAY - timedelta(days=7), done=DONE)
+HILLS = Session("hills", RUN_DAY + timedelta(days=9), Kind.HILLS, 9_000.0, 3_600.0, 250.0, 250.0)
 RACE = Session("race", RACE_DAY, Kind.RACE, 50_000.0, 8 * 3600.0, effort=8)
-BLOCK = Block((RUN, PLANNED, RACE), first_week=6)
+BLOCK = Block((RUN, PLANNED, HILLS, RACE), first_week=6)
 GEL = Food("gel", "Gel", "1 packet", 40.0, 25.0, 60.0, 0.0, 30.0, 100.0)
 DRINK = Food("drink", "Drink", "500 mL", 540.0, 36.0, 300.0, 500.0)
 FUEL = FuelPlan(
@@ -55,12 +70,25 @@ FUEL = FuelPlan(
         FuelItem("item-3", "gel", 5_400.0, 2.0),
     ),
 )
+HILL = GroundAtHand("hill", GroundKind.HILL, "Hill", 600.0, 60.0)
+LOOP = GroundAtHand(
+    *("loop", GroundKind.LOOP, "Loop", 800.0, 20.0, 20.0),
+    distance_m=(0.0, 400.0, 800.0),
+    elevation_m=(100.0, 120.0, 100.0),
+)
+OTHER = Candidate(
+    *("other", "Other", date(2027, 7, 3), 60_000.0, 2_000.0, 1_900.0, 43_200.0),
+    stops=(CandidateStop(20_000.0, 12_000.0, 600.0), CandidateStop(40_000.0, 27_000.0, 1_500.0)),
+    latitude_deg=46.0,
+    longitude_deg=8.0,
+)
 PROJECT = Project(
     race=Race("Round", datetime(2027, 6, 19, 6, tzinfo=UTC), 8 * 3600.0, 12 * 3600.0),
     course=COURSE,
-    runner=Runner("Someone"),
+    runner=Runner("Someone", health=Health.CLEAR, grounds=(HILL, LOOP)),
     block=BLOCK,
     fuel=FUEL,
+    candidates=(OTHER,),
 )
 
 #: Every edit, with the parts of the project it may touch.
@@ -77,11 +105,33 @@ EDITS = (
     (course.ReplaceCourse(replace(COURSE, name="Other way")), {"course"}),
     (block.MoveSession("easy", RUN_DAY + timedelta(days=2)), {"block"}),
     (block.ChangeSession(replace(PLANNED, distance_m=9_000.0, done=DONE)), {"block"}),
+    (
+        block.ChangeSession(
+            replace(PLANNED, at_s=25_200.0, repeats=(Repeat("hill", 6, 0.1, 300.0, 60.0),))
+        ),
+        {"block"},
+    ),
     (block.AddSession(replace(PLANNED, key="")), {"block"}),
     (block.RemoveSession("easy"), {"block"}),
     (block.MarkDone("easy", DONE), {"block"}),
     (block.MarkMissed("easy"), {"block"}),
     (block.ReplaceBlock(replace(BLOCK, first_week=5)), {"block"}),
+    (block_moves.MoveSessions(("easy", "hills"), 3), {"block"}),
+    (block_moves.CopySessions(("easy", "run"), 14), {"block"}),
+    (block_moves.PasteSessions((PLANNED, HILLS), RUN_DAY), {"block"}),
+    (block_moves.RepeatWeekly(("easy",), 2), {"block"}),
+    (block_moves.LengthenSession("easy", 9_500.0), {"block"}),
+    (block_moves.SwapSessions("easy", "hills"), {"block"}),
+    (block_moves.SwapWeeks(RUN_DAY, RUN_DAY + timedelta(days=7)), {"block"}),
+    (block_moves.LockSessions(("easy",), True), {"block"}),
+    (block_moves.RemoveSessions(("easy", "run")), {"block"}),
+    (
+        block_moves.ShiftWithRace(
+            race.ChangeRace(replace(PROJECT.race, start=PROJECT.race.start + timedelta(weeks=2))),
+            RUN_DAY,
+        ),
+        {"race", "block"},
+    ),
     (fuel.MoveItem("item", 4_000.0), {"fuel"}),
     (fuel.ChangeItem(FuelItem("item", "drink", 900.0, 0.25)), {"fuel"}),
     (fuel.AddItem("gel", 7_200.0, 1.5), {"fuel"}),
@@ -103,6 +153,27 @@ EDITS = (
             )
         ),
         {"block", "course"},
+    ),
+    (training.SetHealth(Health.ASK_FIRST), {"runner"}),
+    (training.SetWishes(Wishes(cutback_every=3, strength=1)), {"runner"}),
+    (
+        training.SetAway((Away(date(2027, 5, 1), date(2027, 5, 8), 1_800.0, "at sea"),)),
+        {"runner"},
+    ),
+    (
+        training.AddGround(GroundAtHand("", GroundKind.TREADMILL, "Mill", most_gradient=0.15)),
+        {"runner"},
+    ),
+    (training.ChangeGround(replace(LOOP, name="Park")), {"runner"}),
+    (training.RemoveGround("hill"), {"runner"}),
+    (training.AddCandidate(replace(OTHER, key="", name="Third")), {"candidates"}),
+    (training.ChangeCandidate(replace(OTHER, climb_m=2_500.0)), {"candidates"}),
+    (training.RemoveCandidate("other"), {"candidates"}),
+    (
+        training.MendBlock(
+            Mend(message("Shorter."), (replace(PLANNED, distance_m=7_000.0),), (4,))
+        ),
+        {"block"},
     ),
     (project.WriteNotes("Poles?"), {"notes"}),
     (project.SetFirstWeekday(6), {"first_weekday"}),

@@ -7,8 +7,10 @@ from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.project import SetFirstWeekday
+from ultraplanner_gui.edits.training import check_training
 from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, PlanError, Quantity, Unit
+from ultraplanner_gui.plan.pacing import PastRun
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR, Race
 from ultraplanner_gui.plan.runner import Runner
@@ -61,6 +63,9 @@ RUNNER_RANGES: dict[str, tuple[float, float]] = {
     "fade_onset_h": (0.1, 24.0),
     "uphill_share": (0.0, 2.0),
     "night_loss": (0.0, 0.5),
+    "descent_speed": (0.3, 2.0),
+    "finish_spread": (0.0, 0.5),
+    "tired_walk": (0.3, 1.2),
 }
 _SENTENCES = {
     "body_kg": QT_TRANSLATE_NOOP("Edit", "Body weight lies between {0} and {1} kg."),
@@ -72,7 +77,18 @@ _SENTENCES = {
     "fade_onset_h": QT_TRANSLATE_NOOP("Edit", "The fade sets in between {0} and {1} hours."),
     "uphill_share": QT_TRANSLATE_NOOP("Edit", "The uphill share lies between {0} and {1}."),
     "night_loss": QT_TRANSLATE_NOOP("Edit", "The loss by night lies between {0} and {1}."),
+    "descent_speed": QT_TRANSLATE_NOOP(
+        "Edit", "Speed downhill lies between {0} and {1} of the usual."
+    ),
+    "finish_spread": QT_TRANSLATE_NOOP("Edit", "The finish scatters by {0} to {1} of its time."),
+    "tired_walk": QT_TRANSLATE_NOOP(
+        "Edit", "Walking tired is done at {0} to {1} of the speed of a fresh hiker."
+    ),
 }
+MOST_PAST_RUNS = 40
+LONGEST_PAST_RUN_M = 1_000_000.0
+HIGHEST_PAST_CLIMB_M = 60_000.0
+SHORTEST_PAST_RUN_S = 60.0
 
 
 def check_race(race: Race) -> None:
@@ -106,6 +122,30 @@ def check_runner(runner: Runner) -> None:
                 "Edit", "The time free for running lies between 0 and 24 hours a day."
             )
         )
+    check_training(runner)
+    check_past_runs(runner.past_runs)
+
+
+def check_past_runs(runs: tuple[PastRun, ...]) -> None:
+    """Raise PlanError if a figure of *runs* is out of its range."""
+    if len(runs) > MOST_PAST_RUNS:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "At most {0} past runs are kept; take the latest."),
+            MOST_PAST_RUNS,
+        )
+    for run in runs:
+        if not (
+            0.0 < run.distance_m <= LONGEST_PAST_RUN_M
+            and 0.0 <= run.climb_m <= HIGHEST_PAST_CLIMB_M
+            and SHORTEST_PAST_RUN_S <= run.time_s <= LONGEST_RACE_S
+        ):
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit",
+                    "A past run needs a distance above zero, a climb from 0 up and a time of a "
+                    "minute or more.",
+                )
+            )
 
 
 def _with_race_moved(project: Project, race: Race) -> Block:

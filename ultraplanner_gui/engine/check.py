@@ -5,14 +5,27 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
+
+
+@dataclass(frozen=True, slots=True)
+class Mend:
+    """What would put a rule right: open sessions as they would be, and the planned cutback weeks
+    where those change (None: as they are).
+    """
+
+    text: Message
+    changed: tuple[Session, ...] = ()
+    cutbacks: tuple[int, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Check:
     """One rule at one place: how it stands, in one sentence, and where the rule is from.
 
-    `sessions` are the keys of the sessions concerned, `weeks` the numbers to go.
+    `sessions` are the keys of the sessions concerned, `weeks` the numbers to go, `mend` what would
+    put it right, if there is one way that is plainly best.
     """
 
     rule: str
@@ -21,6 +34,7 @@ class Check:
     source: Message
     sessions: tuple[str, ...] = ()
     weeks: tuple[int, ...] = ()
+    mend: Mend | None = None
 
 
 def limit_state(value: float, holds_to: float, strains_to: float) -> State:

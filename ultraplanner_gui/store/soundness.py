@@ -41,6 +41,10 @@ def _findings(project: Project) -> Iterable[tuple[str, bool]]:
     yield "race.goal_s", race.goal_s > 0.0 and (race.limit_s is None or race.limit_s > 0.0)
     yield "runner.available_s", len(project.runner.available_s) == 7
     yield "runner.long_day", 0 <= project.runner.long_day <= 6
+    yield "runner.start_s", len(project.runner.start_s) == 7
+    yield "runner.grounds", _is_unique(g.key for g in project.runner.grounds)
+    yield "candidates", _is_unique(c.key for c in project.candidates)
+    yield "candidates", all(FIRST_YEAR <= c.day.year <= LAST_YEAR for c in project.candidates)
     yield "first_weekday", 0 <= project.first_weekday <= 6
     yield "sessions", _is_unique(s.key for s in block.sessions)
     yield "sessions", all(FIRST_YEAR <= s.day.year <= LAST_YEAR for s in block.sessions)
