@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Mind, Session
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.conditions import Conditions, Effect, ValleyForecast
 from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
@@ -30,9 +31,27 @@ from ultraplanner_gui.plan.course import (
     SurfaceSpan,
     sections_between,
 )
-from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
+from ultraplanner_gui.plan.fuel import (
+    Allergen,
+    Before,
+    Caffeine,
+    CaffeineLimit,
+    Carrying,
+    Effort,
+    Food,
+    FuelItem,
+    FuelPlan,
+    Keep,
+    Portion,
+    Shape,
+    Sugars,
+    SweatTest,
+    Tank,
+    Tolerance,
+)
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.message import Message, Quantity
+from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Health, Level, Runner
@@ -43,7 +62,10 @@ def full_project(sessions=300, points=16_000):
     """A project with something in every field."""
     start = datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London"))
     foods = tuple(full_food(f"f{i}") for i in range(12))
-    items = tuple(FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5) for i in range(30))
+    items = tuple(
+        FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5, 9_000.0 if i == 7 else None)
+        for i in range(30)
+    )
     free_s = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0)
     return Project(
         Race("Hill round", start, 46_800.0, 54_000.0, ("foil blanket", "whistle"), "call 112"),
@@ -68,13 +90,39 @@ def full_project(sessions=300, points=16_000):
             wishes=full_wishes(),
             away=(Away(date(2027, 2, 1), date(2027, 2, 7), 1_800.0, "at sea"),),
             grounds=full_grounds(),
+            descent_speed=0.9,
+            finish_spread=0.07,
+            tired_walk=0.8,
+            past_runs=(
+                PastRun(50_000.0, 1_900.0, 24_000.0, ResultKind.RACE, "Spring fifty"),
+                PastRun(30_000.0, 900.0, 14_000.0, ResultKind.LONG_RUN),
+            ),
         ),
         Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),
-        FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items),
+        FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items, *full_habits()),
         (Card(CardKind.FUEL, 70.0, 180.0),),
         "Line one\nline two, with \ud800 a stray half and \N{RUNNER}",
         6,
         (full_candidate(),),
+        Conditions(
+            ValleyForecast(9.0, 28.0, 45.0, 340.0, 5.0, 16.0),
+            (Effect.ALTITUDE, Effect.DESCENTS),
+            32_400.0,
+        ),
+        Pacing(0.25, False),
+    )
+
+
+def full_habits():
+    """What a fuel plan holds besides its rates, foods and items."""
+    return (
+        Keep.PLACE,
+        Carrying(3, 600.0, 0.2),
+        Caffeine(True, CaffeineLimit.LOWER),
+        Tank(52.0, Effort.STEADY, 0.2, 27.5, 110.0),
+        Before(3, 8.0, 3.5, 100.0),
+        (Allergen.MILK, Allergen.NUTS),
+        (SweatTest(date(2027, 5, 1), 70.0, 68.4, 0.8, 0.2, 1.5, "warm"),),
     )
 
 
@@ -109,6 +157,7 @@ def full_course(points):
             *(CutoffKind.DEPARTURE, StopKind.SLEEP, (Kit.SHOES, Kit.LAMP), True),
             IfStop("down the lane", "bus of the race", "2 h", "555"),
             "no car beyond the bridge",
+            ("f3", "f4"),
         ),
         AidStation("mill", "Mill", 31_000.5, stop_s=60.0),
     )
@@ -135,7 +184,7 @@ def full_course(points):
 
 
 def full_session(i):
-    done = Done(8_900.0, 3_500.0, 118.0, 79.0, 4, 44.0, Gut.UNEASY, "windy")
+    done = Done(8_900.0, 3_500.0, 118.0, 79.0, 4, 44.0, Gut.UNEASY, "windy", (Portion("f1", 2.0),))
     return Session(
         f"s{i}",
         date(2027, 1, 4) + timedelta(days=i // 2),
@@ -159,12 +208,14 @@ def full_session(i):
         mind=Mind.IF_THEN if i % 5 == 1 else None,
         repeats=(Repeat("t", 4, 0.08, 300.0, 40.0),) if i % 4 == 1 else (),
         locked=i % 9 == 0,
+        foods=(Portion("f2", 1.5), Portion("f3")) if i % 6 == 2 else (),
     )
 
 
 def full_food(key):
     figures = (40.0, 25.0, 50.0, 0.0, 30.0, 100.0)
-    return Food(key, "Gel", "1 packet", *figures, Sugars.MIXED, Shape.GEL, "label", "packet")
+    own = (1.5, 10.0, Tolerance.TOLERATED, (Allergen.SOYA,), False, 6.0)
+    return Food(key, "Gel", "1 packet", *figures, Sugars.MIXED, Shape.GEL, "label", "packet", *own)
 
 
 def small_project(notes=""):

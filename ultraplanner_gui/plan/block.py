@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from enum import StrEnum
 
+from ultraplanner_gui.plan.fuel import Portion
 from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.surface import Surface
@@ -88,7 +89,9 @@ class Mind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Done:
-    """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams."""
+    """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams,
+    `foods` of what.
+    """
 
     distance_m: float
     duration_s: float
@@ -98,6 +101,7 @@ class Done:
     carb_g: float = 0.0
     gut: Gut | None = None
     note: str = ""
+    foods: tuple[Portion, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -132,6 +136,7 @@ class Session:
     mind: Mind | None = None
     repeats: tuple[Repeat, ...] = ()
     locked: bool = False
+    foods: tuple[Portion, ...] = ()
 
     @property
     def is_open(self) -> bool:

@@ -3,9 +3,60 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import date
 from enum import StrEnum
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+
+
+class Tolerance(StrEnum):
+    """What the runner's own stomach says of a food."""
+
+    TOLERATED = "tolerated"
+    NOT_TRIED = "not tried"
+    AVOID = "avoid"
+
+
+class Allergen(StrEnum):
+    """What has to be named on a packet: Regulation (EU) 1169/2011, Annex II."""
+
+    GLUTEN = "gluten"
+    CRUSTACEANS = "crustaceans"
+    EGGS = "eggs"
+    FISH = "fish"
+    PEANUTS = "peanuts"
+    SOYA = "soya"
+    MILK = "milk"
+    NUTS = "nuts"
+    CELERY = "celery"
+    MUSTARD = "mustard"
+    SESAME = "sesame"
+    SULPHITES = "sulphites"
+    LUPIN = "lupin"
+    MOLLUSCS = "molluscs"
+
+
+class Keep(StrEnum):
+    """What an item keeps when the pace changes: its time or its place."""
+
+    CLOCK = "clock"
+    PLACE = "place"
+
+
+class CaffeineLimit(StrEnum):
+    """Which limit of a day counts; only what follows is kept, never why."""
+
+    USUAL = "usual"
+    LOWER = "200 mg"
+    BY_WEIGHT = "3 mg/kg"
+
+
+class Effort(StrEnum):
+    """How hard the race is run, where the VO2max is not known."""
+
+    EASY = "easy"
+    STEADY = "steady"
+    HARD = "hard"
 
 
 class Sugars(StrEnum):
@@ -28,6 +79,9 @@ class Shape(StrEnum):
 class Food:
     """One food, per serving. `carb_g` is net of fibre; `mark` says where the figures are from
     ("published", "from memory", "from the packet").
+
+    `fructose_g` is None where the packet does not say; then `sugars` says. A food that is not
+    `is_carried` is eaten at a table only. `per_pack` servings are bought at once.
     """
 
     key: str
@@ -43,23 +97,98 @@ class Food:
     shape: Shape = Shape.SOLID
     source: str = ""
     mark: str = ""
+    protein_g: float = 0.0
+    fructose_g: float | None = None
+    tolerance: Tolerance = Tolerance.NOT_TRIED
+    allergens: tuple[Allergen, ...] = ()
+    is_carried: bool = True
+    per_pack: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
 class FuelItem:
-    """*servings* of a food taken at *at_s* seconds of race time."""
+    """*servings* of a food taken at *at_s* seconds of race time.
+
+    With `at_m` it is taken there instead, metres from the start, whenever that is reached.
+    """
 
     key: str
     food: str
     at_s: float
     servings: float = 1.0
+    at_m: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Portion:
+    """*servings* of a food, in training, at no given time."""
+
+    food: str
+    servings: float = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class Carrying:
+    """What the runner carries drink in, and how much more than planned is packed."""
+
+    bottles: int = 2
+    bottle_ml: float = 500.0
+    spare: float = 0.15
+
+
+@dataclass(frozen=True, slots=True)
+class Caffeine:
+    """Whether filling may use caffeine, and which limit of a day counts."""
+
+    is_used: bool = False
+    limit: CaffeineLimit = CaffeineLimit.USUAL
+
+
+@dataclass(frozen=True, slots=True)
+class Tank:
+    """What the glycogen ledger starts from.
+
+    `vo2max` in mL/kg/min, None where not known: then `effort` says how hard the race is.
+    `leg_share` is leg muscle over body mass, `legs_g_per_kg` glycogen in it at the start,
+    `liver_g` that in the liver.
+    """
+
+    vo2max: float | None = None
+    effort: Effort = Effort.EASY
+    leg_share: float = 0.21
+    legs_g_per_kg: float = 20.0
+    liver_g: float = 90.0
+
+
+@dataclass(frozen=True, slots=True)
+class Before:
+    """How the last days are eaten: loading, the last meal, caffeine before the start."""
+
+    loading_days: int = 2
+    loading_g_per_kg: float = 10.0
+    meal_h: float = 3.0
+    caffeine_mg: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class SweatTest:
+    """A run weighed before and after; masses undressed and dry. *hours* long."""
+
+    day: date
+    before_kg: float
+    after_kg: float
+    drunk_l: float
+    passed_l: float
+    hours: float
+    note: str = ""
 
 
 @dataclass(frozen=True, slots=True)
 class FuelPlan:
     """What is asked per hour, the foods at hand and the items placed on the race clock.
 
-    Items are by time. `first_s` and `every_s` are the rule by which items are placed.
+    Items are by time. `first_s` and `every_s` are the rule by which items are placed; new ones
+    keep what `keep` says. `allergens` are what the runner must not eat.
     """
 
     carb_g_per_h: float = 60.0
@@ -69,6 +198,13 @@ class FuelPlan:
     every_s: float = 1200.0
     foods: tuple[Food, ...] = ()
     items: tuple[FuelItem, ...] = ()
+    keep: Keep = Keep.CLOCK
+    carrying: Carrying = Carrying()
+    caffeine: Caffeine = Caffeine()
+    tank: Tank = Tank()
+    before: Before = Before()
+    allergens: tuple[Allergen, ...] = ()
+    sweat_tests: tuple[SweatTest, ...] = ()
 
     def food(self, key: str) -> Food:
         """Return the food *key*; PlanError if there is none."""

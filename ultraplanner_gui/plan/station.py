@@ -61,7 +61,8 @@ class AidStation:
 
     `cutoff_s` is the latest arrival or departure, as `cutoff_kind` says, in seconds of race
     time, None where there is none; `stop_s` the planned stop. `pacer_from` says that a pacer
-    may come along from here on; `access` is how the crew gets there.
+    may come along from here on; `access` is how the crew gets there. `foods` are the keys of the
+    foods of the fuel plan that stand on the table.
     """
 
     key: str
@@ -77,6 +78,7 @@ class AidStation:
     pacer_from: bool = False
     if_stop: IfStop = IfStop()
     access: str = ""
+    foods: tuple[str, ...] = ()
 
     @property
     def latest_arrival_s(self) -> float | None:

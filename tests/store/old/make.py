@@ -37,12 +37,22 @@ ADDED = {
         ),
     },
     1002: {
-        "Session": ("at_s", "surface", "ends_on", "heat", "mind", "repeats", "locked"),
+        "Session": ("at_s", "surface", "ends_on", "heat", "mind", "repeats", "locked", "foods"),
+        "Done": ("foods",),
+        "AidStation": ("foods",),
+        "Food": (
+            *("protein_g", "fructose_g", "tolerance", "allergens", "is_carried", "per_pack"),
+        ),
+        "FuelItem": ("at_m",),
+        "FuelPlan": (
+            *("keep", "carrying", "caffeine", "tank", "before", "allergens", "sweat_tests"),
+        ),
         "Runner": (
             *("health", "weekly_s", "longest_s", "longest_drop_m", "hill_m_per_h", "start_s"),
             *("wishes", "away", "grounds"),
+            *("descent_speed", "finish_spread", "tired_walk", "past_runs"),
         ),
-        "Project": ("candidates",),
+        "Project": ("candidates", "conditions", "pacing"),
     },
 }
 FIRST_REPAIRS = full_course(40).repairs[:1]
