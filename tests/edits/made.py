@@ -11,6 +11,7 @@ from ultraplanner_gui.edits import (
     compound,
     course,
     fuel,
+    pace,
     project,
     race,
     training,
@@ -19,6 +20,7 @@ from ultraplanner_gui.engine.check import Mend
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.conditions import Conditions, Effect, ValleyForecast
 from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
@@ -31,6 +33,7 @@ from ultraplanner_gui.plan.course import (
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.message import message
+from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Health, Runner
@@ -91,6 +94,9 @@ PROJECT = Project(
     candidates=(OTHER,),
 )
 
+WEATHER = ValleyForecast(9.0, 26.0, 45.0, 300.0)
+PAST_RUNS = (PastRun(50_000.0, 1_900.0, 24_000.0, ResultKind.RACE, "Spring fifty"),)
+
 #: Every edit, with the parts of the project it may touch.
 EDITS = (
     (course.MoveSectionEnd("free", 22_000.0), {"course"}),
@@ -141,6 +147,15 @@ EDITS = (
     (fuel.ChangeFood(replace(GEL, carb_g=30.0)), {"fuel"}),
     (fuel.RemoveFood("gel"), {"fuel"}),
     (race.ChangeRace(replace(PROJECT.race, name="Other")), {"race", "block"}),
+    (pace.ShapeTarget(Pacing(0.25, False)), {"pacing"}),
+    (
+        pace.SetConditions(Conditions(WEATHER, (Effect.ALTITUDE,), 32_400.0), 0.15),
+        {"conditions", "runner"},
+    ),
+    (pace.SetPastRuns(PAST_RUNS), {"runner"}),
+    (pace.UseAsGoal(27_000.0, 0.08, PAST_RUNS), {"race", "block", "runner"}),
+    (pace.TakeFit(0.14, 0.95, 0.9), {"runner"}),
+    (pace.SetTiredWalk(0.8), {"runner"}),
     (
         race.ChangeSetup(replace(PROJECT.race, goal_s=30_000.0), Runner("Other"), 6),
         {"race", "block", "runner", "first_weekday"},

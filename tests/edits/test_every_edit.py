@@ -15,6 +15,10 @@ from ultraplanner_gui.store.soundness import unsound_part
 
 PARTS = [f.name for f in dataclasses.fields(Project)]
 HOSTILE = (float("nan"), float("inf"), -float("inf"), -1.0, 1e300)
+MAY_BE_BELOW_ZERO = {
+    *("coldest_c", "warmest_c", "valley_m"),
+    *("latitude_deg", "longitude_deg", "elevation_m", "gradient"),
+}
 
 
 def own_edits():
@@ -41,6 +45,8 @@ def spoilt(value, name="", kind=None):
     """Yield a path and copies of *value*, each with one number in it made hostile."""
     if is_number(kind):
         for bad in HOSTILE:
+            if bad == -1.0 and name.rpartition(".")[2].partition("[")[0] in MAY_BE_BELOW_ZERO:
+                continue
             yield f"{name}={bad}", bad
     elif dataclasses.is_dataclass(value) and not isinstance(value, Project):
         kinds = get_type_hints(type(value))

@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ultraplanner_gui.plan.message import Message, PlanError, Quantity, message
+from ultraplanner_gui.wording import reading
 from ultraplanner_gui.wording.words import NONE, Words
 
 METRIC = Words()
@@ -187,6 +188,7 @@ def test_differences_carry_their_sign():
         (Quantity(7500, "s"), "2 h 05"),
         (Quantity(0.771, "pace_s_per_m"), "12:51 /km"),
         (Quantity(86, "percent"), "86 %"),
+        (Quantity(24, "celsius"), "24 °C"),
         (Quantity(60, "g"), "60 g"),
         (Quantity(60, "g_per_h"), "60 g/h"),
         (Quantity(500, "ml"), "500 mL"),
@@ -196,6 +198,13 @@ def test_differences_carry_their_sign():
 )
 def test_sentences_carry_units(quantity, text):
     assert METRIC.say(message("It is {0}.", quantity)) == f"It is {text}."
+
+
+@pytest.mark.parametrize(("c", "text"), [(0.0, "32 °F"), (37.0, "99 °F"), (-40.0, "-40 °F")])
+def test_temperature_follows_the_units_chosen(c, text):
+    # Fixed points of the scales, by definition: water freezes at 32 °F, both are equal at -40.
+    assert IMPERIAL.temperature(c) == text
+    assert reading.celsius(reading.fahrenheit(c)) == pytest.approx(c)
 
 
 def test_sentences_follow_the_units_chosen():

@@ -5,7 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-Unit = Literal["m", "height_m", "s", "pace_s_per_m", "percent", "g", "g_per_h", "ml", "mg", "count"]
+Unit = Literal[
+    "m",
+    "height_m",
+    "s",
+    "pace_s_per_m",
+    "percent",
+    "celsius",
+    "g",
+    "g_per_h",
+    "ml",
+    "mg",
+    "count",
+]
 
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:  # noqa: N802 - the name the extraction tool looks for

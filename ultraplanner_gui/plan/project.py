@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.candidates import Candidate
 from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
+from ultraplanner_gui.plan.conditions import Conditions
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.pacing import Pacing
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 
@@ -26,3 +28,5 @@ class Project:
     notes: str = ""
     first_weekday: int = 0
     candidates: tuple[Candidate, ...] = ()
+    conditions: Conditions = Conditions()
+    pacing: Pacing = Pacing()

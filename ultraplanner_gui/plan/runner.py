@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from ultraplanner_gui.plan.ground import GroundAtHand
+from ultraplanner_gui.plan.pacing import PastRun
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 
@@ -45,6 +46,11 @@ class Runner:
     `weekly_s` is the time on feet of a usual week, `longest_s` and `longest_drop_m` time and drop
     of the longest run, `hill_m_per_h` how fast easy effort climbs; 0 where unknown. `start_s` are
     the times of day of the runs, Monday to Sunday, in seconds.
+
+    `descent_speed` is the runner's speed downhill over that of the usual curve, `finish_spread`
+    how surely the finish is known beforehand (standard deviation over finish time), `tired_walk`
+    the walking speed late in a race over that of a fresh hiker. `past_runs` are what a finish can
+    be predicted from.
     """
 
     name: str = ""
@@ -69,3 +75,7 @@ class Runner:
     wishes: Wishes = Wishes()
     away: tuple[Away, ...] = ()
     grounds: tuple[GroundAtHand, ...] = ()
+    descent_speed: float = 1.0
+    finish_spread: float = 0.04
+    tired_walk: float = 0.90
+    past_runs: tuple[PastRun, ...] = ()

@@ -44,6 +44,16 @@ _LENGTHS_M = {
 }
 
 
+def fahrenheit(celsius: float) -> float:
+    """Return a temperature in degrees Fahrenheit."""
+    return celsius * 1.8 + 32.0
+
+
+def celsius(fahrenheit: float) -> float:
+    """Return a temperature in degrees Celsius."""
+    return (fahrenheit - 32.0) / 1.8
+
+
 def read_number(text: str, decimal: str = ".") -> float | None:
     """Return the number in *text*, or None.
 

@@ -145,6 +145,21 @@ class Words:
         """Return "86 %" for 86.0."""
         return self._with_unit(self.number(value, decimals), "%")
 
+    @property
+    def temperature_unit(self) -> str:
+        """Return "°C" or "°F"."""
+        return "°C" if self.units == "metric" else "°F"
+
+    def temperature_bare(self, c: float | None) -> str:
+        """Return the temperature without its unit."""
+        if c is None or self.units == "metric":
+            return self.number(c)
+        return self.number(reading.fahrenheit(c))
+
+    def temperature(self, c: float | None) -> str:
+        """Return "24 °C" or "75 °F"."""
+        return self._with_unit(self.temperature_bare(c), self.temperature_unit)
+
     def grams(self, g: float | None) -> str:
         """Return "60 g"."""
         return self._with_unit(self.number(g), "g")
@@ -203,6 +218,8 @@ class Words:
                 return self._with_unit(self.pace(value), f"/{self.distance_unit}")
             case "percent":
                 return self.percent(value)
+            case "celsius":
+                return self.temperature(value)
             case "g":
                 return self.grams(value)
             case "g_per_h":

@@ -1,0 +1,39 @@
+"""How the runner wants the race paced, and what they have run before."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+#: The target keeps half of the forecast's fade unless the runner wants it otherwise.
+USUAL_FADE_SHARE = 0.5
+
+
+class ResultKind(StrEnum):
+    """How hard a run was meant."""
+
+    RACE = "race"
+    LONG_RUN = "long run"
+
+
+@dataclass(frozen=True, slots=True)
+class PastRun:
+    """A race or long run the runner has done, running time only."""
+
+    distance_m: float
+    climb_m: float
+    time_s: float
+    kind: ResultKind = ResultKind.RACE
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Pacing:
+    """The shape of the target.
+
+    `fade_share` of the forecast's fade stays in it: 0 is even effort. With `holds_finish` a
+    section that is changed leaves the finish where it is, else the finish moves.
+    """
+
+    fade_share: float = USUAL_FADE_SHARE
+    holds_finish: bool = True
