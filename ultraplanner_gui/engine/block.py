@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from ultraplanner_gui.engine.block_days import Pattern, pattern
+from ultraplanner_gui.engine.block_days import Pattern, pattern, wants_downhill
 from ultraplanner_gui.engine.block_dress import dressed
 from ultraplanner_gui.engine.block_fill import Filled, fill
-from ultraplanner_gui.engine.block_ground import DOWNHILL_RACE_M, GroundRules
+from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_place import STEP_M
 from ultraplanner_gui.engine.block_request import BlockRequest, check_request
 from ultraplanner_gui.engine.block_weeks import Calendar, calendar
@@ -20,7 +20,7 @@ from ultraplanner_gui.engine.runway import (
     race_asks,
     runway,
 )
-from ultraplanner_gui.plan.block import Block, Kind
+from ultraplanner_gui.plan.block import Block, Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.science.training import (
     TAPER_CUT_RANGE,
@@ -43,11 +43,29 @@ class BlockPlan:
     notes: tuple[Message, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """A block by the rules before it is dressed: its weeks, pattern of kinds and runs."""
+
+    request: BlockRequest
+    asks: RaceAsks
+    way: Runway
+    weeks: Calendar
+    plan: Pattern
+    rules: GroundRules
+    filled: Filled
+
+
 def build_block(request: BlockRequest) -> BlockPlan:
     """Return a block for *request* by the rules; the same request gives the same block.
 
     Raises PlanError if there is no day to run on or no race ahead.
     """
+    return finished(laid_out(request))
+
+
+def laid_out(request: BlockRequest) -> Layout:
+    """Return the runs of a block by the rules; raises PlanError like `build_block`."""
     check_request(request)
     runner = request.runner
     asks = race_asks(
@@ -75,8 +93,30 @@ def build_block(request: BlockRequest) -> BlockPlan:
         low |= filled.low
         weeks = calendar(request, low)
         plan, rules, filled = _filled(request, weeks, asks)
-    block = Block(dressed(filled.runs, rules), weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
-    return BlockPlan(block, way, _notes(plan, weeks, rules, asks, filled))
+    return Layout(request, asks, way, weeks, plan, rules, filled)
+
+
+def finished(layout: Layout) -> BlockPlan:
+    """Return the block of *layout* with everything its sessions carry."""
+    weeks, filled = layout.weeks, layout.filled
+    sessions = _with_locked(dressed(filled.runs, layout.rules), layout.request)
+    block = Block(sessions, weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
+    notes = _notes(layout.plan, weeks, layout.rules, layout.asks, filled)
+    return BlockPlan(block, layout.way, notes)
+
+
+def _with_locked(sessions: tuple[Session, ...], request: BlockRequest) -> tuple[Session, ...]:
+    """Return *sessions* with the locked ones as they were instead of what stands in for them."""
+    if not request.locked:
+        return sessions
+    days = {s.day for s in request.locked if s.kind.is_run}
+    keys = {s.key for s in request.locked}
+    free = [
+        replace(s, key=f"{s.key}-new") if s.key in keys else s
+        for s in sessions
+        if s.day not in days or not s.kind.is_run or s.kind is Kind.RACE
+    ]
+    return tuple(sorted((*free, *request.locked), key=lambda s: s.day))
 
 
 def _filled(
@@ -110,7 +150,7 @@ def _notes(
             notes.append(
                 message(USUAL_UNFIT, Quantity(filled.first_m, "m"), Quantity(usual_m, "m"))
             )
-    if request.drop_m > DOWNHILL_RACE_M and weeks.loading and not plan.downhill:
+    if wants_downhill(request) and weeks.loading and not plan.downhill:
         notes.append(message(NO_DOWNHILL))
     if filled.taper_cut is not None and not (
         TAPER_CUT_RANGE[0] <= filled.taper_cut <= TAPER_CUT_RANGE[1]

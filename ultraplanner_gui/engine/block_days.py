@@ -15,6 +15,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind, weeks_to_go
 from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.wishes import Ask
 from ultraplanner_gui.science.training import easy_days_after, rest_days_after
 
 USUAL_RUN_M = 8_000.0
@@ -30,10 +31,11 @@ LONG_KINDS = (Kind.LONG, Kind.REHEARSAL)
 
 @dataclass(frozen=True, slots=True)
 class Slot:
-    """A day and the kind of session on it."""
+    """A day and the kind of session on it; `fixed_m` the metres of one that stays as it is."""
 
     day: date
     kind: Kind
+    fixed_m: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,23 +126,35 @@ class Pattern:
     def slots(self, frame: Frame, count: int, pair: bool) -> tuple[Slot, ...]:
         """Return the sessions of a week on *count* days, in order."""
         race = self.tune_up(frame)
+        locked = self.locked(frame)
         chosen = self._weekdays(count, pair)
         kinds = self._kinds(frame, pair)
         slots = [
             Slot(day, kinds.get(day.weekday(), Kind.EASY))
             for day in frame.days
-            if day.weekday() in chosen
+            if day.weekday() in chosen and self.request.free_s(day) >= LEAST_FREE_S
         ]
+        slots = _around(slots, locked)
         if race is not None:
             slots = [
                 replace(s, kind=Kind.EASY) if s.kind in (*LONG_KINDS, Kind.SECOND_LONG) else s
                 for s in slots
                 if s.day != race[0]
             ]
+            slots = [s for s in slots if s.day != race[0]]
             slots.append(Slot(race[0], Kind.TUNE_UP))
             if len(slots) > MOST_RUN_DAYS:
                 slots = [s for s in slots if (race[0] - s.day).days != 1]
         return tuple(self.eased(s) for s in sorted(slots, key=lambda s: s.day) if self.is_run_on(s))
+
+    def locked(self, frame: Frame) -> tuple[Slot, ...]:
+        """Return the runs in *frame* that stay as they are, tune-up races aside."""
+        races = {day for day, _, _ in self.tune_ups}
+        return tuple(
+            Slot(s.day, s.kind, round(s.distance_m))
+            for s in self.request.locked
+            if s.kind.is_run and frame.first <= s.day <= frame.last and s.day not in races
+        )
 
     def _weekdays(self, count: int, pair: bool) -> frozenset[int]:
         days = self.days
@@ -164,11 +178,12 @@ class Pattern:
             kinds[days.after_long] = Kind.SECOND_LONG
             hard = days.hard_beside_pair
         if frame.whole:
-            quality = self._quality(frame, pair)
+            quality = self.quality(frame, pair)
             kinds.update(zip(hard, quality, strict=False))
         return kinds
 
-    def _quality(self, frame: Frame, pair: bool) -> tuple[Kind, ...]:
+    def quality(self, frame: Frame, pair: bool) -> tuple[Kind, ...]:
+        """Return the harder kinds of a week between its long runs."""
         ambitious = self.request.runner.level is Level.AMBITIOUS
         if self.is_hilly:
             kinds = [Kind.HILLS, Kind.TEMPO]
@@ -189,7 +204,7 @@ class Pattern:
 
     def is_run_on(self, slot: Slot) -> bool:
         """Return whether races leave *slot* for running."""
-        if slot.kind is Kind.TUNE_UP:
+        if slot.kind is Kind.TUNE_UP or slot.fixed_m is not None:
             return True
         if (self.request.race_day - slot.day).days == 1:
             return False
@@ -200,7 +215,7 @@ class Pattern:
 
     def eased(self, slot: Slot) -> Slot:
         """Return *slot*, easy instead where a race lies too near for hard running."""
-        if slot.kind is Kind.TUNE_UP:
+        if slot.kind is Kind.TUNE_UP or slot.fixed_m is not None:
             return slot
         left = (self.request.race_day - slot.day).days
         hard = is_heavy(slot.kind)
@@ -211,6 +226,19 @@ class Pattern:
             for day, _, race_s in self.tune_ups
         )
         return replace(slot, kind=Kind.EASY) if hard and (late or near) else slot
+
+
+def _around(slots: list[Slot], locked: tuple[Slot, ...]) -> list[Slot]:
+    """Return *slots* with the *locked* ones in their places and no second long run beside one."""
+    taken = {s.day for s in locked}
+    has_long = any(s.kind in LONG_KINDS for s in locked)
+    free = [s for s in slots if s.day not in taken]
+    if has_long:
+        free = [
+            replace(s, kind=Kind.EASY) if s.kind in (*LONG_KINDS, Kind.SECOND_LONG) else s
+            for s in free
+        ]
+    return [*free, *locked][-MOST_RUN_DAYS:]
 
 
 def is_heavy(kind: Kind) -> bool:
@@ -252,7 +280,7 @@ def _long_left(plan: Pattern, frame: Frame) -> int | None:
     if plan.tune_up(frame) is not None:
         return None
     for day in frame.days:
-        if day.weekday() == plan.days.long:
+        if day.weekday() == plan.days.long and plan.request.free_s(day) >= LEAST_FREE_S:
             slot = Slot(day, Kind.LONG)
             if plan.is_run_on(slot) and plan.eased(slot) == slot:
                 return (plan.request.race_day - day).days
@@ -273,6 +301,7 @@ def _pairs(plan: Pattern, weeks: Calendar) -> frozenset[int]:
     days, runner = plan.days, plan.request.runner
     if (
         runner.level is Level.FLOOR
+        or not runner.wishes.back_to_back
         or len(days.run) < 4
         or days.after_long not in days.run
         or runner.available_s[days.after_long] < 60 * 60.0
@@ -289,9 +318,15 @@ def _pairs(plan: Pattern, weeks: Calendar) -> frozenset[int]:
     return frozenset(pairs)
 
 
+def wants_downhill(request: BlockRequest) -> bool:
+    """Return whether downhill runs belong to the block: by the race's drop, or by wish."""
+    wish = request.runner.wishes.downhill
+    return wish is Ask.YES or (wish is Ask.BY_RACE and request.drop_m > DOWNHILL_RACE_M)
+
+
 def _downhill(plan: Pattern, weeks: Calendar) -> frozenset[int]:
     """Return the weeks with a downhill run: every other week back from 10-21 days out."""
-    if plan.request.drop_m <= DOWNHILL_RACE_M or not plan.days.hard:
+    if not wants_downhill(plan.request) or not plan.days.hard:
         return frozenset()
     left: dict[int, int] = {}
     for frame in weeks.frames:

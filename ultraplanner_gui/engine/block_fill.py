@@ -268,7 +268,8 @@ class _Filling:
                 fits = follows and before is not None and before.kind in LONG_KINDS
             else:
                 fits = not (follows and before is not None and is_heavy(before.kind))
-            if is_heavy(slot.kind) and slot.kind is not Kind.TUNE_UP and not fits:
+            stays = slot.kind is Kind.TUNE_UP or slot.fixed_m is not None
+            if is_heavy(slot.kind) and not stays and not fits:
                 slot = Slot(slot.day, Kind.EASY)
             before = slot
             apart.append(slot)
@@ -278,7 +279,7 @@ class _Filling:
         """Return the longest a session of *kind* may be on *day*, within *most_s*."""
         request = self.plan.request
         left = (request.race_day - day).days
-        free_s = request.runner.available_s[day.weekday()]
+        free_s = request.free_s(day)
         if most_s is not None:
             free_s = min(free_s, most_s)
         cap = min(

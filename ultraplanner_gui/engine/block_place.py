@@ -60,21 +60,24 @@ def place(wish: Wish, slots: Sequence[Slot], room: Mapping[date, Room]) -> list[
     for a tune-up race.
     """
     placed = {s.day: wish.race_m for s in slots if s.kind is Kind.TUNE_UP}
+    placed |= {s.day: s.fixed_m for s in slots if s.fixed_m is not None}
+    fixed = frozenset(placed)
     left = wish.week_m - sum(placed.values())
     for kinds in (LONG_KINDS, (Kind.SECOND_LONG,), tuple(SHORTER)):
-        for slot in (s for s in slots if s.kind in kinds):
+        for slot in (s for s in slots if s.kind in kinds and s.day not in fixed):
             metres = min(_wished(slot.kind, wish, placed), room[slot.day].kind_m, left)
             if slot.kind is Kind.LONG and len(slots) >= RUNS_TO_SHARE:
                 metres = min(metres, wish.most_share * wish.week_m)
             placed[slot.day] = max(0, stepped(metres))
             left -= placed[slot.day]
-    left = _share(left, wish, [s for s in slots if s.kind is Kind.EASY], room, placed)
-    _top_up(left, wish, slots, room, placed)
-    _keep_share(wish, slots, placed)
+    open_ = [s for s in slots if s.day not in fixed]
+    left = _share(left, wish, [s for s in open_ if s.kind is Kind.EASY], room, placed)
+    _top_up(left, wish, open_, room, placed)
+    _keep_share(wish, open_, placed)
     return [
-        (_named(slot, placed[slot.day], room), placed[slot.day])
+        (slot if slot.day in fixed else _named(slot, placed[slot.day], room), placed[slot.day])
         for slot in slots
-        if placed.get(slot.day, 0) >= LEAST_SESSION_M or slot.kind is Kind.TUNE_UP
+        if placed.get(slot.day, 0) >= LEAST_SESSION_M or slot.day in fixed
     ]
 
 
