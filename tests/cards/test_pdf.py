@@ -156,7 +156,7 @@ def test_a_card_needs_no_colour(kind):
     reader = PdfReader(io.BytesIO(_made(kind, (105.0, 148.0))[2]))
     operations = ContentStream(reader.pages[0].get_contents(), reader).operations
     inks = {tuple(map(float, v)) for v, operator in operations if operator.lower() == b"scn"}
-    assert len(inks) > 2
+    assert len(inks) > 1
     assert all(red == green == blue for red, green, blue in inks)
 
 

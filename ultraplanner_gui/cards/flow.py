@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.card_words import Turning
-from ultraplanner_gui.cards.page import BAND, SOFT, Op, Page, Rect, Text
+from ultraplanner_gui.cards.page import BAND, Op, Page, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_MARGIN_MM = 3.0
@@ -31,6 +31,8 @@ class Block:
 
     height_mm: float
     draw: Callable[[], Sequence[Op]] = _nothing
+    joins: bool = False
+    """Whether it goes on with the row above: same band, no white between."""
 
     def at(self, x_mm: float, y_mm: float) -> list[Op]:
         """Return the things moved to a place."""
@@ -54,6 +56,15 @@ class Frame:
     def inner_mm(self) -> float:
         """Width between the margins."""
         return self.width_mm - 2.0 * self.margin_mm
+
+    def column_mm(self, columns: int) -> float:
+        """Return the width of one of so many columns."""
+        return (self.inner_mm - (columns - 1) * self.gutter_mm) / columns
+
+    @property
+    def gutter_mm(self) -> float:
+        """White between columns."""
+        return max(6.0, 0.03 * self.width_mm)
 
     @property
     def bottom_mm(self) -> float:
@@ -82,6 +93,8 @@ class Sheet:
     heads: Block = Block(0.0)
     closing: Block = Block(0.0)
     strain: int = 0
+    columns: int = 1
+    has_bands: bool = True
 
 
 class Flow:
@@ -91,6 +104,7 @@ class Flow:
         self.sheet = sheet
         self._frame = frame
         self._pad_mm = sheet.setting.pad_mm
+        self._pads = _pads(sheet.rows)
         self.total = self._fewest(most_pages)
         """How many pages, 0 if they would be more than asked or a row is taller than a page."""
 
@@ -112,11 +126,12 @@ class Flow:
         return next((n for n in totals if self._filled(self._rooms(n)) is not None), 0)
 
     def _rooms(self, total: int) -> list[float]:
-        """Return the height left for rows on each of *total* pages."""
+        """Return the height left for rows in each column of *total* pages."""
         height_mm = self._frame.bottom_mm - self._frame.margin_mm
         return [
             height_mm - self._header(k, total).height_mm - self._foot(k, total).height_mm
             for k in range(total)
+            for _ in range(self.sheet.columns)
         ]
 
     def _header(self, number: int, total: int) -> Block:
@@ -137,14 +152,14 @@ class Flow:
         closing = sheet.closing.height_mm if is_last else 0.0
         top = closing + (0.5 * em_mm(setting.label_pt) if lines else 0.0)
         height = top + len(lines) * setting.line_mm(setting.label_pt)
-        draw = partial(setting.stacked, lines, 0.0, top, setting.label_pt, grey=SOFT)
+        draw = partial(setting.stacked, lines, 0.0, top, setting.label_pt)
         return Block(height, draw)
 
-    def _shares(self) -> list[Sequence[Block]]:
-        """Return the rows of each page, evened out."""
+    def _shares(self) -> list[Sequence[int]]:
+        """Return the numbers of the rows in each column of each page, evened out."""
         rooms = self._rooms(self.total)
         shares = self._filled(rooms) or []
-        if self.total == 1:
+        if len(rooms) == 1:
             return shares
         low, high = 0.0, 1.0
         for _ in range(10):
@@ -154,11 +169,14 @@ class Flow:
             shares = evened or shares
         return shares
 
-    def _filled(self, rooms: Sequence[float]) -> list[Sequence[Block]] | None:
-        shares: list[list[Block]] = [[] for _ in rooms]
+    def _height(self, row: int, pad_mm: float) -> float:
+        return self.sheet.rows[row].height_mm + sum(self._pads[row]) * pad_mm
+
+    def _filled(self, rooms: Sequence[float]) -> list[Sequence[int]] | None:
+        shares: list[list[int]] = [[] for _ in rooms]
         number, left = 0, rooms[0]
-        for row in self.sheet.rows:
-            height = row.height_mm + 2.0 * self._pad_mm
+        for row in range(len(self.sheet.rows)):
+            height = self._height(row, self._pad_mm)
             while height > left:
                 number += 1
                 if number == len(rooms):
@@ -168,38 +186,61 @@ class Flow:
             left -= height
         return list(shares) if min(rooms[number:]) >= 0.0 else None
 
-    def _ease(self, shares: Sequence[Sequence[Block]]) -> float:
+    def _ease(self, shares: Sequence[Sequence[int]]) -> float:
         """Return the padding that rows get of what is left over, the same on every page."""
         setting = self.sheet.setting
         spare = [
-            (room - sum(row.height_mm + 2.0 * self._pad_mm for row in share)) / (2.0 * len(share))
+            (room - sum(self._height(row, self._pad_mm) for row in share)) / (2.0 * len(share))
             for room, share in zip(self._rooms(self.total), shares, strict=True)
             if share
         ]
         return min([MOST_EASE * setting.line_mm(setting.body_pt), *spare])
 
-    def _page(self, shares: Sequence[Sequence[Block]], pad_mm: float, number: int) -> Page:
+    def _page(self, shares: Sequence[Sequence[int]], pad_mm: float, number: int) -> Page:
         sheet, frame = self.sheet, self._frame
         header, foot = self._header(number, self.total), self._foot(number, self.total)
         left, top = frame.margin_mm, frame.margin_mm
         ops = header.at(left, top) + foot.at(left, frame.bottom_mm - foot.height_mm)
-        y = top + header.height_mm
-        index = sum(len(share) for share in shares[:number])
-        for row in shares[number]:
-            height = row.height_mm + 2.0 * pad_mm
-            if index % 2 == 0:
-                bleed = 0.4 * left
-                ops.append(Rect(left - bleed, y, frame.inner_mm + 2.0 * bleed, height, BAND))
-            ops += row.at(left, y + pad_mm)
-            y += height
-            index += 1
+        wide, y = frame.column_mm(sheet.columns), top + header.height_mm
+        for column in range(sheet.columns):
+            x = left + column * (wide + frame.gutter_mm)
+            drawn, y = self._column(shares[number * sheet.columns + column], pad_mm, x, wide)
+            ops += [op.moved(0.0, top + header.height_mm) for op in drawn]
         if number == self.total - 1:
-            ops += sheet.closing.at(left, y)
+            ops += sheet.closing.at(left, top + header.height_mm + y)
         # Bands first, so that no band covers what a neighbour draws.
         ops.sort(key=lambda op: not (isinstance(op, Rect) and op.grey == BAND))
         page_of = self._page_of(number, self.total)
         name = f"{sheet.title}, {page_of}" if page_of else sheet.title
-        return Page(frame.width_mm, frame.height_mm, tuple(ops), name)
+        is_shrunk = sheet.setting.body_pt <= sheet.setting.least_pt
+        return Page(frame.width_mm, frame.height_mm, tuple(ops), name, is_shrunk=is_shrunk)
+
+    def _column(
+        self, share: Sequence[int], pad_mm: float, x_mm: float, wide_mm: float
+    ) -> tuple[list[Op], float]:
+        """Return the rows of one column from its top, and where they end."""
+        ops: list[Op] = []
+        y = 0.0
+        bleed = 0.4 * self._frame.margin_mm
+        for row in share:
+            above, below = self._pads[row]
+            height = self._height(row, pad_mm)
+            if self.sheet.has_bands and self._band(row):
+                ops.append(Rect(x_mm - bleed, y, wide_mm + 2.0 * bleed, height, BAND))
+            ops += self.sheet.rows[row].at(x_mm, y + above * pad_mm)
+            y += height
+        return ops, y
+
+    def _band(self, row: int) -> bool:
+        """Whether *row* lies on a band: every other one, with what goes on with it."""
+        starts = sum(not block.joins for block in self.sheet.rows[: row + 1])
+        return starts % 2 == 1
+
+
+def _pads(rows: Sequence[Block]) -> list[tuple[int, int]]:
+    """Return whether each row has white above and below it, 1 or 0 each."""
+    joins = [row.joins for row in rows]
+    return [(int(not a), int(not b)) for a, b in zip(joins, [*joins[1:], False], strict=True)]
 
 
 def _first_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:
@@ -221,8 +262,8 @@ def _first_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:
         if is_beside:
             pitch = (len(titles) - 1) * setting.line_mm(setting.title_pt)
             last = em_mm(setting.title_pt) + pitch
-            ops.append(Text(width - reserve, last, sheet.subtitle, size, False, "right", SOFT))
-        ops += setting.stacked(lines, 0.0, below_title, size, grey=SOFT)
+            ops.append(Text(width - reserve, last, sheet.subtitle, size, False, "right"))
+        ops += setting.stacked(lines, 0.0, below_title, size)
         ops += setting.stacked(warnings, 0.0, below_lines, size, bold=True)
         return [*ops, *sheet.opening.at(0.0, opening), *sheet.heads.at(0.0, heads)]
 
@@ -254,7 +295,7 @@ def _titled(
     ops: list[Op] = list(setting.stacked(titles, 0.0, 0.0, size_pt, bold=True))
     if page_of:
         size = setting.body_pt
-        ops.append(Text(right_mm, em_mm(size_pt), page_of, size, align="right", grey=SOFT))
+        ops.append(Text(right_mm, em_mm(size_pt), page_of, size, align="right"))
     return ops
 
 

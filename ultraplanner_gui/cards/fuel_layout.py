@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, FuelRow
-from ultraplanner_gui.cards.page import BLACK, SOFT, Line, Op, Rect, Text
+from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 MOST_NAME_LINES = 2
@@ -138,7 +138,7 @@ def _named_ops(names: Sequence[str], placed: Sequence[_Placed], setting: Setting
             ops += _mark(part.text, setting, part.x_mm, part.y_mm, part.wide_mm)
         else:
             baseline = part.y_mm + em_mm(setting.name_pt)
-            ops.append(Text(part.x_mm, baseline, part.text, part.size_pt, grey=SOFT))
+            ops.append(Text(part.x_mm, baseline, part.text, part.size_pt))
     return ops
 
 
@@ -199,7 +199,7 @@ def _wide(row: FuelRow, setting: Setting, columns: _Wide) -> Block:
         return [
             *named.at(0.0, name_drop),
             *setting.stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
-            Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right", SOFT),
+            Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right"),
             Text(columns.rate_to_mm, baseline, _rate(row), setting.small_pt, align="right"),
             Text(columns.carbs_to_mm, baseline, row.carbs, setting.sum_pt, True, "right"),
         ]

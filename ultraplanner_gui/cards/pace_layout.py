@@ -8,7 +8,7 @@ from functools import partial
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.pace_content import Clock, PaceCard, PaceRow
-from ultraplanner_gui.cards.page import SOFT, Op, Text
+from ultraplanner_gui.cards.page import Op, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
 from ultraplanner_gui.wording.words import NONE
@@ -255,11 +255,11 @@ def _heads(
 
     def draw() -> list[Op]:
         baseline = (most - (2 if under else 1)) * pitch + em_mm(size)
-        ops: list[Op] = [Text(0.0, baseline, name, size, grey=SOFT)]
+        ops: list[Op] = [Text(0.0, baseline, name, size)]
         ops += [op.moved(0.0, (most - 1) * pitch) for op in (under() if under else [])]
         for head, right in zip(table.heads, table.right_mm, strict=True):
             top = (most - len(head)) * pitch
-            ops += setting.stacked(head, right, top, size, align="right", grey=SOFT)
+            ops += setting.stacked(head, right, top, size, align="right")
         return ops
 
     return Block(most * pitch + 0.15 * em_mm(size), draw)
@@ -335,10 +335,10 @@ class _Ground:
     def head_ops(self, card: PaceCard, setting: Setting) -> list[Op]:
         """Return the heads."""
         size, heads = setting.label_pt, card.heads
-        ops: list[Op] = [Text(0.0, em_mm(size), heads.distance, size, grey=SOFT)]
+        ops: list[Op] = [Text(0.0, em_mm(size), heads.distance, size)]
         for text, x in ((heads.climb_drop, self.right_mm[1]), (heads.pace, self.right_mm[2])):
             if text:
-                ops.append(Text(x, em_mm(size), text, size, align="right", grey=SOFT))
+                ops.append(Text(x, em_mm(size), text, size, align="right"))
         return ops
 
 
@@ -361,7 +361,7 @@ def _listed(card: PaceCard, row: PaceRow, setting: Setting, width_mm: float) -> 
             x += wide + 1.2 * setting.gap_mm
             continue
         labels, texts = setting.wrap(label, width_mm, size), setting.wrap(text, width_mm, size)
-        draws.append(partial(setting.stacked, labels, 0.0, y, size, grey=SOFT))
+        draws.append(partial(setting.stacked, labels, 0.0, y, size))
         draws.append(partial(setting.stacked, texts, 0.0, y + len(labels) * line, size))
         y += (len(labels) + len(texts)) * line
     return Block(y + (line if x > 0.0 else 0.0), partial(_drawn, draws))
@@ -374,7 +374,7 @@ def _drawn(draws: Sequence[Callable[[], Sequence[Op]]]) -> list[Op]:
 def _item(
     label: str, text: str, label_mm: float, text_mm: float, baseline_mm: float, size_pt: float
 ) -> Sequence[Op]:
-    name = Text(label_mm, baseline_mm, label, size_pt, grey=SOFT)
+    name = Text(label_mm, baseline_mm, label, size_pt)
     return name, Text(text_mm, baseline_mm, text, size_pt)
 
 

@@ -11,16 +11,15 @@ X_HEIGHT_EM = 0.55
 CAP_HEIGHT_EM = 0.75
 """Heights of the B612 letters, from the OS/2 table of the shipped font."""
 
-LEAST_X_HEIGHT_MM = 1.5
-"""Common practice for small print that is read in motion, no source."""
+LEAST_X_HEIGHT_MM, LEAST_WRIST_X_HEIGHT_MM = 1.5, 1.9
+"""In the pocket and on the wrist: own choice for small print that is read in motion."""
 
 LEAST_PT = LEAST_X_HEIGHT_MM / X_HEIGHT_EM / MM_PER_PT
 
 BLACK = 0.0
-SOFT = 0.3
-HILL = 0.8
-DUSK = 0.62
-NIGHT = 0.12
+"""All that says something is black: grey is for what may be lost under a red lamp or in a crease."""
+
+HILL = 0.85
 RULE = 0.55
 BAND = 0.93
 
@@ -95,17 +94,43 @@ class Polygon:
         return Polygon(points, self.grey, self.outline_mm)
 
 
-Op = Text | Line | Rect | Polygon
+@dataclass(frozen=True, slots=True)
+class Strokes:
+    """Many straight lines of one width, such as hachures."""
+
+    lines: tuple[tuple[Point, Point], ...]
+    width_mm: float = 0.2
+    grey: float = BLACK
+
+    def moved(self, x_mm: float, y_mm: float) -> Strokes:
+        """Return a copy further right and down."""
+        lines = tuple((_moved(a, x_mm, y_mm), _moved(b, x_mm, y_mm)) for a, b in self.lines)
+        return Strokes(lines, self.width_mm, self.grey)
+
+
+Op = Text | Line | Rect | Polygon | Strokes
 
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One finished page and the name it goes by in the preview."""
+    """One finished page and the name it goes by in the preview.
+
+    `card` numbers what belongs together, front and back; a page that `may_tile` is printed in
+    parts where the paper is smaller. `is_shrunk` says that it has the least legible type.
+    """
 
     width_mm: float
     height_mm: float
     ops: tuple[Op, ...]
     name: str = ""
+    card: int = 0
+    may_tile: bool = False
+    is_shrunk: bool = False
+
+
+def least_pt(x_height_mm: float) -> float:
+    """Return the size of type whose small letters are *x_height_mm* high."""
+    return x_height_mm / X_HEIGHT_EM / MM_PER_PT
 
 
 def _moved(point: Point, x_mm: float, y_mm: float) -> Point:

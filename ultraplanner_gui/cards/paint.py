@@ -7,7 +7,7 @@ from functools import lru_cache
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from ultraplanner_gui.cards.page import Line, Op, Page, Polygon, Rect, Text
+from ultraplanner_gui.cards.page import Line, Op, Page, Polygon, Rect, Strokes, Text
 from ultraplanner_gui.widgets.theme import FONT_FAMILY
 
 UNITS_PER_MM = 100.0
@@ -53,6 +53,9 @@ def _paint(painter: QPainter, op: Op) -> None:
         _ink(painter, op.grey, op.outline_mm)
         scaled = (UNITS_PER_MM * v for v in (op.x_mm, op.y_mm, op.width_mm, op.height_mm))
         painter.drawRect(QRectF(*scaled))
+    elif isinstance(op, Strokes):
+        painter.setPen(_pen(op.width_mm, op.grey))
+        painter.drawLines([QLineF(_point(start), _point(end)) for start, end in op.lines])
     else:
         _paint_polygon(painter, op)
 

@@ -104,6 +104,7 @@ class Setting:
     body_pt: float
     widths: Widths
     is_dense: bool = False
+    least_pt: float = LEAST_PT
 
     @property
     def figure_pt(self) -> float:
@@ -123,12 +124,12 @@ class Setting:
     @property
     def small_pt(self) -> float:
         """Size of second lines."""
-        return max(LEAST_PT, 0.9 * self.body_pt)
+        return max(self.least_pt, 0.9 * self.body_pt)
 
     @property
     def label_pt(self) -> float:
         """Size of heads and notes."""
-        return max(LEAST_PT, 0.8 * self.body_pt)
+        return max(self.least_pt, 0.8 * self.body_pt)
 
     @property
     def title_pt(self) -> float:

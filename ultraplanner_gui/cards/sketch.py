@@ -5,26 +5,24 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ultraplanner_gui.cards.flow import Block, Frame
-from ultraplanner_gui.cards.pace_content import Sketch
+from ultraplanner_gui.cards.pace_content import Shade, Sketch
 from ultraplanner_gui.cards.page import (
     BLACK,
     CAP_HEIGHT_EM,
-    DUSK,
     HILL,
-    NIGHT,
     RULE,
-    SOFT,
     Line,
     Op,
     Polygon,
     Rect,
+    Strokes,
     Text,
 )
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 SHARE_OF_PAGE, DENSE_SHARE_OF_PAGE = 0.12, 0.07
 LEAST_MM, MOST_MM = 7.0, 36.0
-BAND_MM, BAND_GAP_MM = 1.7, 0.5
+BAND_MM, BAND_GAP_MM, SLANT_MM = 1.7, 0.5, 0.8
 WIDEST_GUTTER_SHARE = 0.22
 
 
@@ -42,7 +40,7 @@ def sketch_block(sketch: Sketch, setting: Setting, frame: Frame) -> Block:
     above = len(lines) * setting.line_mm(size)
 
     def draw() -> list[Op]:
-        ops: list[Op] = list(setting.stacked(lines, 0.0, 0.0, size, grey=SOFT))
+        ops: list[Op] = list(setting.stacked(lines, 0.0, 0.0, size))
         if gutter:
             ops += _scale(sketch, setting, gutter - setting.gap_mm, hill)
         return ops + [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
@@ -68,7 +66,7 @@ def _scale(sketch: Sketch, setting: Setting, right_mm: float, hill_mm: float) ->
         (sketch.lowest, lowest),
         (sketch.dark if sketch.shades else "", dark),
     )
-    return [Text(right_mm, y, t, size, align="right", grey=SOFT) for t, y in places if t]
+    return [Text(right_mm, y, t, size, align="right") for t, y in places if t]
 
 
 def _drawing(sketch: Sketch, width_mm: float, hill_mm: float) -> list[Op]:
@@ -81,8 +79,21 @@ def _drawing(sketch: Sketch, width_mm: float, hill_mm: float) -> list[Op]:
     for share in sketch.stations:
         x = share * width_mm
         ops.append(Line((x, 0.0), (x, hill_mm), 0.2, BLACK, (0.7, 0.5)))
-    for shade in sketch.shades:
-        grey = NIGHT if shade.kind == "dark" else DUSK
-        start, wide = shade.start * width_mm, (shade.end - shade.start) * width_mm
-        ops.append(Rect(start, hill_mm + BAND_GAP_MM, wide, BAND_MM, grey))
+    return ops + light_band(sketch.shades, width_mm, hill_mm + BAND_GAP_MM)
+
+
+def light_band(shades: Sequence[Shade], width_mm: float, top_mm: float) -> list[Op]:
+    """Return the light along the way: black where it is dark, slanted lines in twilight."""
+    ops: list[Op] = []
+    for shade in shades:
+        start, end = shade.start * width_mm, shade.end * width_mm
+        if shade.kind == "dark":
+            ops.append(Rect(start, top_mm, end - start, BAND_MM, BLACK))
+            continue
+        count = max(1, int((end - start) / SLANT_MM))
+        slants = tuple(
+            ((x, top_mm + BAND_MM), (min(x + 0.5 * BAND_MM, end), top_mm))
+            for x in (start + (k + 0.25) * (end - start) / count for k in range(count))
+        )
+        ops.append(Strokes(slants, 0.25))
     return ops
