@@ -1,4 +1,8 @@
-"""Edits of the course: stations, sections, cutoffs, stops."""
+"""Edits of the course: stations, sections, cutoffs, stops.
+
+How the line itself is changed is in `course_shape`, how it is cut into sections in `sections`,
+what is underfoot in `surfaces`.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +11,15 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import ClassVar
 
-from ultraplanner_gui.plan.course import AidStation, Course, Offer, Section, fresh_key
+from ultraplanner_gui.engine.course_scale import without_pin
+from ultraplanner_gui.plan.course import (
+    AidStation,
+    Course,
+    Offer,
+    Section,
+    SurfaceFactors,
+    fresh_key,
+)
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 
@@ -15,9 +27,12 @@ LONGEST_STOP_S = 24 * 3600.0
 HIGHEST_CLIMB_M = 100_000.0
 LONGEST_RACE_S = 240 * 3600.0
 LONGEST_COURSE_M = 2_000_000.0
+LEAST_COST, MOST_COST = 0.5, 5.0
+LEAST_DESCENT, MOST_DESCENT = 0.1, 2.0
 
 
-def _course(project: Project) -> Course:
+def course_of(project: Project) -> Course:
+    """Return the course of *project*; PlanError if there is none."""
     if project.course is None:
         raise PlanError(QT_TRANSLATE_NOOP("Edit", "There is no course yet. Open a GPX file first."))
     return project.course
@@ -33,14 +48,14 @@ class MoveSectionEnd:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = _course(project)
+        course = course_of(project)
         section = course.section(self.section)
         if not 0.0 < self.end_m < course.length_m:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "A section ends between the start and the finish.")
             )
         if section.station is not None:
-            course = course.with_station(replace(course.station(section.station), at_m=self.end_m))
+            course = _moved(course, replace(course.station(section.station), at_m=self.end_m))
         elif section.end_m is None:
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "The finish stays where the course ends."))
         else:
@@ -58,7 +73,7 @@ class SetSectionTarget:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = _course(project)
+        course = course_of(project)
         section = course.section(self.section)
         section = replace(section, target_s=self.target_s)
         _check_target(section)
@@ -73,7 +88,7 @@ class FreeAllTargets:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = _course(project)
+        course = course_of(project)
         if all(s.target_s is None for s in course.sections):
             return project
         sections = tuple(replace(s, target_s=None) for s in course.sections)
@@ -90,23 +105,29 @@ class NoteHardStretch:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = _course(project)
+        course = course_of(project)
         section = replace(course.section(self.section), hard_note=self.text)
         return replace(project, course=course.with_section(section))
 
 
 @dataclass(frozen=True, slots=True)
 class ChangeStation:
-    """The user changed an aid station: name, place, cutoff, stop, what is there or the note."""
+    """The user changed what is to be said of an aid station, or where it lies.
+
+    A section ends wherever there is a cutoff: where the station had neither, one is split there.
+    A pinned station that is moved loses its pin, all else stays on its ground.
+    """
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change aid station")
     station: AidStation
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        station = self.station
+        course, station = course_of(project), self.station
         _check_station(station)
-        return replace(project, course=_course(project).with_station(station))
+        if course.station(station.key) == station:
+            return project
+        return replace(project, course=_with_end_at_cutoff(_moved(course, station), station))
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +143,7 @@ class AddStation:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = _course(project)
+        course = course_of(project)
         key = fresh_key("station", {s.key for s in course.stations})
         station = AidStation(key, self.name, self.at_m, self.cutoff_s, self.stop_s, self.offers)
         _check_station(station)
@@ -138,7 +159,9 @@ class RemoveStation:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        return replace(project, course=_course(project).without_station(self.station))
+        course = course_of(project)
+        course = without_pin(course, course.station(self.station).at_m)
+        return replace(project, course=course.without_station(self.station))
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,31 +173,75 @@ class ReplaceCourse:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        course = self.course
-        if not _is_in_order(course):
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Edit", "The places of this course are not in order; open its file again."
-                )
+        check_course(self.course)
+        return replace(project, course=self.course)
+
+
+def check_course(course: Course) -> None:
+    """Raise PlanError if the places of *course* are not in order or a figure is out of range."""
+    if not _is_in_order(course):
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Edit", "The places of this course are not in order; open its file again."
             )
-        _check_official(course)
-        for station in course.stations:
-            _check_station(station)
-        for section in course.sections:
-            _check_target(section)
-        return replace(project, course=course)
+        )
+    _check_official(course)
+    for station in course.stations:
+        _check_station(station)
+    for section in course.sections:
+        _check_target(section)
+    for factors in course.surface_factors:
+        check_factors(factors)
+
+
+def check_factors(factors: SurfaceFactors) -> None:
+    """Raise PlanError if a factor of a surface is out of its range."""
+    if not LEAST_COST <= factors.cost <= MOST_COST:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "A surface costs between {0} and {1} times firm ground."),
+            f"{LEAST_COST:g}",
+            f"{MOST_COST:g}",
+        )
+    if not LEAST_DESCENT <= factors.descent <= MOST_DESCENT:
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Edit", "Speed downhill lies between {0} and {1} times that on firm ground."
+            ),
+            f"{LEAST_DESCENT:g}",
+            f"{MOST_DESCENT:g}",
+        )
+
+
+def _moved(course: Course, station: AidStation) -> Course:
+    """Return *course* with *station* as it is now; moved off its pin, the others stay put."""
+    before = course.station(station.key)
+    if before.at_m != station.at_m:
+        course = without_pin(course, before.at_m)
+    return course.with_station(station)
+
+
+def _with_end_at_cutoff(course: Course, station: AidStation) -> Course:
+    """Return *course* with a section that ends at *station* if it has a cutoff."""
+    if station.cutoff_s is None or any(s.station == station.key for s in course.sections):
+        return course
+    others = tuple(s for s in course.stations if s.key != station.key)
+    return replace(course, stations=others).with_new_station(station)
 
 
 def _is_in_order(course: Course) -> bool:
     ends_m = (0.0, *course.section_ends())
     places_m = (0.0, *(s.at_m for s in course.stations), course.length_m)
     spans = ((0.0, s.start_m, s.end_m, course.length_m) for s in course.surfaces)
+    pinned_m = (0.0, *(pin.at_m for pin in course.pins), course.length_m)
+    pinned_line_m = (0.0, *(pin.line_m for pin in course.pins))
     return (
         0.0 < course.length_m <= LONGEST_COURSE_M
         and all(s.station is None or s.end_m is None for s in course.sections)
         and ends_m[-1] == course.length_m
         and all(a < b for a, b in pairwise(ends_m))
         and all(a <= b for span in (places_m, *spans) for a, b in pairwise(span))
+        and all(a < b for pins in (pinned_m, pinned_line_m) for a, b in pairwise(pins))
+        and pinned_line_m[-1] < LONGEST_COURSE_M
     )
 
 
@@ -205,4 +272,10 @@ def _check_station(station: AidStation) -> None:
     if station.cutoff_s is not None and not 0.0 < station.cutoff_s <= LONGEST_RACE_S:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "A cutoff lies after the start and within 240 hours.")
+        )
+    if station.latest_arrival_s is not None and station.latest_arrival_s <= 0.0:
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Edit", "The stop is longer than the cutoff to leave allows. Shorten the stop."
+            )
         )

@@ -7,11 +7,13 @@ from itertools import pairwise
 
 import numpy as np
 
-from ultraplanner_gui.plan.course import Course, FloatArray, Line, SurfaceSpan
+from ultraplanner_gui.engine.course_scale import line_distance, places_of_points
+from ultraplanner_gui.engine.surface_spans import surface_factors_of
+from ultraplanner_gui.plan.course import Course, FloatArray, Line, Surface
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.science.elevation import climb_and_drop, filled, moving_mean
-from ultraplanner_gui.science.geodesy import distance_along
-from ultraplanner_gui.science.surface import COST_FACTOR
+
+__all__ = ["Profile", "build_profile", "line_distance"]
 
 # OWN choices; that height must be smoothed before it is counted, and that the sum hangs on how
 # far: Rapaport 2010, arXiv 1011.4778.
@@ -67,8 +69,7 @@ def build_profile(course: Course) -> Profile:
     counted as climb or drop, nothing counted across a gap of the line.
     """
     line = course.line
-    measured = line_distance(line)
-    along = measured * (course.length_m / measured[-1])
+    along = places_of_points(course)
     pieces = max(1, min(MOST_PIECES, round(course.length_m / GRID_M)))
     distance = np.linspace(0.0, course.length_m, pieces + 1)
     elevation, gradient, climb, drop = _heights(line, along, distance)
@@ -78,7 +79,7 @@ def build_profile(course: Course) -> Profile:
         gradient,
         climb,
         drop,
-        _cost(course.surfaces, distance),
+        _cost(course, distance),
     )
     for array in arrays:
         array.setflags(write=False)
@@ -91,11 +92,6 @@ def build_profile(course: Course) -> Profile:
         longitude_deg=float(line.longitude_deg[0]),
         method=_method(line.has_elevation),
     )
-
-
-def line_distance(line: Line) -> FloatArray:
-    """Return how far each point of *line* lies from its start, metres, gaps not counted."""
-    return distance_along(line.latitude_deg, line.longitude_deg, line.gaps)
 
 
 def _heights(
@@ -130,12 +126,13 @@ def _heights(
     )
 
 
-def _cost(surfaces: tuple[SurfaceSpan, ...], distance: FloatArray) -> FloatArray:
+def _cost(course: Course, distance: FloatArray) -> FloatArray:
     """Return the cost factor of each piece by what lies under its middle."""
-    cost = np.ones(len(distance))
+    factors = surface_factors_of(course)
+    cost = np.full(len(distance), factors[Surface.UNKNOWN].cost)
     middle = distance + distance[1] / 2.0
-    for span in surfaces:
-        cost[(middle >= span.start_m) & (middle < span.end_m)] = COST_FACTOR[span.surface]
+    for span in course.surfaces:
+        cost[(middle >= span.start_m) & (middle < span.end_m)] = factors[span.surface].cost
     cost[-1] = cost[-2]
     return cost
 
