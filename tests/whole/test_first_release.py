@@ -248,8 +248,8 @@ def _type_cutoff(hand):
     document, tables = hand.window.document, hand.window.workplace.tables
     arrive_s = document.outlook.sections[0].arrive_s
     hand.shortcut("tables")
-    tab = [tables.tabs.tabText(n) for n in range(tables.tabs.count())].index(STATIONS.name)
-    hand.click(tables.tabs.tabBar(), tables.tabs.tabBar().tabRect(tab).center())
+    (name,) = tables.list.findItems(STATIONS.name, Qt.MatchFlag.MatchExactly)
+    hand.click(tables.list.viewport(), tables.list.visualItemRect(name).center())
     page = tables.page
     assert page.spec is STATIONS
     column = [c.name for c in STATIONS.columns].index("Cutoff after")

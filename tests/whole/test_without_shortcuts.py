@@ -125,12 +125,12 @@ def _type_cutoff(hand):
     document = hand.window.document
     _menu(hand, "tables")
     tables = hand.window.workplace.tables
-    hand.tab_to(tables.tabs.tabBar())
+    hand.tab_to(tables.list)
     wanted = SPECS.index(STATIONS)
-    while tables.tabs.currentIndex() != wanted:
-        before = tables.tabs.currentIndex()
-        hand.keys(Key.Key_Right if before < wanted else Key.Key_Left)
-        assert tables.tabs.currentIndex() != before
+    while tables.list.number != wanted:
+        before = tables.list.number
+        hand.keys(Key.Key_Down if before < wanted else Key.Key_Up)
+        assert tables.list.number != before
     view = tables.page.view
     hand.tab_to(view)
     column = next(n for n, c in enumerate(STATIONS.columns) if c.name == "Cutoff")

@@ -73,7 +73,7 @@ def _selected(kind):
 def _tab(number):
     def show(window):
         window.go("tables")
-        window.workplace.tables.tabs.setCurrentIndex(number)
+        window.workplace.tables.list.choose(number)
         return window
 
     return show

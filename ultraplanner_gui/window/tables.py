@@ -8,17 +8,25 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QSizePolicy,
+    QStackedWidget,
+    QWidget,
+)
 
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
+from ultraplanner_gui.window.table_list import TableList
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
 from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
+from ultraplanner_gui.window.table_spec import TableSpec
 from ultraplanner_gui.window.table_stations import STATIONS
 from ultraplanner_gui.wording.words import Words
 
@@ -26,11 +34,19 @@ if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.desk.selection import Selection
 
-SPECS = (SESSIONS, SECTIONS, STATIONS, FUEL, HOURS, LEGS, FOODS)
+BUILDUP = QT_TRANSLATE_NOOP("Tables", "Build-up")
+RACE_DAY = QT_TRANSLATE_NOOP("Tables", "Race day")
+FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
+GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
+    (BUILDUP, (SESSIONS,)),
+    (RACE_DAY, (SECTIONS, STATIONS)),
+    (FUELLING, (FUEL, HOURS, LEGS, FOODS)),
+)
+SPECS = tuple(spec for _, specs in GROUPS for spec in specs)
 
 
 class Tables(QWidget):
-    """The tables behind tabs; only the one in view is kept up to date, the rest when shown."""
+    """The list of tables and the one in view; it alone is kept up to date, the rest when shown."""
 
     def __init__(
         self,
@@ -41,56 +57,61 @@ class Tables(QWidget):
     ) -> None:
         super().__init__(parent)
         self._document, self._selection = document, selection
-        self.tabs = QTabWidget(self)
-        self.tabs.setDocumentMode(True)
-        self.tabs.tabBar().setDrawBase(False)
-        self.tabs.setStyleSheet(f"QTabWidget::tab-bar {{ left: {SIDE_PX}px; }}")
-        self.tabs.tabBar().setAccessibleName(self.tr("Tables"))
+        self.list = TableList([(say(g), [say(s.name) for s in specs]) for g, specs in GROUPS], self)
         self.pages: list[TablePage] = []
-        self._filters = QStackedWidget(self.tabs)
+        self._stack = QStackedWidget(self)
+        self._filters = QStackedWidget(self)
         for spec in SPECS:
             page = TablePage(spec, words, document.perform, document.new_gesture, self)
             page.chosen.connect(partial(self._on_chosen, spec.kind))
             self.pages.append(page)
-            self.tabs.addTab(page, say(spec.name))
+            self._stack.addWidget(page)
             self._filters.addWidget(page.filter)
-        self._corner = QWidget(self.tabs)
-        corner = QHBoxLayout(self._corner)
-        corner.setContentsMargins(0, 0, SIDE_PX, Space.TIGHT)
-        corner.addWidget(self._filters)
-        self.tabs.setCornerWidget(self._corner)
         find = QShortcut(QKeySequence.StandardKey.Find, self)
         find.activated.connect(self._on_find)
         self._shown: list[Outlook | None] = [None] * len(SPECS)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(0, Space.CLOSE, 0, 0)
-        box.addWidget(self.tabs)
-        self.setFocusProxy(self.tabs)
-        self.tabs.currentChanged.connect(self._on_tab_changed)
+        self._lay_out()
+        self.setFocusProxy(self.list)
+        self.list.chosen.connect(self._on_list_chosen)
         document.changed.connect(self._on_changed)
         document.refused.connect(self._on_refused)
         selection.changed.connect(self._on_selected)
         self._refresh()
 
+    def _lay_out(self) -> None:
+        self._filters.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        box = QGridLayout(self)
+        box.setContentsMargins(Space.CLOSE, Space.CLOSE, 0, 0)
+        box.setSpacing(0)
+        box.setColumnStretch(1, 1)
+        box.setRowStretch(1, 1)
+        box.addWidget(self.list, 0, 0, 2, 1)
+        row = QHBoxLayout()
+        row.setContentsMargins(SIDE_PX, 0, SIDE_PX, 0)
+        row.addStretch(1)
+        row.addWidget(self._filters)
+        box.addLayout(row, 0, 1)
+        box.addWidget(self._stack, 1, 1)
+
     @property
     def page(self) -> TablePage:
         """The table in view."""
-        return self.pages[self.tabs.currentIndex()]
+        return self.pages[self.list.number]
 
     def show_table(self, name: str) -> None:
         """Bring the table *name*, as in its `TableSpec`, into view."""
-        self.tabs.setCurrentIndex([spec.name for spec in SPECS].index(name))
+        self.list.choose([spec.name for spec in SPECS].index(name))
 
     def showEvent(self, event: QShowEvent) -> None:
         kinds = [spec.kind for spec in SPECS]
         if self._selection.kind in kinds and self._selection.kind:
-            self.tabs.setCurrentIndex(kinds.index(self._selection.kind))
+            self.list.choose(kinds.index(self._selection.kind))
         self._refresh()
         self._on_selected()
         super().showEvent(event)
 
     def _refresh(self) -> None:
-        number = self.tabs.currentIndex()
+        number = self.list.number
         outlook = self._document.shown
         if self._shown[number] is not outlook:
             self._shown[number] = outlook
@@ -112,7 +133,8 @@ class Tables(QWidget):
         self.page.filter.start()
 
     @Slot(int)
-    def _on_tab_changed(self, number: int) -> None:
+    def _on_list_chosen(self, number: int) -> None:
+        self._stack.setCurrentIndex(number)
         self._filters.setCurrentIndex(number)
         self._refresh()
         self._on_selected()
