@@ -14,7 +14,7 @@ from tests.cards.pdf_geometry import drawn
 from ultraplanner_gui.cards.card_choice import OWN, SIZES
 from ultraplanner_gui.cards.desk_view import CardsDesk
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.project import ChooseCards
+from ultraplanner_gui.edits.cards import ChooseCards
 from ultraplanner_gui.edits.race import ChangeRace
 from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card, CardKind
 from ultraplanner_gui.wording.words import Words

@@ -8,12 +8,17 @@ import numpy as np
 from ultraplanner_gui.edits import (
     block,
     block_moves,
+    cards,
     compound,
     course,
+    course_shape,
     fuel,
+    logistics,
     pace,
     project,
     race,
+    sections,
+    surfaces,
     training,
 )
 from ultraplanner_gui.engine.check import Mend
@@ -25,13 +30,17 @@ from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
     Line,
+    Pin,
+    Reading,
     Section,
     Surface,
+    SurfaceFactors,
     SurfaceSpan,
     sections_between,
 )
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
+from ultraplanner_gui.plan.logistics import Logistics, Visit
 from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
@@ -47,7 +56,11 @@ STATIONS = (
 )
 FORD, FINISH = sections_between(STATIONS)[0], sections_between(STATIONS)[-1]
 COURSE = Course(
-    Line(np.array([54.0, 54.3]), np.array([-3.0, -3.0]), np.array([100.0, 300.0])),
+    Line(
+        np.array([54.0, 54.15, 54.0]),
+        np.array([-3.0, -3.0, -3.0]),
+        np.array([100.0, 300.0, 100.0]),
+    ),
     50_000.0,
     STATIONS,
     (
@@ -56,6 +69,19 @@ COURSE = Course(
         *sections_between(STATIONS)[1:],
     ),
     (SurfaceSpan(0.0, 4_000.0, Surface.ROAD),),
+)
+#: Another leg that starts where the course does, so that they can be run behind one another.
+LEG = Course(
+    Line(np.array([54.0, 54.1]), np.array([-3.0, -3.0]), np.array([100.0, 180.0])),
+    12_000.0,
+    (AidStation("gate", "Gate", 6_000.0, cutoff_s=4_000.0),),
+    sections_between((AidStation("gate", "Gate", 6_000.0),)),
+    (SurfaceSpan(0.0, 2_000.0, Surface.GRAVEL),),
+    official_m=12_000.0,
+    official_climb_m=90.0,
+    official_drop_m=5.0,
+    pins=(Pin(6_500.0, 6_000.0),),
+    surface_factors=(SurfaceFactors(Surface.SAND, 1.5, 0.8),),
 )
 PLANNED = Session("easy", RUN_DAY, Kind.EASY, 8_000.0, 3_000.0, 100.0, 90.0, carb_g_per_h=30.0)
 DONE = Done(7_900.0, 3_100.0, 95.0, 90.0, 4, 25.0)
@@ -109,6 +135,23 @@ EDITS = (
     (course.AddStation("Spring", 40_000.0, 25_000.0, 60.0), {"course"}),
     (course.RemoveStation("ford"), {"course"}),
     (course.ReplaceCourse(replace(COURSE, name="Other way")), {"course"}),
+    (course_shape.TrimCourse(0.0, 45_000.0), {"course"}),
+    (course_shape.ReverseCourse(), {"course"}),
+    (course_shape.RunLaps(3, "Base"), {"course"}),
+    (course_shape.GoOutAndBack("Turn"), {"course"}),
+    (course_shape.JoinCourse(LEG), {"course"}),
+    (course_shape.SetOfficialDistance(52_000.0), {"course"}),
+    (course_shape.SetOfficialHeights(250.0, 260.0), {"course"}),
+    (course_shape.PinStation("ford", 12_500.0), {"course"}),
+    (course_shape.ReadAgain(replace(LEG, reading=Reading("leg.gpx"))), {"course"}),
+    (sections.CutSections(sections.CutBy.DISTANCE, 10_000.0), {"course"}),
+    (sections.CutSections(sections.CutBy.STATIONS), {"course"}),
+    (sections.CutSections(sections.CutBy.CLIMBS, with_stations=False), {"course"}),
+    (sections.SplitSection(25_000.0), {"course"}),
+    (sections.MergeSections("free"), {"course"}),
+    (sections.RenameSection("free", "Over the moor"), {"course"}),
+    (surfaces.PaintSurface(3_000.0, 9_000.0, Surface.ROCK), {"course"}),
+    (surfaces.SetSurfaceFactors(Surface.ROAD, 1.1, 0.9), {"course"}),
     (block.MoveSession("easy", RUN_DAY + timedelta(days=2)), {"block"}),
     (block.ChangeSession(replace(PLANNED, distance_m=9_000.0, done=DONE)), {"block"}),
     (
@@ -192,7 +235,12 @@ EDITS = (
     ),
     (project.WriteNotes("Poles?"), {"notes"}),
     (project.SetFirstWeekday(6), {"first_weekday"}),
-    (project.ChooseCards((Card(CardKind.PACE, 90.0, 130.0),)), {"cards"}),
+    (cards.ChooseCards((Card(CardKind.PACE, 90.0, 130.0),)), {"cards"}),
+    (
+        logistics.ChangeLogistics(Logistics(visits=(Visit("barn", "A."),), cues=("Eat.",))),
+        {"logistics"},
+    ),
+    (logistics.TypeWeekBack((("easy", DONE), ("run", None))), {"block"}),
     (
         project.GoBack(replace(PROJECT, notes="As it was.")),
         {"race", "course", "runner", "block", "fuel", "cards", "notes", "first_weekday"},

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Mind, Session
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
-from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.cards import Card, CardForm, CardKind, CardPart, CardUnits
 from ultraplanner_gui.plan.conditions import Conditions, Effect, ValleyForecast
 from ultraplanner_gui.plan.course import (
     AidStation,
@@ -50,6 +50,7 @@ from ultraplanner_gui.plan.fuel import (
     Tolerance,
 )
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
+from ultraplanner_gui.plan.logistics import BagLine, Helper, Identity, IfThen, Logistics, Visit
 from ultraplanner_gui.plan.message import Message, Quantity
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
@@ -100,7 +101,12 @@ def full_project(sessions=300, points=16_000):
         ),
         Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),
         FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items, *full_habits()),
-        (Card(CardKind.FUEL, 70.0, 180.0),),
+        (
+            Card(
+                *(CardKind.FUEL, 70.0, 180.0, CardForm.SHEET, 2, (CardPart.SODIUM,)),
+                *(CardUnits.IMPERIAL, "de_DE"),
+            ),
+        ),
         "Line one\nline two, with \ud800 a stray half and \N{RUNNER}",
         6,
         (full_candidate(),),
@@ -110,6 +116,22 @@ def full_project(sessions=300, points=16_000):
             32_400.0,
         ),
         Pacing(0.25, False),
+        full_logistics(),
+    )
+
+
+def full_logistics():
+    return Logistics(
+        Identity("R. Runner", "123", "1980", "A. 555", ("no penicillin",)),
+        (Helper("A.", "555", "drives"),),
+        (Visit("hut", "A.", ("dry socks",), ("Eaten?",)),),
+        "A.",
+        ("Warm?",),
+        (BagLine("hut", "lamp"),),
+        ("foil blanket",),
+        ("salt",),
+        (IfThen("it hurts", "walk", "hut"),),
+        ("light feet",),
     )
 
 

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from ultraplanner_gui.edits.project import LARGEST_CARD_MM, SMALLEST_CARD_MM
+from ultraplanner_gui.edits.cards import LARGEST_CARD_MM, SMALLEST_CARD_MM
 from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.widgets.fields import align_text
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics

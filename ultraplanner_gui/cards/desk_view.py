@@ -28,7 +28,7 @@ from ultraplanner_gui.cards.paint import measure
 from ultraplanner_gui.cards.pdf import card_pages, write_cards
 from ultraplanner_gui.cards.preview import Preview
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.project import ChooseCards
+from ultraplanner_gui.edits.cards import ChooseCards
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card
 from ultraplanner_gui.plan.message import PlanError

@@ -223,7 +223,7 @@ class Flow:
         y = 0.0
         bleed = 0.4 * self._frame.margin_mm
         for row in share:
-            above, below = self._pads[row]
+            above, _ = self._pads[row]
             height = self._height(row, pad_mm)
             if self.sheet.has_bands and self._band(row):
                 ops.append(Rect(x_mm - bleed, y, wide_mm + 2.0 * bleed, height, BAND))

@@ -17,7 +17,7 @@ LEAST_X_HEIGHT_MM, LEAST_WRIST_X_HEIGHT_MM = 1.5, 1.9
 LEAST_PT = LEAST_X_HEIGHT_MM / X_HEIGHT_EM / MM_PER_PT
 
 BLACK = 0.0
-"""All that says something is black: grey is for what may be lost under a red lamp or in a crease."""
+"""What says something is black: grey is for what may be lost under a red lamp or in a crease."""
 
 HILL = 0.85
 RULE = 0.55

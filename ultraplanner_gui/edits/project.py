@@ -1,16 +1,12 @@
-"""Edits of the project as a whole: notes, week, cards."""
+"""Edits of the project as a whole: notes, week, earlier states."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
-from ultraplanner_gui.plan.cards import Card
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-
-SMALLEST_CARD_MM = 30.0
-LARGEST_CARD_MM = 600.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,25 +33,6 @@ class SetFirstWeekday:
         if not 0 <= self.weekday <= 6:
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "A week begins on one of seven days."))
         return replace(project, first_weekday=self.weekday)
-
-
-@dataclass(frozen=True, slots=True)
-class ChooseCards:
-    """The user chose which cards to print and how large."""
-
-    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Choose cards")
-    cards: tuple[Card, ...]
-    gesture: int = 0
-
-    def apply(self, project: Project) -> Project:
-        for card in self.cards:
-            if not all(
-                SMALLEST_CARD_MM <= mm <= LARGEST_CARD_MM for mm in (card.width_mm, card.height_mm)
-            ):
-                raise PlanError(
-                    QT_TRANSLATE_NOOP("Edit", "A card measures between 30 and 600 mm a side.")
-                )
-        return replace(project, cards=self.cards)
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,7 @@ from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
 from ultraplanner_gui.plan.conditions import Conditions
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.logistics import Logistics
 from ultraplanner_gui.plan.pacing import Pacing
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
@@ -30,3 +31,4 @@ class Project:
     candidates: tuple[Candidate, ...] = ()
     conditions: Conditions = Conditions()
     pacing: Pacing = Pacing()
+    logistics: Logistics = Logistics()

@@ -52,7 +52,8 @@ ADDED = {
             *("wishes", "away", "grounds"),
             *("descent_speed", "finish_spread", "tired_walk", "past_runs"),
         ),
-        "Project": ("candidates", "conditions", "pacing"),
+        "Project": ("candidates", "conditions", "pacing", "logistics"),
+        "Card": ("form", "copies", "leaves_out", "units", "locale"),
     },
 }
 FIRST_REPAIRS = full_course(40).repairs[:1]

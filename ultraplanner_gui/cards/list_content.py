@@ -1,0 +1,46 @@
+"""What cards made of headings and lines are, as finished text."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ultraplanner_gui.cards.card_words import Turning
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """One line: a label in front, a text, a box to tick, blanks to write on.
+
+    A `loud` line is as large as the figures that are looked for first.
+    """
+
+    text: str = ""
+    label: str = ""
+    has_box: bool = False
+    blanks: tuple[str, ...] = ()
+    loud: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A heading with its lines; `right` is the figure at its end, `marks` are boxed words."""
+
+    head: str
+    items: tuple[Item, ...] = ()
+    right: str = ""
+    marks: tuple[str, ...] = ()
+    has_box: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class ListCard:
+    """A card of entries; `is_loud` has its title fill the width, as a label on a bag does."""
+
+    title: str
+    subtitle: str
+    entries: tuple[Entry, ...]
+    turning: Turning
+    warnings: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    is_loud: bool = False
+    most_columns: int = 1
