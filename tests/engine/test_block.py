@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from ultraplanner_gui.engine import block as building
+from ultraplanner_gui.engine import block_notes as building
 from ultraplanner_gui.engine.block import BlockRequest, build_block
 from ultraplanner_gui.engine.block_weeks import cutback_weeks
 from ultraplanner_gui.engine.state import State

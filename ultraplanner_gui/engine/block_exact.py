@@ -1,0 +1,173 @@
+"""The best block there is by the rules: an exact search in two stages.
+
+First the kinds of the days with any number of minutes, then, the kinds kept, whole steps of five
+minutes. A node limit ends the first stage, so the same request gives the same block; the time
+limit is a brake, and said to be one where it ended the search.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from datetime import date
+
+from ultraplanner_gui.engine.block import BlockPlan, finished
+from ultraplanner_gui.engine.block_fill import Run
+from ultraplanner_gui.engine.block_layout import Layout, laid_out
+from ultraplanner_gui.engine.block_model import BlockModel, block_model
+from ultraplanner_gui.engine.block_options import task_of
+from ultraplanner_gui.engine.block_request import BlockRequest
+from ultraplanner_gui.engine.block_score import Score, score_of
+from ultraplanner_gui.engine.block_solver import End, Found, Limits, solve
+from ultraplanner_gui.engine.block_task import Chosen
+from ultraplanner_gui.engine.weeks import Role
+from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.science.training import mean_cut
+
+NODES = 400
+TIME_S = 9.0
+GAP = 0.002
+MINUTES_SHARE = 0.3
+
+
+@dataclass(frozen=True, slots=True)
+class Progress:
+    """How far a search is: the cost of the best plan so far, None if there is none, what no plan
+    can stay under, and the share of the time that may be taken.
+    """
+
+    cost: float | None
+    bound: float
+    share: float
+
+    @property
+    def gap(self) -> float | None:
+        """How far the best can lie above the least possible cost, as a share; None if unknown."""
+        if self.cost is None or self.bound <= 0.0:
+            return None
+        return max(0.0, self.cost - self.bound) / self.cost
+
+
+@dataclass(frozen=True, slots=True)
+class Search:
+    """Limits of a search."""
+
+    nodes: int = NODES
+    time_s: float = TIME_S
+    gap: float = GAP
+
+
+USUAL_SEARCH = Search()
+
+
+@dataclass(frozen=True, slots=True)
+class ExactPlan:
+    """The better of the block by the rules and the one searched for.
+
+    `gap` is how far its cost can lie above the least possible, as a share; `is_braked` says that
+    the time limit ended the search, so that another run may end elsewhere. `is_better` says that
+    the search beat the rules; where it did not, `plan` is the block by the rules.
+    """
+
+    plan: BlockPlan
+    is_better: bool
+    gap: float
+    is_braked: bool
+    took_s: float
+    by_rules: Score
+    searched: Score | None
+
+
+def best_block(
+    request: BlockRequest,
+    search: Search = Search(),
+    watch: Callable[[Progress], None] | None = None,
+) -> ExactPlan:
+    """Return the best block for *request* that the search finds, never worse than by the rules."""
+    begin = time.monotonic()
+    layout = laid_out(request)
+    task = task_of(layout)
+    by_rules = score_of(layout, task)
+    model = block_model(task)
+    found, gap = searched(model, layout, search, watch)
+    took_s = time.monotonic() - begin
+    is_braked = found.end is End.TIME
+    if not found.values:
+        return ExactPlan(finished(layout), False, 1.0, is_braked, took_s, by_rules, None)
+    better = with_chosen(layout, model.chosen(found.values))
+    score = score_of(better, task)
+    is_better = score < by_rules
+    plan = finished(better if is_better else layout)
+    return ExactPlan(plan, is_better, gap, is_braked, took_s, by_rules, score)
+
+
+def searched(
+    model: BlockModel,
+    layout: Layout,
+    search: Search,
+    watch: Callable[[Progress], None] | None = None,
+) -> tuple[Found, float]:
+    """Return the best whole-step values of *model* and their gap to what is possible at all."""
+    begin = time.monotonic()
+    minutes = [p.steps for p in model.picks]
+    rows = model.rows
+
+    def hear(cost: float, bound: float) -> None:
+        if watch is not None:
+            share = min(1.0, (time.monotonic() - begin) / search.time_s)
+            watch(Progress(cost if cost < 1e20 else None, bound, share))
+
+    for column in minutes:
+        rows.is_whole[column] = False
+    kinds = {run.day.toordinal(): run.kind for run in layout.filled.runs}
+    limits = Limits(search.nodes, search.time_s * (1.0 - MINUTES_SHARE), search.gap)
+    first = solve(rows, limits, model.start(kinds), hear)
+    for column in minutes:
+        rows.is_whole[column] = True
+    if not first.values:
+        return first, 1.0
+    for pick in model.picks:
+        value = round(first.values[pick.is_chosen])
+        rows.least[pick.is_chosen] = rows.most[pick.is_chosen] = float(value)
+    left_s = max(0.5, search.time_s - (time.monotonic() - begin))
+    second = solve(rows, Limits(search.nodes, left_s, search.gap))
+    for pick in model.picks:
+        rows.least[pick.is_chosen], rows.most[pick.is_chosen] = 0.0, 1.0
+    if not second.values:
+        return second, 1.0
+    end = End.TIME if End.TIME in (first.end, second.end) else second.end
+    whole = replace(second, bound=first.bound, end=end)
+    return whole, whole.gap
+
+
+def with_chosen(layout: Layout, chosen: tuple[Chosen, ...]) -> Layout:
+    """Return *layout* with the runs *chosen* instead of its own."""
+    numbers = {day.toordinal(): frame.to_go for frame in layout.weeks.frames for day in frame.days}
+    runs = tuple(
+        Run(date.fromordinal(c.at), c.kind, c.metres, numbers[c.at]) for c in chosen if c.metres
+    )
+    sums: dict[int, int] = {}
+    for run in runs:
+        sums[run.to_go] = sums.get(run.to_go, 0) + run.distance_m
+    loads = [f.to_go for f in layout.weeks.loading]
+    volumes = [sums.get(n, 0) for n in loads]
+    taper = [f for f in layout.weeks.frames if f.whole and f.role in (Role.TAPER, Role.RACE)]
+    days = sum(len(f.days) for f in taper)
+    last_m = volumes[-1] if volumes else 0
+    cut = None
+    if days and last_m:
+        cut = mean_cut(sum(sums.get(f.to_go, 0) for f in taper), days, last_m)
+    built = {f.to_go for f in layout.weeks.frames if f.role in (Role.LOADING, Role.CUTBACK)}
+    filled = replace(
+        layout.filled,
+        runs=runs,
+        first_m=volumes[0] if volumes else 0,
+        peak_m=max(volumes, default=0),
+        longest_m=max((r.distance_m for r in runs if r.to_go in built), default=0),
+        taper_cut=cut,
+    )
+    kinds = {(r.to_go, r.kind) for r in runs}
+    falls = frozenset(n for n, kind in kinds if kind is Kind.DOWNHILL)
+    plan = replace(layout.plan, downhill=falls)
+    return replace(layout, plan=plan, filled=filled)
