@@ -2,7 +2,8 @@
 
 The profile is parted at its turning points, heights from which it goes back by a threshold. Of
 each part between two of them counts what rises (or falls) more than 2 % of its way, so that a
-valley floor belongs to no climb. (Rules and limits: OWN.)
+valley floor belongs to no climb, and 2 km that rise less than 1 % part two of them. (Rules and
+limits: OWN.)
 """
 
 from __future__ import annotations
@@ -23,6 +24,8 @@ from ultraplanner_gui.science.elevation import turning_points
 SHARE_OF_ASCENT = 1.0 / 25.0
 LEAST_HEIGHT_M, MOST_HEIGHT_M = 30.0, 150.0
 LEVEL_GRADIENT = 0.02
+#: OWN: ground that rises less than that over so long a way parts a climb in two.
+PLATEAU_GRADIENT, SHORTEST_PLATEAU_M = 0.01, 2_000.0
 STEEPEST_OVER_M = 100.0
 #: OWN: level ground up to here between a climb and a descent is no section of its own.
 SHORTEST_LEVEL_M = 1_000.0
@@ -134,18 +137,31 @@ def _steep(
     waiting = [(first, last)]
     while waiting:
         low, high = waiting.pop()
-        if high <= low or height[low : high + 1].max() - height[low : high + 1].min() < threshold:
+        start, end = _most(height - LEVEL_GRADIENT * profile.distance_m, low, high)
+        if end <= start or height[end] - height[start] < threshold:
             continue
-        gain = height[low : high + 1] - LEVEL_GRADIENT * profile.distance_m[low : high + 1]
-        rise = gain - np.minimum.accumulate(gain)
-        end = int(np.argmax(rise))
-        start = int(np.argmin(gain[: end + 1]))
-        if end <= start:
-            continue
-        if height[low + end] - height[low + start] >= threshold:
-            found.append((low + start, low + end))
-        waiting += [(low, low + start), (low + end, high)]
+        level = _level(profile, height, start, end)
+        halves = ((start, level[0]), (level[1], end)) if level is not None else ()
+        if halves and all(height[b] - height[a] >= threshold for a, b in halves):
+            waiting += halves
+        else:
+            found.append((start, end))
+        waiting += [(low, start), (end, high)]
     return sorted(found)
+
+
+def _most(values: FloatArray, low: int, high: int) -> tuple[int, int]:
+    """Return the two points from *low* to *high* between which *values* grow most."""
+    part = values[low : high + 1]
+    end = int(np.argmax(part - np.minimum.accumulate(part)))
+    return low + int(np.argmin(part[: end + 1])), low + end
+
+
+def _level(profile: Profile, height: FloatArray, low: int, high: int) -> tuple[int, int] | None:
+    """Return the longest stretch that hardly rises, if it is long enough to part a climb."""
+    start, end = _most(PLATEAU_GRADIENT * profile.distance_m - height, low, high)
+    is_long = profile.distance_m[end] - profile.distance_m[start] >= SHORTEST_PLATEAU_M
+    return (start, end) if is_long else None
 
 
 def _hill(profile: Profile, first: int, last: int, slope: Slope, number: int) -> Hill:

@@ -136,7 +136,11 @@ def _race(project: Project, previous: Outlook | None) -> _Race | None:
         and before is not None
         and before.line is course.line
         and before.surfaces is course.surfaces
+        and before.surface_factors is course.surface_factors
+        and before.pins is course.pins
         and before.length_m == course.length_m
+        and before.official_climb_m == course.official_climb_m
+        and before.official_drop_m == course.official_drop_m
     ):
         profile = previous.profile
     else:

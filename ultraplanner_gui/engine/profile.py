@@ -67,12 +67,17 @@ class Profile:
 def build_profile(course: Course) -> Profile:
     """Return the profile of *course*: height averaged over 70 m, turns of less than 5 m not
     counted as climb or drop, nothing counted across a gap of the line.
+
+    Heights are scaled so that climb and drop come to the official ones, where there are any.
     """
     line = course.line
     along = places_of_points(course)
     pieces = max(1, min(MOST_PIECES, round(course.length_m / GRID_M)))
     distance = np.linspace(0.0, course.length_m, pieces + 1)
     elevation, gradient, climb, drop = _heights(line, along, distance)
+    measured = float(climb[-1]), float(drop[-1])
+    if line.has_elevation:
+        elevation, gradient, climb, drop = _as_official(course, elevation, gradient, climb, drop)
     arrays = (
         distance,
         elevation,
@@ -90,7 +95,7 @@ def build_profile(course: Course) -> Profile:
         has_elevation=line.has_elevation,
         latitude_deg=float(line.latitude_deg[0]),
         longitude_deg=float(line.longitude_deg[0]),
-        method=_method(line.has_elevation),
+        method=_method(course, *measured),
     )
 
 
@@ -137,14 +142,70 @@ def _cost(course: Course, distance: FloatArray) -> FloatArray:
     return cost
 
 
-def _method(has_elevation: bool) -> Message:
-    if not has_elevation:
+def _as_official(
+    course: Course,
+    elevation: FloatArray,
+    gradient: FloatArray,
+    climb: FloatArray,
+    drop: FloatArray,
+) -> tuple[FloatArray, FloatArray, FloatArray, FloatArray]:
+    """Return heights, gradients, climb and drop with the official totals.
+
+    What is counted as climb grows by one factor, what is counted as drop by another; waves too
+    small to count stay as they are.
+    """
+    up, down = _factors(course, float(climb[-1]), float(drop[-1]))
+    if (up, down) == (1.0, 1.0):
+        return elevation, gradient, climb, drop
+    added = (up - 1.0) * climb - (down - 1.0) * drop
+    steeper = gradient.copy()
+    steeper[:-1] += np.diff(added) / course.length_m * (len(gradient) - 1)
+    steeper[-1] = steeper[-2]
+    return elevation + added, np.clip(steeper, -STEEPEST, STEEPEST), up * climb, down * drop
+
+
+def _factors(course: Course, climb_m: float, drop_m: float) -> tuple[float, float]:
+    """Return the factors on climb and drop.
+
+    Of one alone the other follows, so that start and finish keep their heights; where that
+    would change it by more than half, by the same factor. (OWN.)
+    """
+    up = _factor(course.official_climb_m, climb_m)
+    down = _factor(course.official_drop_m, drop_m)
+    if down is None and up is not None:
+        down = _following(up, climb_m, drop_m)
+    elif up is None and down is not None:
+        up = _following(down, drop_m, climb_m)
+    return (1.0 if up is None else up), (1.0 if down is None else down)
+
+
+def _factor(official_m: float | None, measured_m: float) -> float | None:
+    return official_m / measured_m if official_m is not None and measured_m > 0.0 else None
+
+
+def _following(factor: float, leading_m: float, following_m: float) -> float:
+    if following_m <= 0.0:
+        return 1.0
+    follows = 1.0 + (factor - 1.0) * leading_m / following_m
+    return follows if 0.5 <= follows <= 1.5 else factor
+
+
+def _method(course: Course, climb_m: float, drop_m: float) -> Message:
+    if not course.line.has_elevation:
         return message(QT_TRANSLATE_NOOP("Profile", "No heights in the file: taken as level."))
+    said = QT_TRANSLATE_NOOP(
+        "Profile", "Height averaged over {0}; ups and downs of less than {1} not counted."
+    )
+    grain = Quantity(WINDOW_M, "m"), Quantity(THRESHOLD_M, "height_m")
+    if _factors(course, climb_m, drop_m) == (1.0, 1.0):
+        return message(said, *grain)
     return message(
         QT_TRANSLATE_NOOP(
             "Profile",
-            "Height averaged over {0}; ups and downs of less than {1} not counted.",
+            "Height averaged over {0}; ups and downs of less than {1} not counted. Scaled to the "
+            "official figures from {2} of climb and {3} of drop.",
         ),
-        Quantity(WINDOW_M, "m"),
-        Quantity(THRESHOLD_M, "height_m"),
+        *grain,
+        Quantity(climb_m, "height_m"),
+        Quantity(drop_m, "height_m"),
     )
