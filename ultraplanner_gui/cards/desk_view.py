@@ -21,8 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.cards.card_choice import CardChoice
-from ultraplanner_gui.cards.content import card_content
-from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.make import pages_of
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.cards.paint import measure
 from ultraplanner_gui.cards.pdf import card_pages, write_cards
@@ -179,8 +178,7 @@ class CardsDesk(QWidget):
             button.setEnabled(not trouble)
 
     def _pages_of(self, card: Card) -> tuple[Page, ...]:
-        content = card_content(card.kind, self._document.shown, self._words())
-        return lay_out(content, card.width_mm, card.height_mm, measure)
+        return pages_of(card, self._document.shown, self._words(), measure)
 
     @Slot()
     def _on_theme_changed(self) -> None:

@@ -95,6 +95,12 @@ class Sheet:
     strain: int = 0
     columns: int = 1
     has_bands: bool = True
+    title_times: float = 1.0
+
+    @property
+    def title_pt(self) -> float:
+        """Size of the title on the first page."""
+        return self.title_times * self.setting.title_pt
 
 
 class Flow:
@@ -247,21 +253,21 @@ def _first_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:
     """Return title, subtitle, warnings, opening and heads."""
     setting, width, size = sheet.setting, frame.inner_mm, sheet.setting.body_pt
     reserve = _reserve(page_of, setting)
-    titles = setting.wrap(sheet.title, width - reserve, setting.title_pt, bold=True)
-    beside = setting.width_mm(titles[-1], setting.title_pt, True) + 3.0 * setting.gap_mm
+    titles = setting.wrap(sheet.title, width - reserve, sheet.title_pt, bold=True)
+    beside = setting.width_mm(titles[-1], sheet.title_pt, True) + 3.0 * setting.gap_mm
     is_beside = setting.width_mm(sheet.subtitle, size) <= width - beside - reserve
     lines = [] if is_beside else setting.wrap(sheet.subtitle, width, size)
     warnings = _wrapped(sheet.warnings, setting, width, size)
-    below_title = len(titles) * setting.line_mm(setting.title_pt)
+    below_title = len(titles) * setting.line_mm(sheet.title_pt)
     below_lines = below_title + len(lines) * setting.line_mm(size)
     opening = below_lines + len(warnings) * setting.line_mm(size) + 0.5 * em_mm(size)
     heads = opening + sheet.opening.height_mm
 
     def draw() -> list[Op]:
-        ops: list[Op] = _titled(titles, page_of, setting, setting.title_pt, width)
+        ops: list[Op] = _titled(titles, page_of, setting, sheet.title_pt, width)
         if is_beside:
-            pitch = (len(titles) - 1) * setting.line_mm(setting.title_pt)
-            last = em_mm(setting.title_pt) + pitch
+            pitch = (len(titles) - 1) * setting.line_mm(sheet.title_pt)
+            last = em_mm(sheet.title_pt) + pitch
             ops.append(Text(width - reserve, last, sheet.subtitle, size, False, "right"))
         ops += setting.stacked(lines, 0.0, below_title, size)
         ops += setting.stacked(warnings, 0.0, below_lines, size, bold=True)

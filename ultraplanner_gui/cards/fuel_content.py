@@ -13,8 +13,10 @@ from ultraplanner_gui.cards.card_words import (
     say,
     turning,
 )
-from ultraplanner_gui.engine.fuelling import FuelFigures, LegFuel
+from ultraplanner_gui.cards.station_words import what_to_do
+from ultraplanner_gui.engine.fuelling import FuelFigures, Intake, LegFuel
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.course import Offer
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
@@ -27,7 +29,11 @@ LOOSE = (Shape.DRINK, Shape.SOLID)
 
 @dataclass(frozen=True, slots=True)
 class FuelRow:
-    """What to eat and drink from one aid station to the next; `marks` is what waits there."""
+    """What to eat and drink from one aid station to the next; `marks` is what waits there.
+
+    `sums` are sodium and caffeine, `carry` what to carry out at its beginning, `there` what to
+    do at its end.
+    """
 
     name: str
     marks: tuple[str, ...]
@@ -36,6 +42,9 @@ class FuelRow:
     carbs: str
     rate: str
     fluid: str
+    sums: tuple[str, ...] = ()
+    carry: str = ""
+    there: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,9 +57,13 @@ class FuelCard:
     total: FuelRow | None
     notes: tuple[str, ...]
     turning: Turning
+    eat_head: str = ""
 
 
-def fuel_card(outlook: Outlook, words: Words) -> FuelCard:
+WHOLE_CARD = Card(CardKind.FUEL)
+
+
+def fuel_card(outlook: Outlook, words: Words, card: Card = WHOLE_CARD) -> FuelCard:
     """Return the fuel card; PlanError without a course."""
     _, target = race_figures(outlook)
     fuel = outlook.fuel
@@ -61,17 +74,33 @@ def fuel_card(outlook: Outlook, words: Words) -> FuelCard:
     return FuelCard(
         title=say(words, QT_TRANSLATE_NOOP("Cards", "Fuel")),
         subtitle=name,
-        rows=tuple(_fuel_rows(outlook, fuel, words)),
-        total=_fuel_total(fuel, target.finish_s, words),
-        notes=tuple(note for note in (said, say(words, STANDING)) if note),
+        rows=tuple(_fuel_rows(outlook, fuel, words, card)),
+        total=_fuel_total(fuel, target.finish_s, words, card),
+        notes=tuple(
+            note for note in (said, *_fallbacks(outlook, words, card), say(words, STANDING)) if note
+        ),
         turning=turning(words),
+        eat_head=words.translate(QT_TRANSLATE_NOOP("Cards", "eat")),
     )
 
 
 _NO_FOOD = QT_TRANSLATE_NOOP("Cards", "No food is placed yet. Place some on the race day lanes.")
 
 
-def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words) -> Iterator[FuelRow]:
+def _fallbacks(outlook: Outlook, words: Words, card: Card) -> Iterator[str]:
+    if card.has(CardPart.FALLBACKS):
+        yield words.translate(_IF_SICK)
+
+
+# Common practice, no source; the help has what is known of each step.
+_IF_SICK = QT_TRANSLATE_NOOP(
+    "Cards",
+    "Sick? Walk, cool down, sip, 20 g/h, then start again. Nothing stays down for two hours: "
+    "get help at the next station.",
+)
+
+
+def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words, card: Card) -> Iterator[FuelRow]:
     nothing = words.translate(QT_TRANSLATE_NOOP("Cards", "nothing planned"))
     names = _short_names(outlook, fuel)
     for number, leg in enumerate(fuel.legs):
@@ -88,8 +117,41 @@ def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words) -> Iterator[Fu
             foods=tuple(_foods(outlook, leg, names, words)) or (nothing,),
             carbs=words.grams(leg.intake.carb_g),
             rate=words.grams_per_hour(leg.carb_g_per_h),
-            fluid=words.litres(leg.intake.fluid_ml),
+            fluid=_fluid(leg.intake.fluid_ml, words, card),
+            sums=tuple(_sums(leg.intake, words, card)),
+            carry=_carry(leg, words) if card.has(CardPart.CARRY) else "",
+            there=_there(outlook, leg, words) if card.has(CardPart.THERE) else "",
         )
+
+
+def _fluid(ml: float, words: Words, card: Card) -> str:
+    return words.litres(ml) if card.has(CardPart.FLUID) else ""
+
+
+def _sums(intake: Intake, words: Words, card: Card) -> Iterator[str]:
+    if card.has(CardPart.SODIUM):
+        text = words.milligrams(intake.sodium_mg)
+        yield say(words, QT_TRANSLATE_NOOP("Cards", "{0} sodium"), text)
+    if card.has(CardPart.CAFFEINE) and intake.caffeine_mg:
+        text = words.milligrams(intake.caffeine_mg)
+        yield say(words, QT_TRANSLATE_NOOP("Cards", "{0} caffeine"), text)
+
+
+def _carry(leg: LegFuel, words: Words) -> str:
+    return say(
+        words,
+        QT_TRANSLATE_NOOP("Cards", "carry out {0}, {1}"),
+        words.grams(leg.carry_carb_g),
+        words.litres(leg.carry_fluid_ml),
+    )
+
+
+def _there(outlook: Outlook, leg: LegFuel, words: Words) -> str:
+    course = outlook.project.course
+    if course is None or leg.station is None:
+        return ""
+    to_do = what_to_do(course.station(leg.station), words, with_offers=False)
+    return say(words, QT_TRANSLATE_NOOP("Cards", "there: {0}"), to_do) if to_do else ""
 
 
 def _marks(outlook: Outlook, leg: LegFuel, words: Words) -> Iterator[str]:
@@ -145,7 +207,7 @@ def _servings(outlook: Outlook, fuel: FuelFigures, words: Words) -> str:
     return say(words, QT_TRANSLATE_NOOP("Cards", "1 × {0}"), "; ".join(texts)) if texts else ""
 
 
-def _fuel_total(fuel: FuelFigures, finish_s: float, words: Words) -> FuelRow | None:
+def _fuel_total(fuel: FuelFigures, finish_s: float, words: Words, card: Card) -> FuelRow | None:
     if len(fuel.legs) < 2:
         return None
     return FuelRow(
@@ -155,5 +217,6 @@ def _fuel_total(fuel: FuelFigures, finish_s: float, words: Words) -> FuelRow | N
         foods=(),
         carbs=words.grams(fuel.total.carb_g),
         rate=words.grams_per_hour(fuel.total.carb_g * 3600.0 / finish_s),
-        fluid=words.litres(fuel.total.fluid_ml),
+        fluid=_fluid(fuel.total.fluid_ml, words, card),
+        sums=tuple(_sums(fuel.total, words, card)),
     )

@@ -89,7 +89,16 @@ def _strain(rows: Sequence[FuelRow], setting: Setting, name_mm: float) -> int:
 
 
 def _rate(row: FuelRow) -> str:
-    return f"{row.rate}{JOINT}{row.fluid}"
+    return JOINT.join(filter(None, (row.rate, row.fluid)))
+
+
+def _extras(row: FuelRow) -> tuple[str, ...]:
+    """Return the second line: sodium, caffeine, what to carry out, what to do there."""
+    return tuple(filter(None, (*row.sums, row.carry, row.there)))
+
+
+def _extra_lines(row: FuelRow, setting: Setting, width_mm: float) -> Sequence[str]:
+    return setting.wrap_parts(_extras(row), width_mm, setting.small_pt, joint=JOINT)
 
 
 def _ruled(block: Block, frame: Frame) -> Block:
@@ -157,22 +166,25 @@ def _foods(row: FuelRow, setting: Setting, width_mm: float) -> Sequence[str]:
 def _beside(row: FuelRow, setting: Setting, left_mm: float, right_mm: float) -> Block:
     named = _named(row, setting, left_mm, row.marks, row.time)
     foods = _foods(row, setting, left_mm)
+    extras = _extra_lines(row, setting, left_mm)
     small, large = setting.small_pt, setting.sum_pt
     baseline = em_mm(large)
     drop = baseline - em_mm(setting.name_pt)
     # On the line of the first foods, where the name takes one line.
     below = drop + setting.line_mm(setting.name_pt) + em_mm(setting.body_pt)
     food_top = drop + named.height_mm
+    extra_top = food_top + len(foods) * setting.line_mm(setting.body_pt)
 
     def draw() -> list[Op]:
         return [
             *named.at(0.0, drop),
             *setting.stacked(foods, 0.0, food_top, setting.body_pt),
+            *setting.stacked(extras, 0.0, extra_top, small),
             Text(right_mm, baseline, row.carbs, large, bold=True, align="right"),
             Text(right_mm, below, _rate(row), small, align="right"),
         ]
 
-    height = food_top + len(foods) * setting.line_mm(setting.body_pt)
+    height = extra_top + len(extras) * setting.line_mm(small)
     return Block(max(height, below + 0.25 * em_mm(small)), draw)
 
 
@@ -194,17 +206,20 @@ def _wide(row: FuelRow, setting: Setting, columns: _Wide) -> Block:
     name_drop = baseline - em_mm(setting.name_pt)
     food_drop = baseline - em_mm(setting.body_pt)
     foods = _foods(row, setting, columns.food_mm)
+    extras = _extra_lines(row, setting, columns.food_mm)
+    extra_top = food_drop + len(foods) * setting.line_mm(setting.body_pt)
 
     def draw() -> list[Op]:
         return [
             *named.at(0.0, name_drop),
             *setting.stacked(foods, columns.foods_from_mm, food_drop, setting.body_pt),
+            *setting.stacked(extras, columns.foods_from_mm, extra_top, setting.small_pt),
             Text(columns.time_to_mm, baseline, row.time, setting.small_pt, False, "right"),
             Text(columns.rate_to_mm, baseline, _rate(row), setting.small_pt, align="right"),
             Text(columns.carbs_to_mm, baseline, row.carbs, setting.sum_pt, True, "right"),
         ]
 
-    food_height = food_drop + len(foods) * setting.line_mm(setting.body_pt)
+    food_height = extra_top + len(extras) * setting.line_mm(setting.small_pt)
     height = max(name_drop + named.height_mm, food_height, setting.line_mm(setting.sum_pt))
     return Block(height, draw)
 
@@ -214,8 +229,9 @@ def _stacked(row: FuelRow, setting: Setting, width_mm: float) -> Block:
     small, large = setting.small_pt, setting.sum_pt
     sums = (
         ([row.carbs], large, True),
-        ([row.rate, row.fluid], small, False),
+        (list(filter(None, (row.rate, row.fluid))), small, False),
         (row.foods, setting.body_pt, False),
+        (_extras(row), small, False),
     )
     runs = [
         (setting.wrap_parts(parts, width_mm, size, bold, JOINT), size, bold)

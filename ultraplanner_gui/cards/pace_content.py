@@ -4,23 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 from itertools import pairwise
 from typing import Literal
 
 import numpy as np
 
-from ultraplanner_gui.cards.card_words import Turning, end_name, race_figures, say, turning
+from ultraplanner_gui.cards.card_words import Turning, race_figures, say, turning
+from ultraplanner_gui.cards.station_words import (
+    is_departure,
+    latest_minute,
+    nearest_minute,
+    place_name,
+    station_of,
+    what_to_do,
+)
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.wording.words import NONE, Words
 
 LATE_S = 1800.0
 LEAST_STOP_S = 30.0
+WHOLE_CARD = Card(CardKind.PACE)
 PROFILE_BINS = 160
 LEAST_RELIEF_M = 100.0
 """A course with less relief than this is not drawn as if it were mountains."""
@@ -38,7 +48,10 @@ class Clock:
 
 @dataclass(frozen=True, slots=True)
 class PaceRow:
-    """One place on the way. Empty `stop` means none is planned."""
+    """One place on the way. Empty `stop` means none is planned, `there` nothing to do there.
+
+    `cutoff_word` says "leave by" where the cutoff is for leaving.
+    """
 
     name: str
     distance: str
@@ -51,6 +64,8 @@ class PaceRow:
     last: Clock
     cutoff: Clock
     stop_label: str = ""
+    cutoff_word: str = ""
+    there: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,11 +119,12 @@ class PaceCard:
     turning: Turning
 
 
-def pace_card(outlook: Outlook, words: Words) -> PaceCard:
+def pace_card(outlook: Outlook, words: Words, card: Card = WHOLE_CARD) -> PaceCard:
     """Return the pace card; PlanError without a course."""
     profile, target = race_figures(outlook)
     race = outlook.project.race
-    rows = tuple(_pace_row(outlook, section, words) for section in outlook.sections)
+    rows = tuple(_pace_row(outlook, section, words, card) for section in outlook.sections)
+    has_last = _has_cutoffs(outlook) and card.has(CardPart.LAST)
     return PaceCard(
         title=race.name,
         subtitle=say(
@@ -117,54 +133,46 @@ def pace_card(outlook: Outlook, words: Words) -> PaceCard:
             words.clock(race.start),
             words.duration(target.finish_s),
         ),
-        sketch=_sketch(outlook, profile, target, words),
-        heads=_pace_heads(outlook, rows, words),
+        sketch=_sketch(outlook, profile, target, words, card),
+        heads=_pace_heads(outlook, rows, words, card),
         rows=rows,
         warnings=tuple(_pace_warnings(outlook, words)),
-        notes=(say(words, _LAST_MEANS),) if _has_cutoffs(outlook) else (),
+        notes=(say(words, _LAST_MEANS),) if has_last else (),
         turning=turning(words),
     )
 
 
-def _pace_row(outlook: Outlook, section: SectionFigures, words: Words) -> PaceRow:
-    race = outlook.project.race
-    plan = _nearest_minute(race, section.arrive_s)
+def _pace_row(outlook: Outlook, section: SectionFigures, words: Words, card: Card) -> PaceRow:
+    race, station = outlook.project.race, station_of(outlook, section)
+    plan = nearest_minute(race, section.arrive_s)
     stop_s = section.leave_s - section.arrive_s
-    has_heights = outlook.profile is not None and outlook.profile.has_elevation
+    profile = outlook.profile
+    has_heights = profile is not None and profile.has_elevation and card.has(CardPart.CLIMB)
     last_s = None if section.in_hand_s is None else section.arrive_s + section.in_hand_s
-    stop = words.duration(stop_s) if stop_s >= LEAST_STOP_S else ""
+    has_stop = stop_s >= LEAST_STOP_S and card.has(CardPart.STOP)
+    stop = words.duration(stop_s) if has_stop else ""
     return PaceRow(
-        name=_place(outlook, section, words),
+        name=place_name(outlook, section, words),
         distance=words.distance_bare(section.end_m, 1),
         climb_drop=_climb_drop(section, words) if has_heights else "",
         pace=words.pace(section.pace_s_per_m),
         on_plan=words.clock(plan),
         stop=stop,
         in_hand=words.duration(section.in_hand_s),
-        late=_clock(_nearest_minute(race, section.arrive_s + LATE_S), plan, words),
+        late=_clock(nearest_minute(race, section.arrive_s + LATE_S), plan, words),
         last=_latest(race, last_s, plan, words),
         cutoff=_latest(race, section.cutoff_s, plan, words),
         stop_label=say(words, QT_TRANSLATE_NOOP("Cards", "stop {0}"), stop) if stop else "",
+        cutoff_word=words.translate(_LEAVE_BY) if is_departure(station) else "",
+        there=what_to_do(station, words) if station and card.has(CardPart.THERE) else "",
     )
 
 
-def _place(outlook: Outlook, section: SectionFigures, words: Words) -> str:
-    """Return the name of where *section* ends: a free end goes by its distance."""
-    if section.station is None and section is not outlook.sections[-1]:
-        return words.distance(section.end_m, 1)
-    return end_name(section.name, words)
+_LEAVE_BY = QT_TRANSLATE_NOOP("Cards", "leave by")
 
 
 def _climb_drop(section: SectionFigures, words: Words) -> str:
     return f"{words.height_bare(section.climb_m)} · {words.height_bare(section.drop_m)}"
-
-
-def _nearest_minute(race: Race, elapsed_s: float) -> datetime:
-    return _whole_minute(race.clock(elapsed_s + 30.0))
-
-
-def _whole_minute(at: datetime) -> datetime:
-    return at - timedelta(seconds=at.second, microseconds=at.microsecond)
 
 
 def _clock(at: datetime, plan: datetime, words: Words) -> Clock:
@@ -173,14 +181,10 @@ def _clock(at: datetime, plan: datetime, words: Words) -> Clock:
 
 
 def _latest(race: Race, elapsed_s: float | None, plan: datetime, words: Words) -> Clock:
-    # Rounded down: a latest time must not be read as half a minute later than it is. The
-    # thousandth keeps a whole minute whole when a sum of floats falls just short of it.
-    if elapsed_s is None:
-        return Clock(NONE)
-    return _clock(_whole_minute(race.clock(elapsed_s + 1e-3)), plan, words)
+    return Clock(NONE) if elapsed_s is None else _clock(latest_minute(race, elapsed_s), plan, words)
 
 
-def _pace_heads(outlook: Outlook, rows: tuple[PaceRow, ...], words: Words) -> PaceHeads:
+def _pace_heads(outlook: Outlook, rows: tuple[PaceRow, ...], words: Words, card: Card) -> PaceHeads:
     has_cutoffs = _has_cutoffs(outlook)
     has_heights = any(row.climb_drop for row in rows)
     heads = {
@@ -188,19 +192,26 @@ def _pace_heads(outlook: Outlook, rows: tuple[PaceRow, ...], words: Words) -> Pa
         "last": QT_TRANSLATE_NOOP("Cards", "last"),
         "cutoff": QT_TRANSLATE_NOOP("Cards", "cutoff"),
     }
-    with_cutoffs = {k: words.translate(v) if has_cutoffs else "" for k, v in heads.items()}
+    shown = {k: has_cutoffs and card.has(part) for k, part in _CUTOFF_PARTS.items()}
+    with_cutoffs = {
+        k: words.translate(v) if shown.get(k, has_cutoffs) else "" for k, v in heads.items()
+    }
+    late = words.translate(QT_TRANSLATE_NOOP("Cards", "30 late"))
     climb_drop = QT_TRANSLATE_NOOP("Cards", "climb · drop\u00a0{0}")
     stop = words.translate(QT_TRANSLATE_NOOP("Cards", "stop"))
     return PaceHeads(
         name=words.translate(QT_TRANSLATE_NOOP("Cards", "to")),
         distance=words.distance_unit,
         climb_drop=say(words, climb_drop, words.height_unit) if has_heights else "",
-        pace=words.pace_unit,
+        pace=words.pace_unit if card.has(CardPart.PACE) else "",
         on_plan=words.translate(QT_TRANSLATE_NOOP("Cards", "on plan")),
         stop=stop if any(row.stop for row in rows) else "",
-        late=words.translate(QT_TRANSLATE_NOOP("Cards", "30 late")),
+        late=late if card.has(CardPart.LATE) else "",
         **with_cutoffs,
     )
+
+
+_CUTOFF_PARTS = {"in_hand": CardPart.IN_HAND, "last": CardPart.LAST}
 
 
 def _pace_warnings(outlook: Outlook, words: Words) -> Iterator[str]:
@@ -212,13 +223,13 @@ def _pace_warnings(outlook: Outlook, words: Words) -> Iterator[str]:
         yield say(
             words,
             QT_TRANSLATE_NOOP("Cards", "This plan misses the cutoff at {0}."),
-            _place(outlook, missed, words),
+            place_name(outlook, missed, words),
         )
     elif missed_late is not None:
         yield say(
             words,
             QT_TRANSLATE_NOOP("Cards", "30 min late misses the cutoff at {0}."),
-            _place(outlook, missed_late, words),
+            place_name(outlook, missed_late, words),
         )
     if outlook.profile is not None and not outlook.profile.has_elevation:
         yield say(words, _NO_HEIGHTS)
@@ -241,7 +252,11 @@ def _first_missed(outlook: Outlook, late_s: float) -> SectionFigures | None:
     )
 
 
-def _sketch(outlook: Outlook, profile: Profile, target: PacePlan, words: Words) -> Sketch:
+def _sketch(
+    outlook: Outlook, profile: Profile, target: PacePlan, words: Words, card: Card
+) -> Sketch:
+    if not card.has(CardPart.PROFILE):
+        return Sketch((), (), (), "", "", "")
     has_heights = profile.has_elevation
     return Sketch(
         line=_profile_line(profile) if has_heights else (),

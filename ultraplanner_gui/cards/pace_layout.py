@@ -13,6 +13,7 @@ from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
 from ultraplanner_gui.wording.words import NONE
 
+DOT = "·"
 MOST_NAME_LINES = 2
 LEAST_NAME_SHARE = 0.16
 STRAIN_STOP, STRAIN_NAME, STRAIN_LIST = 1, 2, 5
@@ -49,7 +50,8 @@ def pace_wide(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | None:
         names = setting.wrap(row.name, table.name_mm, setting.name_pt, bold=True)
         most_lines = max(most_lines, len(names))
         draw = partial(_row_ops, table, index, names, setting)
-        rows.append(Block(_row_mm(table, index, names, setting), draw))
+        block = Block(_row_mm(table, index, names, setting), draw)
+        rows.append(_with_there(block, row, setting, frame.inner_mm))
     heads = _heads(table, card.heads.name, setting)
     strain = _strain(card, setting, table.name_mm, most_lines)
     return _sheet(card, setting, frame, rows, heads, strain)
@@ -69,7 +71,8 @@ def pace_two_lines(card: PaceCard, setting: Setting, frame: Frame) -> Sheet | No
         most_lines = max(most_lines, len(named.names))
         strain = max(strain, STRAIN_STOP if named.stops else 0)
         draw = partial(_two_line_ops, table, index, named, ground, row, setting)
-        rows.append(Block(_row_mm(table, index, named.names, setting, len(named.stops) + 1), draw))
+        height = _row_mm(table, index, named.names, setting, len(named.stops) + 1)
+        rows.append(_with_there(Block(height, draw), row, setting, frame.inner_mm))
     heads = _heads(table, card.heads.name, setting, partial(ground.head_ops, card, setting))
     strain += _strain(card, setting, table.name_mm, most_lines)
     return _sheet(card, setting, frame, rows, heads, strain)
@@ -116,6 +119,10 @@ def _one_line(clock: Clock) -> tuple[str, ...]:
     return (f"{clock.day} {clock.time}" if clock.day else clock.time,)
 
 
+def _words(word: str) -> tuple[str, ...]:
+    return (word,) if word else ()
+
+
 def _two_lines(clock: Clock) -> tuple[str, ...]:
     return (clock.time, clock.day) if clock.day else (clock.time,)
 
@@ -125,16 +132,20 @@ def _wide_columns(card: PaceCard) -> Iterator[_Column]:
     yield _Column(heads.distance, tuple((r.distance,) for r in rows))
     if heads.climb_drop:
         yield _Column(heads.climb_drop, tuple((r.climb_drop,) for r in rows))
-    yield _Column(heads.pace, tuple((r.pace,) for r in rows))
+    if heads.pace:
+        yield _Column(heads.pace, tuple((r.pace,) for r in rows))
     yield _Column(heads.on_plan, tuple((r.on_plan,) for r in rows), is_figure=True)
     if heads.stop:
         yield _Column(heads.stop, tuple((r.stop,) for r in rows))
     if heads.in_hand:
         yield _Column(heads.in_hand, tuple((r.in_hand,) for r in rows))
-    yield _Column(heads.late, tuple(_one_line(r.late) for r in rows))
+    if heads.late:
+        yield _Column(heads.late, tuple(_one_line(r.late) for r in rows))
     if heads.last:
         yield _Column(heads.last, tuple(_one_line(r.last) for r in rows))
-        yield _Column(heads.cutoff, tuple(_one_line(r.cutoff) for r in rows))
+    if heads.cutoff:
+        cells = tuple((*_one_line(r.cutoff), *_words(r.cutoff_word)) for r in rows)
+        yield _Column(heads.cutoff, cells)
 
 
 def _two_line_columns(card: PaceCard) -> Iterator[_Column]:
@@ -144,10 +155,13 @@ def _two_line_columns(card: PaceCard) -> Iterator[_Column]:
         yield _Column(f"{heads.on_plan}\n{heads.in_hand}", plan, is_figure=True)
     else:
         yield _Column(heads.on_plan, tuple((r.on_plan,) for r in rows), is_figure=True)
-    yield _Column(heads.late, tuple(_two_lines(r.late) for r in rows))
+    if heads.late:
+        yield _Column(heads.late, tuple(_two_lines(r.late) for r in rows))
     if heads.last:
         yield _Column(heads.last, tuple(_two_lines(r.last) for r in rows))
-        yield _Column(heads.cutoff, tuple(_two_lines(r.cutoff) for r in rows))
+    if heads.cutoff:
+        cells = tuple((*_two_lines(r.cutoff), *_words(r.cutoff_word)) for r in rows)
+        yield _Column(heads.cutoff, cells)
 
 
 def _cells_mm(column: _Column, setting: Setting) -> float:
@@ -193,6 +207,20 @@ def _table(
 
 
 # Rows and heads
+
+
+def _with_there(block: Block, row: PaceRow, setting: Setting, width_mm: float) -> Block:
+    """Return *block* with what to do there under it, over the whole width."""
+    if not row.there:
+        return block
+    size = setting.small_pt
+    lines = setting.wrap(row.there, width_mm, size)
+    height = block.height_mm + len(lines) * setting.line_mm(size)
+
+    def draw() -> list[Op]:
+        return [*block.draw(), *setting.stacked(lines, 0.0, block.height_mm, size)]
+
+    return Block(height, draw)
 
 
 def _row_mm(
@@ -301,6 +329,7 @@ class _Ground:
     """The figures under a name: distance, climb and drop, pace; right edges within the column."""
 
     right_mm: tuple[float, float, float]
+    has_pace: bool = True
 
     @classmethod
     def of(cls, card: PaceCard, setting: Setting) -> _Ground:
@@ -319,6 +348,8 @@ class _Ground:
             setting.widest_mm((r.pace for r in card.rows), size),
             setting.width_mm(heads.pace, label),
         )
+        if not heads.pace:
+            return cls((first, second, second), has_pace=False)
         return cls((first, second, second + gap + pace))
 
     @property
@@ -329,7 +360,8 @@ class _Ground:
     def ops(self, row: PaceRow, setting: Setting) -> list[Op]:
         """Return the figures of *row*."""
         size = setting.small_pt
-        texts = zip((row.distance, row.climb_drop, row.pace), self.right_mm, strict=True)
+        pace = row.pace if self.has_pace else ""
+        texts = zip((row.distance, row.climb_drop, pace), self.right_mm, strict=True)
         return [Text(x, em_mm(size), text, size, align="right") for text, x in texts if text]
 
     def head_ops(self, card: PaceCard, setting: Setting) -> list[Op]:
@@ -406,11 +438,12 @@ def _items(card: PaceCard, row: PaceRow) -> Iterator[tuple[str, str]]:
     pairs = (
         (heads.in_hand, row.in_hand),
         (heads.last, *_one_line(row.last)),
-        (heads.cutoff, *_one_line(row.cutoff)),
+        (row.cutoff_word or heads.cutoff, *_one_line(row.cutoff)),
         (heads.late, *_one_line(row.late)),
         (heads.distance, row.distance),
         (heads.climb_drop, row.climb_drop),
         (heads.pace, row.pace),
         (heads.stop, row.stop),
+        (DOT, row.there),
     )
     yield from ((label, text) for label, text in pairs if label and text not in ("", NONE))

@@ -10,13 +10,11 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF, QUuid
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from ultraplanner_gui.cards.content import card_content
-from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.make import all_pages
 from ultraplanner_gui.cards.page import MM_PER_PT, Page, Text
 from ultraplanner_gui.cards.paint import MM_PER_INCH, measure, paint_page
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.exchange.safe_write import write_bytes
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.wording.words import Words
 
 RESOLUTION_DPI = 1200
@@ -34,16 +32,7 @@ _NO_METADATA = QByteArray(
 
 def card_pages(outlook: Outlook, words: Words) -> tuple[Page, ...]:
     """Return the pages of every card of the project; PlanError if there is none to make."""
-    cards = outlook.project.cards
-    if not cards:
-        raise PlanError(QT_TRANSLATE_NOOP("Cards", "No card is chosen. Add a card, then print."))
-    return tuple(
-        page
-        for card in cards
-        for page in lay_out(
-            card_content(card.kind, outlook, words), card.width_mm, card.height_mm, measure
-        )
-    )
+    return all_pages(outlook, words, measure)
 
 
 def write_cards(outlook: Outlook, words: Words, path: Path) -> None:

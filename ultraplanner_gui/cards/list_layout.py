@@ -1,0 +1,182 @@
+"""Cards of headings and lines: boxes to tick, blanks to write on, one column or several."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from functools import partial
+from typing import NamedTuple
+
+from ultraplanner_gui.cards.flow import Block, Frame, Sheet
+from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
+from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
+from ultraplanner_gui.cards.setting import Setting, em_mm
+
+LEAST_COLUMN_MM = 60.0
+LEAST_COLUMN_EM = 17.0
+MOST_LABEL_SHARE = 0.4
+LEAST_BLANK_MM = 13.0
+WRITING_MM = 7.0
+BOX_EM, BOX_LINE_MM = 0.78, 0.3
+LOUD_TITLE = 2.2
+STRAIN_BROKEN = 2
+
+
+class _Word(NamedTuple):
+    """A blank to write on with its label, from where on the line, and how long."""
+
+    label: str
+    label_mm: float
+    from_mm: float
+    to_mm: float
+    line: int
+
+
+def list_sheet(card: ListCard, columns: int, setting: Setting, frame: Frame) -> Sheet | None:
+    """Return the card in so many columns, None if they would be too narrow."""
+    width = frame.column_mm(columns)
+    least = max(LEAST_COLUMN_MM, LEAST_COLUMN_EM * em_mm(setting.body_pt))
+    if columns > 1 and width < least:
+        return None
+    rows = [block for entry in card.entries for block in _blocks(entry, setting, width)]
+    return Sheet(
+        setting=setting,
+        title=card.title,
+        subtitle=card.subtitle,
+        rows=rows,
+        turning=card.turning,
+        warnings=card.warnings,
+        notes=card.notes,
+        strain=_strain(card, setting, width),
+        columns=columns,
+        title_times=LOUD_TITLE if card.is_loud else 1.0,
+    )
+
+
+def _strain(card: ListCard, setting: Setting, width_mm: float) -> int:
+    words = (word for entry in card.entries for word in entry.head.split())
+    is_broken = setting.widest_mm(words, setting.name_pt, bold=True) > width_mm
+    return STRAIN_BROKEN if is_broken else 0
+
+
+def _blocks(entry: Entry, setting: Setting, width_mm: float) -> Iterator[Block]:
+    """Yield the heading with its first line, then every other line by itself."""
+    head = _head(entry, setting, width_mm)
+    items = [_item(item, setting, width_mm) for item in entry.items]
+    yield _under(head, items[0]) if items else head
+    yield from (Block(block.height_mm, block.draw, joins=True) for block in items[1:])
+
+
+def _under(upper: Block, lower: Block) -> Block:
+    def draw() -> list[Op]:
+        return [*upper.draw(), *lower.at(0.0, upper.height_mm)]
+
+    return Block(upper.height_mm + lower.height_mm, draw)
+
+
+def _head(entry: Entry, setting: Setting, width_mm: float) -> Block:
+    size = setting.name_pt
+    left = _box_room(setting, size) if entry.has_box else 0.0
+    right_mm = setting.width_mm(entry.right, setting.body_pt, True)
+    room = width_mm - left
+    natural = setting.width_mm(entry.head, size, True)
+    # Where both find no room beside each other the figure goes below.
+    is_beside = bool(entry.right) and (
+        natural + setting.gap_mm + right_mm <= room or right_mm <= 0.45 * room
+    )
+    names = setting.wrap(
+        entry.head, room - (right_mm + setting.gap_mm if is_beside else 0.0), size, bold=True
+    )
+    below = [] if is_beside else setting.wrap(entry.right, room, setting.body_pt, bold=True)
+    pitch = setting.line_mm(size)
+
+    def draw() -> list[Op]:
+        ops: list[Op] = list(setting.stacked(names, left, 0.0, size, bold=True))
+        if entry.has_box:
+            ops.append(_box(0.0, em_mm(size), size))
+        if is_beside:
+            ops.append(
+                Text(width_mm, em_mm(size), entry.right, setting.body_pt, bold=True, align="right")
+            )
+        ops += setting.stacked(below, left, len(names) * pitch, setting.body_pt, bold=True)
+        return ops
+
+    return Block(len(names) * pitch + len(below) * setting.line_mm(setting.body_pt), draw)
+
+
+def _item(item: Item, setting: Setting, width_mm: float) -> Block:
+    if item.blanks:
+        return _blanks(item.blanks, setting, width_mm)
+    size = setting.figure_pt if item.loud else setting.body_pt
+    left = _box_room(setting, size) if item.has_box else 0.0
+    label_mm = setting.width_mm(item.label, setting.small_pt, True)
+    label_mm += setting.gap_mm if item.label else 0.0
+    is_beside = label_mm <= MOST_LABEL_SHARE * width_mm
+    labels = (
+        () if is_beside else setting.wrap(item.label, width_mm - left, setting.small_pt, bold=True)
+    )
+    indent = left + (label_mm if is_beside else 0.0)
+    lines = setting.wrap(item.text, width_mm - indent, size, bold=item.loud)
+    top = len(labels) * setting.line_mm(setting.small_pt)
+
+    def draw() -> list[Op]:
+        ops: list[Op] = list(setting.stacked(labels, left, 0.0, setting.small_pt, bold=True))
+        ops += setting.stacked(lines, indent, top, size, bold=item.loud)
+        if item.has_box:
+            ops.append(_box(0.0, em_mm(size), size))
+        if is_beside and item.label:
+            ops.append(Text(left, em_mm(size), item.label, setting.small_pt, bold=True))
+        return ops
+
+    return Block(top + max(len(lines), 1 if is_beside else 0) * setting.line_mm(size), draw)
+
+
+def _box_room(setting: Setting, size_pt: float) -> float:
+    return BOX_EM * em_mm(size_pt) + 0.6 * setting.gap_mm
+
+
+def _box(x_mm: float, baseline_mm: float, size_pt: float) -> Rect:
+    side = BOX_EM * em_mm(size_pt)
+    return Rect(x_mm + 0.15, baseline_mm - side, side, side, BLACK, outline_mm=BOX_LINE_MM)
+
+
+def _blanks(labels: Sequence[str], setting: Setting, width_mm: float) -> Block:
+    """Return lines to write on, as many side by side as find room."""
+    size, gap = setting.small_pt, setting.gap_mm
+    rows: list[list[str]] = [[]]
+    used = 0.0
+    for label in labels:
+        wide = setting.width_mm(label, size) + 0.4 * gap + LEAST_BLANK_MM
+        if rows[-1] and used + gap + wide > width_mm:
+            rows.append([])
+            used = 0.0
+        used += wide + (gap if rows[-1] else 0.0)
+        rows[-1].append(label)
+    words = [w for k, row in enumerate(rows) for w in _shared(row, k, setting, width_mm)]
+    pitch = max(WRITING_MM, 1.4 * setting.line_mm(size))
+    return Block(len(rows) * pitch + 0.8, partial(_blank_ops, words, pitch, size))
+
+
+def _shared(labels: Sequence[str], line: int, setting: Setting, width_mm: float) -> Iterator[_Word]:
+    """Yield the blanks of one line; the room that is left is shared among them."""
+    size, gap = setting.small_pt, setting.gap_mm
+    natural = [setting.width_mm(label, size) + 0.4 * gap for label in labels]
+    blank = (width_mm - sum(natural) - gap * (len(labels) - 1)) / len(labels)
+    x = 0.0
+    for label, ahead in zip(labels, natural, strict=True):
+        yield _Word(label, x, x + ahead, max(x + ahead, x + ahead + blank), line)
+        x += ahead + blank + gap
+
+
+def _blank_ops(words: Sequence[_Word], pitch_mm: float, size_pt: float) -> list[Op]:
+    ops: list[Op] = []
+    for word in words:
+        y = (word.line + 1) * pitch_mm - 0.6
+        ops.append(Text(word.label_mm, y, word.label, size_pt))
+        ops.append(Line((word.from_mm, y + 0.4), (word.to_mm, y + 0.4), 0.2, BLACK))
+    return ops
+
+
+def forms_of(card: ListCard) -> Iterator[Callable[[Setting, Frame], Sheet | None]]:
+    """Yield the ways to set *card*: one column, then more."""
+    for columns in range(1, card.most_columns + 1):
+        yield partial(list_sheet, card, columns)

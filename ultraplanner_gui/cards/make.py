@@ -1,0 +1,71 @@
+"""From a card that was chosen to its pages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from ultraplanner_gui.cards.content import card_contents
+from ultraplanner_gui.cards.fold import PANELS, folded
+from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.page import Measure, Page
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.cards import Card, CardForm, CardKind
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.wording.words import Words
+
+
+def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tuple[Page, ...]:
+    """Return the pages of one copy of *card*; PlanError if it cannot be made.
+
+    What is cut out by itself has its own number in `Page.card`, front and back the same.
+    """
+    pages: list[Page] = []
+    contents = card_contents(card, outlook, words)
+    if card.form is CardForm.FOLDED:
+        width = card.width_mm / PANELS
+        panels = [
+            page
+            for content in contents
+            for page in lay_out(content, width, card.height_mm, measure)
+        ]
+        return folded(panels, panels[0].name)
+    is_worn = card.form is CardForm.WRIST and card.width_mm < card.height_mm
+    width, height = (card.height_mm, card.width_mm) if is_worn else (card.width_mm, card.height_mm)
+    for number, content in enumerate(contents):
+        pages += [replace(page, card=number) for page in lay_out(content, width, height, measure)]
+    return tuple(pages)
+
+
+def all_pages(outlook: Outlook, words: Words, measure: Measure) -> tuple[Page, ...]:
+    """Return the pages of every copy of every card; PlanError if there is none to make."""
+    if not outlook.project.cards:
+        raise PlanError(QT_TRANSLATE_NOOP("Cards", "No card is chosen. Add a card, then print."))
+    return tuple(_all(outlook, words, measure))
+
+
+def _all(outlook: Outlook, words: Words, measure: Measure) -> Iterator[Page]:
+    number = 0
+    for card in outlook.project.cards:
+        pages = pages_of(card, outlook, words, measure)
+        for _ in range(card.copies):
+            yield from (replace(page, card=number + page.card) for page in pages)
+            number += 1 + max(page.card for page in pages)
+
+
+def says_what_moved(pages: tuple[Page, ...]) -> bool:
+    """Whether type had to shrink to the least legible size."""
+    return any(page.is_shrunk for page in pages)
+
+
+USUAL_SIZES: dict[tuple[CardKind, CardForm], tuple[float, float]] = {
+    (CardKind.PACE, CardForm.WRIST): (200.0, 48.0),
+    (CardKind.PACE, CardForm.FOLDED): (148.0, 105.0),
+    (CardKind.PACE, CardForm.CONCERTINA): (280.0, 70.0),
+    (CardKind.CREW, CardForm.SHEET): (210.0, 297.0),
+    (CardKind.BAGS, CardForm.SHEET): (148.0, 105.0),
+    (CardKind.LISTS, CardForm.SHEET): (210.0, 297.0),
+    (CardKind.WALL, CardForm.SHEET): (297.0, 420.0),
+    (CardKind.WEEKS, CardForm.SHEET): (148.0, 210.0),
+}
+"""How large a card is when it is added, where that is not A6."""
