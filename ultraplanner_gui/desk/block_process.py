@@ -73,16 +73,17 @@ def _process(work: Callable[..., None], *args: object) -> Iterator[Connection]:
     there.close()
     try:
         yield here
+    except BaseException:
+        # Before its end of the pipe breaks, or the process would complain of that.
+        process.terminate()
+        raise
     finally:
-        here.close()
-        process.join(GRACE_S if process.exitcode is None else None)
-        if process.is_alive():
-            process.terminate()
-            process.join(GRACE_S)
+        process.join(GRACE_S)
         if process.is_alive():
             process.kill()
             process.join()
         process.close()
+        here.close()
 
 
 def _heard(line: Connection, token: Token) -> Iterator[News]:

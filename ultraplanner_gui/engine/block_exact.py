@@ -67,7 +67,8 @@ class ExactPlan:
 
     `gap` is how far its cost can lie above the least possible, as a share; `is_braked` says that
     the time limit ended the search, so that another run may end elsewhere. `is_better` says that
-    the search beat the rules; where it did not, `plan` is the block by the rules.
+    the search beat the rules; where it did not, `plan` is the block by the rules. `peak_m` and
+    `longest_m` are its greatest loading week and longest run.
     """
 
     plan: BlockPlan
@@ -77,6 +78,8 @@ class ExactPlan:
     took_s: float
     by_rules: Score
     searched: Score | None
+    peak_m: float = 0.0
+    longest_m: float = 0.0
 
 
 def best_block(
@@ -98,8 +101,9 @@ def best_block(
     better = with_chosen(layout, model.chosen(found.values))
     score = score_of(better, task)
     is_better = score < by_rules
-    plan = finished(better if is_better else layout)
-    return ExactPlan(plan, is_better, gap, is_braked, took_s, by_rules, score)
+    best = better if is_better else layout
+    peaks = float(best.filled.peak_m), float(best.filled.longest_m)
+    return ExactPlan(finished(best), is_better, gap, is_braked, took_s, by_rules, score, *peaks)
 
 
 def searched(

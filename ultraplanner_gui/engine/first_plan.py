@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime, timedelta, tzinfo
+from typing import TYPE_CHECKING
 
 from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
@@ -18,6 +19,9 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 
+if TYPE_CHECKING:
+    from ultraplanner_gui.engine.block_exact import ExactPlan
+
 #: Share of easy speed on level ground that is kept through an ultramarathon. Own choice.
 KEPT_SPEED = 0.80
 #: Metres of level ground for a metre climbed: Scarf 2007, J Sports Sci 25:719, for men.
@@ -25,6 +29,7 @@ CLIMB_EQUIVALENCE = 8.0
 #: A new race is proposed this far away, at this hour; the form asks for the real date.
 WEEKS_AWAY = 20
 START_HOUR = 6
+RACES = (Kind.TUNE_UP, Kind.RACE)
 
 
 def likely_finish_s(profile: Profile, runner: Runner) -> float:
@@ -76,30 +81,45 @@ def new_block(project: Project, outlook: Outlook, today: date) -> BlockPlan:
     Volume and longest run are what they are by now (`engine.weeks.standing`); tune-up races
     ahead stay. PlanError without a course or days to run on.
     """
+    plan = build_block(request_of(project, outlook, today))
+    return replace(plan, block=_joined(project, plan.block, today))
+
+
+def request_of(project: Project, outlook: Outlook, today: date) -> BlockRequest:
+    """Return what a block from *today* on is built from; PlanError like `new_block`."""
     if outlook.profile is None:
         raise PlanError(QT_TRANSLATE_NOOP("Plan", "There is no course yet. Open a GPX file first."))
     race = project.race
     weekly_m, longest_m = standing(project, outlook.weeks, today)
-    plan = build_block(
-        BlockRequest(
-            first_day=today,
-            race_day=race.day,
-            race_m=outlook.profile.length_m,
-            climb_m=outlook.profile.ascent_m,
-            drop_m=outlook.profile.descent_m,
-            race_s=race.goal_s,
-            runner=replace(project.runner, weekly_m=weekly_m, longest_m=longest_m),
-            first_weekday=project.first_weekday,
-            dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
-            carb_target_g_per_h=project.fuel.carb_g_per_h,
-            tune_ups=tuple(
-                (s.day, s.distance_m)
-                for s in project.block.sessions
-                if s.kind is Kind.TUNE_UP and s.is_open and s.day >= today
-            ),
-        )
+    return BlockRequest(
+        first_day=today,
+        race_day=race.day,
+        race_m=outlook.profile.length_m,
+        climb_m=outlook.profile.ascent_m,
+        drop_m=outlook.profile.descent_m,
+        race_s=race.goal_s,
+        runner=replace(project.runner, weekly_m=weekly_m, longest_m=longest_m),
+        first_weekday=project.first_weekday,
+        dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
+        cutback_every=project.runner.wishes.cutback_every,
+        carb_target_g_per_h=project.fuel.carb_g_per_h,
+        tune_ups=tuple(
+            (s.day, s.distance_m)
+            for s in project.block.sessions
+            if s.kind is Kind.TUNE_UP and s.is_open and s.day >= today
+        ),
+        locked=tuple(
+            s
+            for s in project.block.sessions
+            if s.locked and s.is_open and s.day >= today and s.kind not in RACES
+        ),
     )
-    return replace(plan, block=_joined(project, plan.block, today))
+
+
+def joined(project: Project, exact: ExactPlan, today: date) -> ExactPlan:
+    """Return *exact* with what lies before *today* in *project* kept."""
+    plan = replace(exact.plan, block=_joined(project, exact.plan.block, today))
+    return replace(exact, plan=plan)
 
 
 def _joined(project: Project, block: Block, today: date) -> Block:

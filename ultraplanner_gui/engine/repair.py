@@ -38,7 +38,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError,
 from ultraplanner_gui.science.training import WINDOW_DAYS
 
 NODES = 3000
-TIME_S = 1.8
+TIME_S = 1.7
 GAP = 1e-6
 MOST_LOADS = 4
 #: The last long run is the longest of these days: every other one is a shorter one (own choice).

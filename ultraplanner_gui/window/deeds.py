@@ -5,11 +5,11 @@ What most sittings do not need is imported where it is used, so that the window 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import date
 from functools import cached_property, partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
@@ -18,28 +18,22 @@ from ultraplanner_gui.desk import places, resources
 from ultraplanner_gui.desk.demo_file import demo_file
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.profile import Profile, build_profile
 from ultraplanner_gui.plan.course import Course
-from ultraplanner_gui.plan.message import Message, PlanError
+from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
-from ultraplanner_gui.window.view_deeds import ViewDeeds
+from ultraplanner_gui.window.block_deeds import BlockDeeds
 
 if TYPE_CHECKING:
-    from ultraplanner_gui.engine.block import BlockPlan
-    from ultraplanner_gui.engine.outlook import Outlook
     from ultraplanner_gui.plan.project import Project
-    from ultraplanner_gui.window.main_window import MainWindow
     from ultraplanner_gui.window.plan_form import Answers
     from ultraplanner_gui.window.table_course import TableCourse
-
-P = ParamSpec("P")
 
 #: Files that hold a table and no line.
 TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
@@ -54,23 +48,8 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
-def build_for_plan(token: Token, project: Project, outlook: Outlook, today: date) -> BlockPlan:
-    """Build the block of *project* anew from *today* on."""
-    from ultraplanner_gui.engine.first_plan import new_block
-
-    return new_block(project, outlook, today)
-
-
-class Deeds(ViewDeeds):
+class Deeds(BlockDeeds):
     """The slots behind the actions of one window."""
-
-    def __init__(self, window: MainWindow) -> None:
-        super().__init__(window)
-        self._job: object = None
-        self._then: Callable[[Any], None] = self._propose
-        window.jobs.done.connect(self._on_job_done)
-        window.jobs.failed.connect(self._on_job_failed)
-        window.jobs.progressed.connect(self._on_job_progressed)
 
     @cached_property
     def _table_course(self) -> TableCourse:
@@ -207,16 +186,6 @@ class Deeds(ViewDeeds):
             dialogs.open_notes(self._window, self._window.document)
 
     @Slot()
-    def build_block(self) -> None:
-        document = self._window.document
-        if document is None:
-            return
-        base = document.project
-        then = partial(self._put_block_in, document, base)
-        self._window.name_work(self.tr("Building the block"))
-        self._start(then, build_for_plan, base, document.outlook, date.today())
-
-    @Slot()
     def add_session(self) -> None:
         if self._window.workplace is not None:
             self._window.workplace.buildup.add_session()
@@ -306,13 +275,6 @@ class Deeds(ViewDeeds):
             document.perform(RemoveItem(place.selection.key))
             place.selection.clear()
 
-    @Slot()
-    def cancel_job(self) -> None:
-        if self._job is not None:
-            self._window.jobs.cancel(self._job)
-            self._job = None
-            self._window.hide_progress()
-
     # Behind the slots
 
     def _show(self, file: ProjectFile) -> None:
@@ -335,39 +297,6 @@ class Deeds(ViewDeeds):
         self._window.settings.last_folder = str(path.parent)
         self._window.name_work(self.tr("Reading {0}").format(path.name))
         self._start(then, read_for_plan, path)
-
-    def _start(
-        self,
-        then: Callable[[Any], None],
-        job: Callable[Concatenate[Token, P], object],
-        *args: P.args,
-        **named: P.kwargs,
-    ) -> None:
-        """Start *job* with its progress in place; *then* takes what it makes."""
-        self.cancel_job()
-        self._then = then
-        self._job = self._window.jobs.submit(job, *args, **named)
-        self._window.show_progress(0.0)
-
-    @Slot(object, object)
-    def _on_job_done(self, ticket: object, result: object) -> None:
-        if ticket == self._job:
-            self._job = None
-            self._window.hide_progress()
-            self._then(result)
-
-    @Slot(object, object)
-    def _on_job_failed(self, ticket: object, message: object) -> None:
-        if ticket == self._job:
-            self._job = None
-            self._window.hide_progress()
-            sentence = self._window.settings.words().say(message)  # type: ignore[arg-type]
-            self._window.ask.tell(self.tr("That did not work"), sentence)
-
-    @Slot(object, object)
-    def _on_job_progressed(self, ticket: object, fraction: float) -> None:
-        if ticket == self._job:
-            self._window.show_progress(fraction)
 
     def _propose(self, result: tuple[Course, Profile]) -> None:
         from ultraplanner_gui.desk.zones import nearest_zone
@@ -435,11 +364,6 @@ class Deeds(ViewDeeds):
         self._say_notes(notes)
         return ""
 
-    def _say_notes(self, notes: Sequence[Message]) -> None:
-        words = self._window.settings.words()
-        if notes:
-            self._window.say(" ".join(words.say(note) for note in notes))
-
     def _replacement(self) -> Callable[[tuple[Course, Profile]], None]:
         """Return what puts a course that was read into the project open now."""
         document = self._window.document
@@ -452,12 +376,6 @@ class Deeds(ViewDeeds):
         if document is self._window.document:
             text = self.tr("The other course is read.")
             self._window.offer.deliver(document, base, ReplaceCourse(result[0]), text)
-
-    def _put_block_in(self, document: Document, base: Project, plan: BlockPlan) -> None:
-        if document is self._window.document:
-            text = self.tr("The new block is ready.")
-            self._window.offer.deliver(document, base, ReplaceBlock(plan.block), text)
-            self._say_notes(plan.notes)
 
     def _change_setup(self, answers: Answers) -> str:
         document = self._window.document

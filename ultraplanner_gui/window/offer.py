@@ -54,6 +54,12 @@ class OfferBar(QFrame):
         self.show()
         self.put_in.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def propose(self, document: Document, edit: Edit, text: str) -> None:
+        """Offer *edit* with *text*; it is performed only if the user says so."""
+        self._document, self._edit = document, edit
+        self._text.setText(text)
+        self.show()
+
     @Slot()
     def withdraw(self) -> None:
         """Forget what is offered."""
