@@ -2,82 +2,40 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Collection
+from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
 
-from ultraplanner_gui.exchange.gpx_parse import GpxFile, Kind, Strand
+from ultraplanner_gui.exchange.course_heights import mended_heights
+from ultraplanner_gui.exchange.course_pieces import LONGEST_BRIDGE_M, Pieces
+from ultraplanner_gui.exchange.gpx_parse import GpxFile
 from ultraplanner_gui.plan.course import FloatArray, Line
-from ultraplanner_gui.plan.message import (
-    QT_TRANSLATE_NOOP,
-    CourseError,
-    Message,
-    Quantity,
-    message,
-)
-from ultraplanner_gui.science.elevation import spikes, zero_fillers
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.reading import Repair, RepairKind
 from ultraplanner_gui.science.geodesy import distance_along, distance_between
 
-# OWN limits. Tracks that continue one another seldom meet to the metre, so a short way between
-# them is run ground; a long one is a piece that is missing.
-LONGEST_BRIDGE_M = 2_000.0
+# OWN limits.
 BRIDGE_TO_MENTION_M = 50.0
-LOWEST_M, HIGHEST_M = -1_000.0, 10_000.0
 SPARSE_M = 100.0
+#: A point is astray if the line jumps so far to it and back, and so much further than usual.
+STRAY_M, STRAY_STEPS, STRAY_SHARE, MOST_STRAY = 500.0, 20.0, 0.25, 5
+#: At the very start or end, where there is no way back, it is so far.
+STRAY_END_M = 50_000.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Pieces:
-    """The strands that make the line, as places in the arrays of the file.
-
-    `points` are indices into those arrays in course order, `starts` the places in `points` at
-    which a new segment begins.
-    """
-
-    kind: Kind
-    strands: tuple[Strand, ...]
-    points: npt.NDArray[np.intp]
-    starts: tuple[int, ...]
-
-
-def pieces_of(gpx: GpxFile) -> Pieces:
-    """Return the tracks of *gpx*, its routes if it has no track; CourseError if neither has two
-    points.
-    """
-    for kind in ("track", "route"):
-        strands = tuple(
-            s for s in gpx.strands if s.kind == kind and s.starts and s.end > s.starts[0]
-        )
-        points = [np.arange(s.starts[0], s.end) for s in strands]
-        if sum(map(len, points)) >= 2:
-            return Pieces(kind, strands, np.concatenate(points), _starts(strands))
-    raise CourseError(
-        QT_TRANSLATE_NOOP(
-            "Course", "{0} holds no track and no route to run along. Export it with its track."
-        ),
-        gpx.file,
-    )
-
-
-def _starts(strands: tuple[Strand, ...]) -> tuple[int, ...]:
-    starts: list[int] = []
-    before = 0
-    for strand in strands:
-        first = strand.starts[0]
-        inside = (s for s in strand.starts if s < strand.end)
-        starts.extend(before + s - first for s in inside)
-        before += strand.end - first
-    return tuple(sorted({s for s in starts if s > 0}))
-
-
-def line_of(gpx: GpxFile) -> tuple[Line, tuple[Message, ...]]:
-    """Return the one line to run in *gpx* and what had to be mended to get it."""
-    pieces = pieces_of(gpx)
-    repairs = _said_of_pieces(gpx, pieces)
+def line_of(
+    gpx: GpxFile, pieces: Pieces, without: Collection[RepairKind] = ()
+) -> tuple[Line, tuple[Message, ...]]:
+    """Return the one line to run in *pieces* of *gpx* and what had to be mended to get it."""
+    repairs: list[Message] = []
     kept, starts = _without_repeats(gpx, pieces)
+    if RepairKind.STRAY not in without:
+        kept, starts, said = _without_strays(gpx, kept, starts)
+        repairs += said
     latitude, longitude = gpx.latitude_deg[kept], gpx.longitude_deg[kept]
-    gaps, said = gaps_of(latitude, longitude, starts)
+    gaps, said = gaps_of(latitude, longitude, starts, without)
     repairs += said
     distance = distance_along(latitude, longitude, gaps)
     if distance[-1] / len(kept) > SPARSE_M:
@@ -90,39 +48,14 @@ def line_of(gpx: GpxFile) -> tuple[Line, tuple[Message, ...]]:
                 Quantity(float(distance[-1]) / len(kept), "m"),
             )
         )
-    elevation, said = mended_heights(distance, gpx.elevation_m[kept])
+    elevation, said = mended_heights(distance, gpx.elevation_m[kept], without)
     return Line(latitude, longitude, elevation, gaps), tuple(repairs + said)
 
 
-def _said_of_pieces(gpx: GpxFile, pieces: Pieces) -> list[Message]:
-    repairs: list[Message] = []
-    count = Quantity(len(pieces.strands), "count")
-    if len(pieces.strands) > 1 and pieces.kind == "track":
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP("Course", "{0} tracks were joined in the order of the file."),
-                count,
-            )
-        )
-    elif len(pieces.strands) > 1:
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP("Course", "{0} routes were joined in the order of the file."),
-                count,
-            )
-        )
-    if pieces.kind == "track" and any(s.kind == "route" and s.starts for s in gpx.strands):
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course", "The file holds a route as well; the course follows the track."
-                )
-            )
-        )
-    return repairs
+IndexArray = npt.NDArray[np.intp]
 
 
-def _without_repeats(gpx: GpxFile, pieces: Pieces) -> tuple[npt.NDArray[np.intp], tuple[int, ...]]:
+def _without_repeats(gpx: GpxFile, pieces: Pieces) -> tuple[IndexArray, tuple[int, ...]]:
     """Return the points that differ from the one before, and where segments start among them."""
     points = pieces.points
     differs = np.zeros(len(points), dtype=np.bool_)
@@ -130,85 +63,86 @@ def _without_repeats(gpx: GpxFile, pieces: Pieces) -> tuple[npt.NDArray[np.intp]
     for values in (gpx.latitude_deg, gpx.longitude_deg, gpx.elevation_m):
         v = values[points]
         differs[1:] |= (v[1:] != v[:-1]) & ~(np.isnan(v[1:]) & np.isnan(v[:-1]))
-    place = np.cumsum(differs) - 1
-    starts = {int(place[s]) + (0 if differs[s] else 1) for s in pieces.starts}
-    kept = points[differs]
-    return kept, tuple(sorted(s for s in starts if 0 < s < len(kept)))
+    # A segment that starts where the one before ended goes on: nothing lies between them.
+    starts = tuple(s for s in pieces.starts if differs[s])
+    return points[differs], _starts_among(starts, differs)
+
+
+def _starts_among(starts: tuple[int, ...], is_kept: npt.NDArray[np.bool_]) -> tuple[int, ...]:
+    """Return where segments start among the points that are kept."""
+    before = np.concatenate(([0], np.cumsum(is_kept)))
+    kept = {int(before[s]) for s in starts}
+    return tuple(sorted(s for s in kept if 0 < s < before[-1]))
+
+
+def _without_strays(
+    gpx: GpxFile, points: IndexArray, starts: tuple[int, ...]
+) -> tuple[IndexArray, tuple[int, ...], list[Message]]:
+    """Return the points without those the line jumps to and back from."""
+    latitude, longitude = gpx.latitude_deg[points], gpx.longitude_deg[points]
+    step = distance_between(latitude[:-1], longitude[:-1], latitude[1:], longitude[1:])
+    if len(step) < 3:
+        return points, starts, []
+    far = max(STRAY_M, STRAY_STEPS * float(np.median(step)))
+    jumps = np.flatnonzero(step > far).tolist()
+    is_kept = np.ones(len(points), dtype=np.bool_)
+    for out, back in pairwise(jumps):
+        if back - out > MOST_STRAY or not is_kept[out]:
+            continue
+        way = distance_between(
+            latitude[out], longitude[out], latitude[back + 1], longitude[back + 1]
+        )
+        if way <= STRAY_SHARE * min(step[out], step[back]):
+            is_kept[out + 1 : back + 1] = False
+    _mark_stray_ends(is_kept, step, jumps)
+    strays = int(np.count_nonzero(~is_kept))
+    if not strays:
+        return points, starts, []
+    said = Repair(
+        QT_TRANSLATE_NOOP("Course", "Points far off the line were left out: {0}."),
+        (Quantity(strays, "count"),),
+        RepairKind.STRAY,
+    )
+    return points[is_kept], _starts_among(starts, is_kept), [said]
+
+
+def _mark_stray_ends(is_kept: npt.NDArray[np.bool_], step: FloatArray, jumps: list[int]) -> None:
+    if len(is_kept) <= 4 * MOST_STRAY or not jumps:
+        return
+    if jumps[0] < MOST_STRAY and step[jumps[0]] > STRAY_END_M:
+        is_kept[: jumps[0] + 1] = False
+    if jumps[-1] >= len(step) - MOST_STRAY and step[jumps[-1]] > STRAY_END_M:
+        is_kept[jumps[-1] + 1 :] = False
 
 
 def gaps_of(
-    latitude: FloatArray, longitude: FloatArray, starts: tuple[int, ...]
+    latitude: FloatArray,
+    longitude: FloatArray,
+    starts: tuple[int, ...],
+    without: Collection[RepairKind] = (),
 ) -> tuple[tuple[int, ...], list[Message]]:
-    """Return which segment starts are gaps of the course; the others are bridged straight."""
+    """Return which segment starts are gaps of the course; the others are bridged straight.
+
+    Without the one repair nothing is bridged, without the other all is.
+    """
     if not starts:
         return (), []
     at = np.array(starts)
     width = distance_between(latitude[at - 1], longitude[at - 1], latitude[at], longitude[at])
-    is_gap = width > LONGEST_BRIDGE_M
+    is_long = width > LONGEST_BRIDGE_M
+    bridged, missing = float(width[~is_long].sum()), float(width[is_long].sum())
+    is_gap = is_long & (RepairKind.BROKEN not in without)
     repairs: list[Message] = []
-    bridged = float(width[~is_gap].sum())
-    if bridged > BRIDGE_TO_MENTION_M:
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course",
-                    "Between pieces that do not quite meet, {0} in all were bridged straight.",
-                ),
-                Quantity(bridged, "m"),
-            )
+    if bridged > BRIDGE_TO_MENTION_M and RepairKind.BRIDGED in without:
+        is_gap |= ~is_long & (width > 0.0)
+    elif bridged > BRIDGE_TO_MENTION_M:
+        said = QT_TRANSLATE_NOOP(
+            "Course", "Between pieces that do not quite meet, {0} in all were bridged straight."
         )
-    if is_gap.any():
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course", "The line is broken: {0} in all are missing and not counted."
-                ),
-                Quantity(float(width[is_gap].sum()), "m"),
-            )
+        repairs.append(Repair(said, (Quantity(bridged, "m"),), RepairKind.BRIDGED))
+    if missing and RepairKind.BROKEN not in without:
+        said = QT_TRANSLATE_NOOP(
+            "Course", "The line is broken: {0} in all are missing and not counted."
         )
+        repairs.append(Repair(said, (Quantity(missing, "m"),), RepairKind.BROKEN))
     return tuple(at[is_gap].tolist()), repairs
-
-
-def mended_heights(distance: FloatArray, elevation: FloatArray) -> tuple[FloatArray, list[Message]]:
-    """Return the heights with fillers and spikes made NaN, and what is to be said about them."""
-    heights = elevation.copy()
-    with np.errstate(invalid="ignore"):
-        heights[(heights <= LOWEST_M) | (heights >= HIGHEST_M)] = np.nan
-    known = np.isfinite(heights)
-    if not known.any() or not heights[known].any():
-        return np.full(len(heights), np.nan), [
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course",
-                    "The file has no heights: climb and drop are unknown, all counts as level.",
-                )
-            )
-        ]
-    heights[zero_fillers(distance, heights)] = np.nan
-    missing = int(np.isnan(heights).sum())
-    spiky = spikes(distance, heights) & np.isfinite(heights)
-    heights[spiky] = np.nan
-    repairs: list[Message] = []
-    if missing:
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course",
-                    "Height missing at {0} of {1} points: taken from the points about them.",
-                ),
-                Quantity(missing, "count"),
-                Quantity(len(heights), "count"),
-            )
-        )
-    if spiky.any():
-        repairs.append(
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Course",
-                    "Heights that jump up or down and back were left out, at {0} of {1} points.",
-                ),
-                Quantity(int(spiky.sum()), "count"),
-                Quantity(len(heights), "count"),
-            )
-        )
-    return heights, repairs

@@ -10,7 +10,7 @@ from itertools import pairwise
 import numpy as np
 
 from ultraplanner_gui.edits.course import LONGEST_STOP_S
-from ultraplanner_gui.exchange.course_line import HIGHEST_M, LOWEST_M
+from ultraplanner_gui.exchange.course_heights import HIGHEST_M, LOWEST_M
 from ultraplanner_gui.exchange.course_rows import (
     NOWHERE,
     CourseRow,

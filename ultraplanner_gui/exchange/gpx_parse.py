@@ -23,7 +23,7 @@ from ultraplanner_gui.exchange.safe_read import read_bytes, shown_name
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, CourseError
 
-NAMESPACES = ("http://www.topografix.com/GPX/1/1", "http://www.topografix.com/GPX/1/0", "")
+_NAMESPACE = re.compile(r"|https?://(www\.)?topografix\.com/GPX/\S{0,20}", re.IGNORECASE)
 DEEPEST = 64
 MOST_ATTRIBUTES = 64
 LONGEST_TEXT = 4096
@@ -44,6 +44,10 @@ _CHILDREN: dict[str, tuple[str, ...]] = {
     "trkpt": ("ele", "time"),
 }
 _NUMBER = re.compile(r"[ \t\r\n]*[+-]?(?:[0-9]+\.?[0-9]*|\.[0-9]+)(?:[eE][+-]?[0-9]+)?[ \t\r\n]*")
+
+_CONTROLS = re.compile(rb"[\x00-\x08\x0b\x0c\x0e-\x1f]")
+_NO_HEIGHT = frozenset(("", "nan", "null", "none", "-", "--"))
+_TELL_EVERY = 2_048
 
 Kind = Literal["track", "route"]
 
@@ -85,19 +89,25 @@ class GpxFile:
     waypoints: tuple[Waypoint, ...]
 
 
-def parse_gpx(path: Path, with_times: bool = False) -> GpxFile:
+def parse_gpx(
+    path: Path, with_times: bool = False, progress: Callable[[float], None] | None = None
+) -> GpxFile:
     """Return what the GPX file at *path* holds; CourseError with a sentence for the user if it
     is none, is damaged, or asks for more than a course can need.
+
+    *progress* is told now and then what share of it is read, and may raise to stop.
     """
     data = read_bytes(path)
     name = shown_name(path)
-    reader = _Reader(name, with_times)
+    reader = _Reader(name, with_times, progress)
     try:
         reader.parse(data)
     except CourseError:
         raise
     except expat.ExpatError as error:
-        raise _broken(name, data, error) from error
+        if not _is_in_old_letters(data, error):
+            raise _broken(name, data, error) from error
+        return _parsed_as_latin(name, data, with_times, progress)
     except (ValueError, LookupError) as error:  # encodings expat cannot map, UTF-7 among them
         raise CourseError(
             QT_TRANSLATE_NOOP(
@@ -105,6 +115,28 @@ def parse_gpx(path: Path, with_times: bool = False) -> GpxFile:
             ),
             name,
         ) from error
+    return reader.result()
+
+
+def _is_in_old_letters(data: bytes, error: expat.ExpatError) -> bool:
+    """Whether what stopped the parser is text that says it is UTF-8 and is Latin-1."""
+    if error.code != expat.errors.codes[expat.errors.XML_ERROR_INVALID_TOKEN] or b"\0" in data:
+        return False
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:
+        return not _CONTROLS.search(data)
+    return False
+
+
+def _parsed_as_latin(
+    name: str, data: bytes, with_times: bool, progress: Callable[[float], None] | None
+) -> GpxFile:
+    reader = _Reader(name, with_times, progress, "iso-8859-1")
+    try:
+        reader.parse(data)
+    except expat.ExpatError as error:
+        raise _broken(name, data, error) from error
     return reader.result()
 
 
@@ -142,8 +174,16 @@ def _not_gpx(name: str) -> CourseError:
 class _Reader:
     """Expat handlers that fill arrays; every limit is checked where it would be passed."""
 
-    def __init__(self, file: str, with_times: bool) -> None:
+    def __init__(
+        self,
+        file: str,
+        with_times: bool,
+        progress: Callable[[float], None] | None = None,
+        encoding: str | None = None,
+    ) -> None:
         self._file = file
+        self._progress = progress
+        self._size = 1
         self._name = ""
         self._latitude, self._longitude = array("d"), array("d")
         self._elevation, self._epoch = array("d"), array("d")
@@ -160,7 +200,7 @@ class _Reader:
         }
         if with_times:
             self._leaves["time"] = self._on_time
-        parser = expat.ParserCreate(namespace_separator=" ")
+        parser = expat.ParserCreate(encoding, namespace_separator=" ")
         parser.ordered_attributes = True
         parser.buffer_text = True
         parser.SetParamEntityParsing(expat.XML_PARAM_ENTITY_PARSING_NEVER)
@@ -175,6 +215,7 @@ class _Reader:
         """Read the whole file in one call: fed in pieces, expat scans a long attribute anew
         with each of them.
         """
+        self._size = len(data)
         self._parser.Parse(data, True)
 
     def result(self) -> GpxFile:
@@ -214,7 +255,7 @@ class _Reader:
     def _root(self, name: str) -> str:
         """Learn from the root which namespace the file speaks."""
         namespace, _, local = name.rpartition(" ")
-        if local != "gpx" or namespace not in NAMESPACES:
+        if local != "gpx" or _NAMESPACE.fullmatch(namespace) is None:
             raise _not_gpx(self._file)
         prefix = f"{namespace} " if namespace else ""
         known = {*_CHILDREN, *self._leaves, ""}
@@ -226,8 +267,11 @@ class _Reader:
 
     def _on_point(self, attributes: list[str]) -> None:
         latitude, longitude = self._place(attributes)
-        if len(self._latitude) + len(self._waypoints) >= MOST_POINTS:
+        count = len(self._latitude)
+        if count + len(self._waypoints) >= MOST_POINTS:
             self._refuse_count()
+        if count % _TELL_EVERY == 0 and self._progress is not None:
+            self._progress(self._parser.CurrentByteIndex / self._size)
         self._latitude.append(latitude)
         self._longitude.append(longitude)
         self._elevation.append(math.nan)
@@ -257,7 +301,7 @@ class _Reader:
         self._text.append(text)
 
     def _on_elevation(self, text: str) -> None:
-        if text.strip():
+        if text.strip().lower() not in _NO_HEIGHT:
             self._elevation[-1] = self._number(text)
 
     def _on_time(self, text: str) -> None:

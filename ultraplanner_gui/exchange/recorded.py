@@ -7,7 +7,7 @@ from bisect import bisect_right
 import numpy as np
 import numpy.typing as npt
 
-from ultraplanner_gui.exchange.course_line import Pieces
+from ultraplanner_gui.exchange.course_pieces import Pieces
 from ultraplanner_gui.exchange.gpx_parse import GpxFile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError
@@ -18,6 +18,9 @@ IndexArray = npt.NDArray[np.intp]
 # clock that was not set; and a file of which so few points are in order is out of order.
 LONGEST_S = 10 * 86_400.0
 IN_ORDER_SHARE = 0.9
+# OWN limits of times that come of drawing a line: points so evenly spaced in time, and some
+# stretches run so many times faster than the usual, as no run is.
+DRAWN_STEP_S, DRAWN_EVEN_SHARE, DRAWN_FAST, DRAWN_LEAST = 20.0, 0.99, 3.0, 50
 
 
 def timed_points(gpx: GpxFile, pieces: Pieces) -> tuple[IndexArray, FloatArray, tuple[int, ...]]:
@@ -46,6 +49,31 @@ def timed_points(gpx: GpxFile, pieces: Pieces) -> tuple[IndexArray, FloatArray, 
         )
     starts = np.flatnonzero(np.diff(segment[kept])) + 1
     return pieces.points[kept], times[kept], tuple(starts.tolist())
+
+
+def check_is_run(file: str, along_m: FloatArray, elapsed_s: FloatArray) -> None:
+    """Raise CourseError if the times are those a program gave to a line that was drawn.
+
+    Such a program sets its points evenly in time, however far apart: in a run recorded once a
+    minute hardly a minute is run three times as fast as the usual one.
+    """
+    steps_s = np.diff(elapsed_s)
+    if len(steps_s) < DRAWN_LEAST:
+        return
+    usual_s = float(np.median(steps_s))
+    is_even = np.abs(steps_s - usual_s) <= 0.01 * usual_s
+    if usual_s < DRAWN_STEP_S or is_even.mean() < DRAWN_EVEN_SHARE:
+        return
+    speed_mps = np.diff(along_m)[is_even] / usual_s
+    if float(np.quantile(speed_mps, 0.99)) > DRAWN_FAST * float(np.median(speed_mps)):
+        raise CourseError(
+            QT_TRANSLATE_NOOP(
+                "Course",
+                "The times in {0} come of drawing the line, not of running it. Open it as a course,"
+                " or export the recording.",
+            ),
+            file,
+        )
 
 
 def _by_segment_start(usable: IndexArray, times: FloatArray, segment: IndexArray) -> IndexArray:

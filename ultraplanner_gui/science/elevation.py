@@ -13,6 +13,13 @@ SPIKE_HEIGHT_M = 30.0
 SPIKE_SLOPE = 1.0
 SPIKE_LENGTH_M = 500.0
 
+M_PER_FOOT = 0.3048
+# OWN limits of `is_in_feet`.
+NO_RACE_ABOVE_M = 5_900.0
+FEET_STEEP, FEET_STEEP_SHARE = 0.45, 0.08
+FEET_GRID_M, FEET_LEAST_M = 100.0, 2_000.0
+FEET_WHOLE, FEET_WHOLE_SHARE, FEET_LEAST_HEIGHTS = 0.02, 0.98, 20
+
 
 def filled(distance_m: FloatArray, elevation_m: FloatArray) -> FloatArray:
     """Return the heights with NaN filled in along the line; level before the first and after the
@@ -64,6 +71,48 @@ def zero_fillers(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray
         jumps_out = end == len(elevation_m) or is_jump[end - 1]
         found[first:end] = jumps_in and jumps_out
     return found
+
+
+def is_in_feet(distance_m: FloatArray, elevation_m: FloatArray) -> bool:
+    """Whether heights look like feet; NaN where unknown.
+
+    One sign is enough: half the course higher than any is run in metres; whole metres once they
+    are taken as feet, and not before; or so much of the way steeper than 45 % over 100 m as
+    nobody runs, and hardly any of it once taken as feet. Gentle ground in feet looks like hilly
+    ground in metres and is not noticed. (Rules: OWN.)
+    """
+    known = np.isfinite(elevation_m)
+    heights = elevation_m[known]
+    if len(heights) < 3:
+        return False
+    if float(np.median(heights)) > NO_RACE_ABOVE_M:
+        return True
+    return _are_whole_in_feet(heights) or _are_too_steep(distance_m[known], heights)
+
+
+def _are_whole_in_feet(heights: FloatArray) -> bool:
+    different = np.unique(heights)
+    if len(different) < FEET_LEAST_HEIGHTS:
+        return False
+
+    def whole_share(values: FloatArray) -> float:
+        return float((np.abs(values - np.round(values)) <= FEET_WHOLE).mean())
+
+    as_feet = whole_share(different * M_PER_FOOT)
+    return as_feet >= FEET_WHOLE_SHARE and whole_share(different) < 0.5
+
+
+def _are_too_steep(distance: FloatArray, heights: FloatArray) -> bool:
+    length = float(distance[-1] - distance[0])
+    if length < FEET_LEAST_M:
+        return False
+    grid = np.linspace(distance[0], distance[-1], max(2, round(length / FEET_GRID_M)) + 1)
+    smooth = moving_mean(distance, heights, grid, FEET_GRID_M)
+    steep = np.abs(np.diff(smooth)) / (grid[1] - grid[0])
+    too_steep = float((steep > FEET_STEEP).mean())
+    return too_steep > FEET_STEEP_SHARE and bool(
+        (steep * M_PER_FOOT > FEET_STEEP).mean() < FEET_STEEP_SHARE / 4.0
+    )
 
 
 def _jumps(distance_m: FloatArray, elevation_m: FloatArray) -> npt.NDArray[np.bool_]:
