@@ -117,10 +117,13 @@ def _lines(
     if card.has(CardPart.HAND_OVER) and station is not None:
         kit = kit_names(station.kit, words)
         foods = hand_over_foods(outlook, station.key, words)
-        yield from (Item(text, has_box=True) for text in (*visit.hand_over, *kit, *foods))
+        given = (*visit.hand_over, *kit, *foods)
+        yield from (Item(label=_say(words, _HAND_OVER)) for _ in given[:1])
+        yield from (Item(text, has_box=True) for text in given)
     if card.has(CardPart.ASK):
         asked = (*plan.ask, *visit.ask) if station is not None else ()
-        yield from (Item(text, _say(words, _ASK) if not n else "") for n, text in enumerate(asked))
+        if asked:
+            yield Item(DOT.join(asked), _say(words, _ASK))
     if card.has(CardPart.NEWS):
         yield Item(_no_news(outlook, section, station, words))
 
@@ -132,6 +135,7 @@ def _say(words: Words, template: str) -> str:
 _ARRIVES = QT_TRANSLATE_NOOP("Cards", "on plan")
 _WAY = QT_TRANSLATE_NOOP("Cards", "way there")
 _WHO = QT_TRANSLATE_NOOP("Cards", "who")
+_HAND_OVER = QT_TRANSLATE_NOOP("Cards", "hand over")
 _ASK = QT_TRANSLATE_NOOP("Cards", "ask")
 
 

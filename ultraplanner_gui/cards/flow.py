@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 
 from ultraplanner_gui.cards.card_words import Turning
@@ -228,10 +228,16 @@ class Flow:
         ops: list[Op] = []
         y = 0.0
         bleed = 0.4 * self._frame.margin_mm
+        start: int | None = None
         for row in share:
+            start = start if self.sheet.rows[row].joins else None
             above, _ = self._pads[row]
             height = self._height(row, pad_mm)
-            if self.sheet.has_bands and self._band(row):
+            band = ops[start] if start is not None else None
+            if self.sheet.rows[row].joins and isinstance(band, Rect) and start is not None:
+                ops[start] = replace(band, height_mm=band.height_mm + height)
+            elif self.sheet.has_bands and self._band(row):
+                start = len(ops)
                 ops.append(Rect(x_mm - bleed, y, wide_mm + 2.0 * bleed, height, BAND))
             ops += self.sheet.rows[row].at(x_mm, y + above * pad_mm)
             y += height

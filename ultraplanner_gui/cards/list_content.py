@@ -8,6 +8,18 @@ from ultraplanner_gui.cards.card_words import Turning
 
 
 @dataclass(frozen=True, slots=True)
+class Blank:
+    """Room for one thing to be written: a line behind its label, or a box to tick before it.
+
+    A long one takes more room.
+    """
+
+    label: str
+    is_box: bool = False
+    is_long: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Item:
     """One line: a label in front, a text, a box to tick, blanks to write on.
 
@@ -17,7 +29,7 @@ class Item:
     text: str = ""
     label: str = ""
     has_box: bool = False
-    blanks: tuple[str, ...] = ()
+    blanks: tuple[Blank, ...] = ()
     loud: bool = False
 
 

@@ -7,15 +7,16 @@ from functools import partial
 from typing import NamedTuple
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
-from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
+from ultraplanner_gui.cards.list_content import Blank, Entry, Item, ListCard
 from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_COLUMN_MM = 60.0
 LEAST_COLUMN_EM = 17.0
 MOST_LABEL_SHARE = 0.4
-LEAST_BLANK_MM = 13.0
-WRITING_MM = 7.0
+LEAST_BLANK_MM = 9.5
+LONG_TIMES = 3
+WRITING_MM = 6.5
 BOX_EM, BOX_LINE_MM = 0.78, 0.3
 LOUD_TITLE = 2.2
 STRAIN_BROKEN = 2
@@ -25,6 +26,7 @@ class _Word(NamedTuple):
     """A blank to write on with its label, from where on the line, and how long."""
 
     label: str
+    is_box: bool
     label_mm: float
     from_mm: float
     to_mm: float
@@ -61,7 +63,10 @@ def _strain(card: ListCard, setting: Setting, width_mm: float) -> int:
 def _blocks(entry: Entry, setting: Setting, width_mm: float) -> Iterator[Block]:
     """Yield the heading with its first line, then every other line by itself."""
     head = _head(entry, setting, width_mm)
-    items = [_item(item, setting, width_mm) for item in entry.items]
+    labels = [setting.width_mm(item.label, setting.small_pt, True) for item in entry.items]
+    most = MOST_LABEL_SHARE * width_mm - setting.gap_mm
+    indent = max((mm for mm in labels if mm <= most), default=0.0)
+    items = [_item(item, setting, width_mm, indent) for item in entry.items]
     yield _under(head, items[0]) if items else head
     yield from (Block(block.height_mm, block.draw, joins=True) for block in items[1:])
 
@@ -103,18 +108,20 @@ def _head(entry: Entry, setting: Setting, width_mm: float) -> Block:
     return Block(len(names) * pitch + len(below) * setting.line_mm(setting.body_pt), draw)
 
 
-def _item(item: Item, setting: Setting, width_mm: float) -> Block:
+def _item(item: Item, setting: Setting, width_mm: float, indent_mm: float) -> Block:
+    """Return one line; the texts of an entry begin below one another, behind their labels."""
     if item.blanks:
         return _blanks(item.blanks, setting, width_mm)
     size = setting.figure_pt if item.loud else setting.body_pt
     left = _box_room(setting, size) if item.has_box else 0.0
     label_mm = setting.width_mm(item.label, setting.small_pt, True)
-    label_mm += setting.gap_mm if item.label else 0.0
-    is_beside = label_mm <= MOST_LABEL_SHARE * width_mm
+    is_beside = label_mm <= indent_mm
+    label_mm = indent_mm + setting.gap_mm if item.label and is_beside else 0.0
+    is_above = bool(item.label) and not is_beside
     labels = (
-        () if is_beside else setting.wrap(item.label, width_mm - left, setting.small_pt, bold=True)
+        setting.wrap(item.label, width_mm - left, setting.small_pt, bold=True) if is_above else ()
     )
-    indent = left + (label_mm if is_beside else 0.0)
+    indent = left + label_mm
     lines = setting.wrap(item.text, width_mm - indent, size, bold=item.loud)
     top = len(labels) * setting.line_mm(setting.small_pt)
 
@@ -123,11 +130,11 @@ def _item(item: Item, setting: Setting, width_mm: float) -> Block:
         ops += setting.stacked(lines, indent, top, size, bold=item.loud)
         if item.has_box:
             ops.append(_box(0.0, em_mm(size), size))
-        if is_beside and item.label:
+        if item.label and is_beside:
             ops.append(Text(left, em_mm(size), item.label, setting.small_pt, bold=True))
         return ops
 
-    return Block(top + max(len(lines), 1 if is_beside else 0) * setting.line_mm(size), draw)
+    return Block(top + max(len(lines), 0 if is_above else 1) * setting.line_mm(size), draw)
 
 
 def _box_room(setting: Setting, size_pt: float) -> float:
@@ -139,32 +146,54 @@ def _box(x_mm: float, baseline_mm: float, size_pt: float) -> Rect:
     return Rect(x_mm + 0.15, baseline_mm - side, side, side, BLACK, outline_mm=BOX_LINE_MM)
 
 
-def _blanks(labels: Sequence[str], setting: Setting, width_mm: float) -> Block:
-    """Return lines to write on, as many side by side as find room."""
+def _blanks(blanks: Sequence[Blank], setting: Setting, width_mm: float) -> Block:
+    """Return lines to write on and boxes, as many side by side as find room."""
     size, gap = setting.small_pt, setting.gap_mm
-    rows: list[list[str]] = [[]]
+    rows: list[list[Blank]] = [[]]
     used = 0.0
-    for label in labels:
-        wide = setting.width_mm(label, size) + 0.4 * gap + LEAST_BLANK_MM
+    for blank in blanks:
+        wide = _least_mm(blank, setting)
         if rows[-1] and used + gap + wide > width_mm:
             rows.append([])
             used = 0.0
         used += wide + (gap if rows[-1] else 0.0)
-        rows[-1].append(label)
+        rows[-1].append(blank)
     words = [w for k, row in enumerate(rows) for w in _shared(row, k, setting, width_mm)]
     pitch = max(WRITING_MM, 1.4 * setting.line_mm(size))
     return Block(len(rows) * pitch + 0.8, partial(_blank_ops, words, pitch, size))
 
 
-def _shared(labels: Sequence[str], line: int, setting: Setting, width_mm: float) -> Iterator[_Word]:
-    """Yield the blanks of one line; the room that is left is shared among them."""
-    size, gap = setting.small_pt, setting.gap_mm
-    natural = [setting.width_mm(label, size) + 0.4 * gap for label in labels]
-    blank = (width_mm - sum(natural) - gap * (len(labels) - 1)) / len(labels)
+def _label_mm(blank: Blank, setting: Setting) -> float:
+    wide = setting.width_mm(blank.label, setting.small_pt)
+    if blank.is_box:
+        return _box_room(setting, setting.small_pt) + wide
+    return wide + 0.4 * setting.gap_mm
+
+
+def _least_mm(blank: Blank, setting: Setting) -> float:
+    return _label_mm(blank, setting) + (0.0 if blank.is_box else LEAST_BLANK_MM)
+
+
+def _times(blank: Blank) -> int:
+    """Return how much of the room for writing goes to *blank*."""
+    return 0 if blank.is_box else LONG_TIMES if blank.is_long else 1
+
+
+def _shared(
+    blanks: Sequence[Blank], line: int, setting: Setting, width_mm: float
+) -> Iterator[_Word]:
+    """Yield the blanks of one line; the room that is left is shared among those for writing."""
+    gap = setting.gap_mm
+    natural = [_label_mm(blank, setting) for blank in blanks]
+    lines = sum(_times(blank) for blank in blanks)
+    spare = width_mm - sum(natural) - gap * (len(blanks) - 1)
+    room = spare / lines if lines else 0.0
     x = 0.0
-    for label, ahead in zip(labels, natural, strict=True):
-        yield _Word(label, x, x + ahead, max(x + ahead, x + ahead + blank), line)
-        x += ahead + blank + gap
+    for blank, ahead in zip(blanks, natural, strict=True):
+        end = x + ahead + _times(blank) * room
+        label = x + _box_room(setting, setting.small_pt) if blank.is_box else x
+        yield _Word(blank.label, blank.is_box, label, x if blank.is_box else x + ahead, end, line)
+        x = end + gap
 
 
 def _blank_ops(words: Sequence[_Word], pitch_mm: float, size_pt: float) -> list[Op]:
@@ -172,7 +201,10 @@ def _blank_ops(words: Sequence[_Word], pitch_mm: float, size_pt: float) -> list[
     for word in words:
         y = (word.line + 1) * pitch_mm - 0.6
         ops.append(Text(word.label_mm, y, word.label, size_pt))
-        ops.append(Line((word.from_mm, y + 0.4), (word.to_mm, y + 0.4), 0.2, BLACK))
+        if word.is_box:
+            ops.append(_box(word.from_mm, y, size_pt))
+        else:
+            ops.append(Line((word.from_mm, y + 0.4), (word.to_mm, y + 0.4), 0.2, BLACK))
     return ops
 
 

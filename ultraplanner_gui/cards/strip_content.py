@@ -10,6 +10,7 @@ import numpy as np
 from ultraplanner_gui.cards.card_words import Turning, race_figures, turning
 from ultraplanner_gui.cards.fuel_content import FuelCard
 from ultraplanner_gui.cards.pace_content import Clock, PaceCard, Shade
+from ultraplanner_gui.cards.station_words import DOT
 from ultraplanner_gui.engine.fuelling import LegFuel
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
@@ -76,7 +77,8 @@ def wrist_strip(pace: PaceCard, fuel: FuelCard | None, outlook: Outlook) -> Wris
     heads, rows = pace.heads, pace.rows
     lines = [
         StripRow(heads.distance, tuple(r.distance for r in rows)),
-        StripRow(heads.on_plan, tuple(r.on_plan for r in rows), is_figure=True),
+        *_days(pace),
+        StripRow(heads.on_plan, tuple(_time(r.on_plan) for r in rows), is_figure=True),
     ]
     if heads.late:
         lines.append(StripRow(heads.late, tuple(_clock(r.late) for r in rows)))
@@ -91,6 +93,19 @@ def wrist_strip(pace: PaceCard, fuel: FuelCard | None, outlook: Outlook) -> Wris
         found = [by_station.get(s.station) for s in outlook.sections]
         lines.append(StripRow(fuel.eat_head, tuple(r.carbs if r else NONE for r in found)))
     return WristStrip(pace.title, tuple(r.name for r in rows), tuple(lines), pace.turning)
+
+
+def _time(on_plan: str) -> str:
+    return on_plan.rpartition(" ")[2]
+
+
+def _days(pace: PaceCard) -> Iterator[StripRow]:
+    """Yield the days of the arrivals, each where it begins; none if all are of one day."""
+    days = [row.on_plan.rpartition(" ")[0] for row in pace.rows]
+    if len(set(days)) > 1:
+        yield StripRow(
+            "", tuple("" if k and day == days[k - 1] else day for k, day in enumerate(days))
+        )
 
 
 def _clock(clock: Clock) -> str:
@@ -157,7 +172,7 @@ def _figures(pace: PaceCard, number: int) -> Iterator[str]:
     if row.stop_label:
         yield row.stop_label
     if row.there:
-        yield row.there
+        yield from row.there.split(DOT)
 
 
 def _reach(outlook: Outlook) -> tuple[float, float]:

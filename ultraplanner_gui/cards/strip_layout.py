@@ -28,11 +28,12 @@ CELL_PAD_EM = 0.35
 LEAST_LEG_EM = 8.5
 LEAST_GROUND_MM, MOST_GROUND_MM = 9.0, 40.0
 MARK_MM = 2.0
+MARK_STEP_MM = 2.3
 FOLD_MM = 3.0
-LEVEL_EVERY_MM, STEEP_EVERY_MM = 4.0, 0.55
+LEVEL_EVERY_MM, STEEP_EVERY_MM = 2.4, 0.5
 """How far hachures lie apart on nearly level ground and on the steepest."""
 
-LEAST_GRADIENT, STEEPEST = 0.03, 0.30
+LEAST_GRADIENT, STEEPEST = 0.02, 0.25
 SLANT = 0.45
 
 
@@ -64,15 +65,14 @@ def wrist_pages(strip: WristStrip, setting: Setting, frame: Frame) -> tuple[Page
 
 
 def _wrist(strip: WristStrip, setting: Setting) -> _Wrist:
-    size, pad = setting.body_pt, 2.0 * CELL_PAD_EM * em_mm(setting.body_pt)
+    pad = 2.0 * CELL_PAD_EM * em_mm(setting.body_pt)
     cells = []
     for k, name in enumerate(strip.names):
         figures = max(
             setting.width_mm(row.cells[k], _row_pt(row.is_figure, setting), row.is_figure)
             for row in strip.rows
         )
-        word = setting.widest_mm(name.split(" "), setting.small_pt, bold=True)
-        cells.append(max(figures, word) + pad)
+        cells.append(max(figures, _name_mm(name, setting)) + pad)
     names = [
         setting.wrap(name, wide - pad, setting.small_pt, bold=True)
         for name, wide in zip(strip.names, cells, strict=True)
@@ -82,8 +82,18 @@ def _wrist(strip: WristStrip, setting: Setting) -> _Wrist:
     height = most * setting.line_mm(setting.small_pt) + sum(
         setting.line_mm(_row_pt(row.is_figure, setting)) for row in strip.rows
     )
-    turning = setting.line_mm(setting.label_pt)
-    return _Wrist(names, head + pad, tuple(cells), max(height, turning + size * 0.0))
+    return _Wrist(names, head + pad, tuple(cells), height)
+
+
+def _name_mm(name: str, setting: Setting) -> float:
+    """Return the least width in which *name* takes no more than two lines."""
+    size = setting.small_pt
+    words = name.split(" ")
+    breaks = (
+        max(setting.width_mm(" ".join(part), size, True) for part in (words[:k], words[k:]))
+        for k in range(1, len(words))
+    )
+    return min(breaks, default=setting.width_mm(name, size, True))
 
 
 def _row_pt(is_figure: bool, setting: Setting) -> float:
@@ -232,18 +242,18 @@ def _least_leg(leg: Leg, setting: Setting) -> float:
 def _texts(leg: Leg, setting: Setting, width_mm: float) -> tuple[float, list[Op]]:
     """Return the height of what stands above the ground, and it."""
     ops: list[Op] = []
-    y = 0.0
+    y, small = 0.0, setting.small_pt
     runs = (
         (setting.wrap(leg.name, width_mm, setting.name_pt, True), setting.name_pt, True),
         ([leg.on_plan], setting.figure_pt, True),
         (
-            setting.wrap_parts(leg.lines, width_mm, setting.small_pt, joint=" · "),
-            setting.small_pt,
+            setting.wrap_parts(leg.lines, width_mm, small, joint=" · "),
+            small,
             False,
         ),
         (
-            setting.wrap_parts(leg.foods, width_mm, setting.small_pt, joint=" · "),
-            setting.small_pt,
+            setting.wrap_parts(leg.foods, width_mm, small, joint=" · "),
+            small,
             False,
         ),
     )
@@ -255,16 +265,22 @@ def _texts(leg: Leg, setting: Setting, width_mm: float) -> tuple[float, list[Op]
 
 def _ground(leg: Leg, width_mm: float, height_mm: float) -> list[Op]:
     """Return the ground over a base at 0, hachures under it, foods above it, light below."""
-    tall = height_mm - MARK_MM - 1.0
+    tall = height_mm - 2.0 * MARK_MM - 1.5
     ops: list[Op] = [Line((0.0, 0.0), (width_mm, 0.0), 0.2, RULE)]
     line = tuple((x * width_mm, -y * tall) for x, y in leg.ground)
     if line:
         ops.append(Polygon(line, BLACK, outline_mm=0.35))
         ops.append(Strokes(tuple(hachures(line, leg.gradients, width_mm)), 0.2))
+    last, above = -MARK_MM, MARK_STEP_MM
     for bite in leg.bites:
-        x = bite.at * width_mm
-        y = _height_at(line, x) - 0.5 * MARK_MM - 0.6
-        ops += mark(bite.shape, min(max(x, MARK_MM), width_mm - MARK_MM), y)
+        x = min(max(bite.at * width_mm, MARK_MM), width_mm - MARK_MM)
+        # Taken together, two stand on one another and the next two beside them.
+        is_close = x - last < MARK_STEP_MM
+        if is_close:
+            x = last if above == 0.0 else last + MARK_STEP_MM
+        above = MARK_STEP_MM if is_close and above == 0.0 else 0.0
+        last = x
+        ops += mark(bite.shape, x, _height_at(line, x) - 0.5 * MARK_MM - 0.6 - above)
     return ops + light_band(leg.shades, width_mm, BAND_GAP_MM)
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from ultraplanner_gui.cards.card_words import Turning, say, turning
-from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
+from ultraplanner_gui.cards.list_content import Blank, Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import DOT
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
@@ -228,16 +228,17 @@ def _planned(session: Session, words: Words) -> str:
     return DOT.join((*parts, *_marks(session, words)))
 
 
-def blanks(words: Words) -> tuple[str, ...]:
+def blanks(words: Words) -> tuple[Blank, ...]:
     """Return what is written down of a session, in the order in which it is typed back."""
+    gut = words.translate(QT_TRANSLATE_NOOP("Cards", "gut"))
     return (
-        words.translate(MISSED),
-        words.distance_unit,
-        words.translate(QT_TRANSLATE_NOOP("Cards", "time")),
-        say(words, QT_TRANSLATE_NOOP("Cards", "climb {0}"), words.height_unit),
-        say(words, QT_TRANSLATE_NOOP("Cards", "drop {0}"), words.height_unit),
-        words.translate(QT_TRANSLATE_NOOP("Cards", "effort 0–10")),
-        words.translate(QT_TRANSLATE_NOOP("Cards", "carbs g")),
-        words.translate(QT_TRANSLATE_NOOP("Cards", "gut: fine, uneasy, bad")),
-        words.translate(QT_TRANSLATE_NOOP("Cards", "note")),
+        Blank(words.translate(MISSED), is_box=True),
+        Blank(words.distance_unit),
+        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "time"))),
+        Blank(say(words, QT_TRANSLATE_NOOP("Cards", "climb {0}"), words.height_unit)),
+        Blank(say(words, QT_TRANSLATE_NOOP("Cards", "drop {0}"), words.height_unit)),
+        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "effort"))),
+        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "carbs g"))),
+        *(Blank(f"{gut} {words.translate(text)}", is_box=True) for text in GUTS.values()),
+        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "note")), is_long=True),
     )
