@@ -42,6 +42,8 @@ def mended_heights(
         repairs.insert(0, message(_MISSING, Quantity(missing, "count"), _of(heights)))
     if RepairKind.SPIKES not in without:
         spiky = spikes(distance, heights) & np.isfinite(heights)
+        if RepairKind.FILLERS in without:
+            spiky &= heights != 0.0
         heights[spiky] = np.nan
         if spiky.any():
             args = Quantity(int(spiky.sum()), "count"), _of(heights)

@@ -43,8 +43,7 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     """Read a course and build its profile: the slow part of a new plan."""
     from ultraplanner_gui.exchange.gpx_in import read_course
 
-    course = read_course(path)
-    token.progress(0.7)
+    course = read_course(path, progress=lambda share: token.progress(0.95 * share))
     return course, build_profile(course)
 
 
