@@ -1,3 +1,4 @@
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -6,7 +7,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from ultraplanner_gui.engine.profile import build_profile
-from ultraplanner_gui.plan.course import Course, Line, Surface, SurfaceSpan
+from ultraplanner_gui.plan.course import (
+    Course,
+    Line,
+    Pin,
+    Surface,
+    SurfaceFactors,
+    SurfaceSpan,
+)
+from ultraplanner_gui.science.elevation import climb_and_drop
 from ultraplanner_gui.science.geodesy import distance_along
 from ultraplanner_gui.science.surface import COST_FACTOR
 
@@ -151,3 +160,80 @@ def test_sand_costs_what_was_published():
     # Lejeune, Willems & Heglund 1998, J Exp Biol 201:2071-2080: running on dry sand takes 1.6
     # times the energy of running on hard ground.
     assert COST_FACTOR[Surface.SAND] == 1.6
+
+
+# Official figures, pins, own factors
+
+
+@pytest.mark.parametrize(("climb_m", "drop_m"), [(600.0, 450.0), (450.0, 600.0), (500.0, 500.0)])
+def test_climb_and_drop_come_to_the_official_figures(climb_m, drop_m):
+    plain = course(*hills(noise_m=1.0))
+    profile = build_profile(replace(plain, official_climb_m=climb_m, official_drop_m=drop_m))
+    assert profile.ascent_m == pytest.approx(climb_m)
+    assert profile.descent_m == pytest.approx(drop_m)
+    # The heights themselves say so, not the totals alone.
+    counted = climb_and_drop(profile.elevation_m, 5.0)
+    assert [float(c[-1]) for c in counted] == pytest.approx([climb_m, drop_m], abs=2.0)
+    steps = np.diff(profile.elevation_m) / profile.distance_m[1]
+    assert profile.gradient[:-1] == pytest.approx(steps, abs=1e-9)
+    assert "from 4" in str(profile.method) or "from 5" in str(profile.method)
+
+
+def test_of_one_official_figure_the_other_follows():
+    plain = course(*hills())
+    profile = build_profile(replace(plain, official_climb_m=600.0))
+    assert profile.descent_m == pytest.approx(600.0, rel=0.01)
+    assert profile.elevation_m[-1] == pytest.approx(build_profile(plain).elevation_m[-1])
+    one_way = course([0.0, 10_000.0], [0.0, 500.0])
+    assert build_profile(replace(one_way, official_climb_m=550.0)).ascent_m == pytest.approx(550.0)
+
+
+def test_official_figures_that_are_those_of_the_line_change_nothing():
+    plain = course(*hills())
+    profile = build_profile(plain)
+    same = build_profile(
+        replace(plain, official_climb_m=profile.ascent_m, official_drop_m=profile.descent_m)
+    )
+    assert same.elevation_m.tolist() == profile.elevation_m.tolist()
+    assert same.method == profile.method
+
+
+def test_without_heights_official_climb_makes_no_hills():
+    at, heights = hills()
+    flat = course(at, np.full(len(heights), np.nan))
+    profile = build_profile(replace(flat, official_climb_m=900.0))
+    assert profile.ascent_m == 0.0
+    assert not profile.gradient.any()
+
+
+@given(st.floats(0.5, 2.0), st.floats(0.5, 2.0))
+def test_sections_keep_their_shares_of_the_official_climb(up, down):
+    plain = course(*hills(noise_m=1.0))
+    measured = build_profile(plain)
+    official = build_profile(
+        replace(
+            plain,
+            official_climb_m=up * measured.ascent_m,
+            official_drop_m=down * measured.descent_m,
+        )
+    )
+    for start_m in (0.0, 3_333.0, 11_000.0):
+        was, now = (p.climb_drop(start_m, start_m + 5_000.0) for p in (measured, official))
+        assert now == (pytest.approx(up * was[0]), pytest.approx(down * was[1]))
+
+
+def test_a_pin_moves_the_ground_between_its_neighbours():
+    plain = course([0.0, 5_000.0, 10_000.0], [0.0, 500.0, 0.0])
+    pinned = replace(plain, pins=(Pin(6_000.0, 5_000.0),))
+    profile = build_profile(pinned)
+    assert profile.length_m == plain.length_m
+    assert profile.distance_m[np.argmax(profile.elevation_m)] == pytest.approx(6_000.0, abs=11.0)
+    assert profile.gradient[100] == pytest.approx(500 / 6_000, rel=0.01)
+    assert profile.gradient[-100] == pytest.approx(-500 / 4_000, rel=0.01)
+
+
+def test_own_factors_count_for_this_course():
+    spans = (SurfaceSpan(1_000.0, 2_000.0, Surface.SAND),)
+    own = (SurfaceFactors(Surface.SAND, 1.3, 0.9), SurfaceFactors(Surface.UNKNOWN, 1.1, 1.0))
+    profile = build_profile(replace(course(*hills(), surfaces=spans), surface_factors=own))
+    assert profile.surface_cost[[50, 150, 250]].tolist() == [1.1, 1.3, 1.1]

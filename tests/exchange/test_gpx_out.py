@@ -1,3 +1,5 @@
+from dataclasses import replace
+
 import gpxpy
 import numpy as np
 import pytest
@@ -7,7 +9,7 @@ from hypothesis import strategies as st
 from tests.exchange.gpx_samples import document, eastward, track, waypoint
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.exchange.gpx_out import write_course
-from ultraplanner_gui.plan.course import AidStation, Course, Line
+from ultraplanner_gui.plan.course import AidStation, Course, Line, Pin
 from ultraplanner_gui.plan.message import StoreError
 from ultraplanner_gui.science.geodesy import distance_along
 
@@ -73,6 +75,19 @@ def test_stations_lie_on_the_line_even_across_the_date_line(tmp_path):
     (station,) = gpxpy.parse((tmp_path / "out.gpx").read_text("utf-8")).waypoints
     assert station.longitude == pytest.approx(-180.0, abs=1e-4)
     assert station.name == "Mid way"
+
+
+def test_pinned_station_is_written_where_it_lies_on_the_ground(tmp_path):
+    plain = course_of([45.0 + 0.001 * i for i in range(101)], [7.0] * 101, [1.0] * 101)
+    along_m = distance_along(plain.line.latitude_deg, plain.line.longitude_deg)
+    pinned = replace(
+        plain,
+        stations=(AidStation("hut", "Hut", 6_000.0),),
+        pins=(Pin(6_000.0, float(along_m[50])),),
+    )
+    write_course(pinned, tmp_path / "out.gpx")
+    (hut,) = gpxpy.parse((tmp_path / "out.gpx").read_text("utf-8")).waypoints
+    assert hut.latitude == pytest.approx(45.05, abs=1e-6)
 
 
 def test_folder_that_is_not_there_is_said(tmp_path):

@@ -8,10 +8,10 @@ from pathlib import Path
 
 import numpy as np
 
+from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.exchange.gpx_parse import cleaned
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.course import Course
-from ultraplanner_gui.science.geodesy import distance_along
 
 
 def write_course(course: Course, path: Path | str) -> None:
@@ -25,8 +25,7 @@ def write_course(course: Course, path: Path | str) -> None:
     gpx = GPX()
     gpx.creator = "Ultraplanner"
     gpx.name = cleaned(course.name) or None
-    along_m = distance_along(line.latitude_deg, line.longitude_deg, line.gaps)
-    along_m *= course.length_m / along_m[-1]
+    along_m = places_of_points(course)
     longitude = np.unwrap(line.longitude_deg, period=360.0)
     for station in course.stations:
         lat = float(np.interp(station.at_m, along_m, line.latitude_deg))
