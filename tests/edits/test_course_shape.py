@@ -362,7 +362,7 @@ def test_distance_of_another_course_is_refused(length_m):
 
 def test_climb_of_another_course_or_unit_is_refused():
     with pytest.raises(PlanError, match="unit"):
-        done(LOOP, SetOfficialHeights(3_300.0, None))
+        done(LOOP, SetOfficialHeights(4_500.0, None))
     with pytest.raises(PlanError, match="100,000"):
         done(LOOP, SetOfficialHeights(-5.0, None))
 

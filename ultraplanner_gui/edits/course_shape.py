@@ -35,6 +35,8 @@ MOST_LAPS = 100
 MOST_POINTS = 1_000_000
 #: OWN: stretched or squeezed further than that, a figure is mistyped or the line another one.
 MOST_STRETCH = 3.0
+#: OWN: as far off as heights in feet that nobody noticed, and a little more.
+MOST_HEIGHT_STRETCH = 4.0
 
 LAP = QT_TRANSLATE_NOOP("Edit", "{0} (lap {1})")
 WAY_BACK = QT_TRANSLATE_NOOP("Edit", "{0} (way back)")
@@ -344,7 +346,8 @@ def _check_size(points: int, length_m: float) -> None:
 def _check_height(official_m: float | None, measured_m: float) -> None:
     if official_m is None or max(official_m, measured_m) < 50.0:
         return
-    if not measured_m / MOST_STRETCH <= official_m <= measured_m * MOST_STRETCH:
+    most = MOST_HEIGHT_STRETCH
+    if not measured_m / most <= official_m <= measured_m * most:
         raise PlanError(
             QT_TRANSLATE_NOOP(
                 "Edit", "{0} is too far from the {1} of the line. Check the figure and its unit."

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError
 
-LARGEST_BYTES = 64 * 1024 * 1024
+LARGEST_BYTES = 256 * 1024 * 1024
 GZIP_MAGIC = b"\x1f\x8b"
 MOST_MEMBERS = 100
 _GZIP = 31
@@ -26,7 +26,7 @@ def shown_name(path: Path) -> str:
 def read_bytes(path: Path) -> bytes:
     """Return what the file holds, unpacked if it is gzip.
 
-    Raises CourseError if it cannot be read, is empty or larger than 64 MB.
+    Raises CourseError if it cannot be read, is empty or larger than 256 MB.
     """
     name = shown_name(path)
     try:
@@ -42,7 +42,7 @@ def read_bytes(path: Path) -> bytes:
     if len(data) > LARGEST_BYTES:
         raise CourseError(
             QT_TRANSLATE_NOOP(
-                "Course", "{0} is larger than 64 MB. Export the course again with fewer points."
+                "Course", "{0} is larger than 256 MB. Export the course again with fewer points."
             ),
             name,
         )
