@@ -9,6 +9,8 @@ from ultraplanner_gui.science.fuelling import (
     caffeine_limits_mg,
     carry_need,
     dose,
+    loading_g_per_day,
+    meal_carb_g,
     per_hour,
     recommended_carb_g_per_h,
     sodium_mmol_per_l,
@@ -90,3 +92,14 @@ def test_sodium_in_millimoles():
 )
 def test_advice_by_duration(hours, band):
     assert recommended_carb_g_per_h(hours * S_PER_H) == band
+
+
+# Thomas et al. 2016, Med Sci Sports Exerc 48:543-568, from memory.
+def test_loading_of_a_day():
+    assert loading_g_per_day(70) == (700, 840)
+
+
+# Band of Wallis & Podlogar 2022; 1 g/kg for each hour is an own rule.
+@pytest.mark.parametrize(("hours", "grams"), [(3, 210), (2, 140), (0.5, 70), (6, 280)])
+def test_last_meal(hours, grams):
+    assert meal_carb_g(70, hours) == grams

@@ -91,3 +91,20 @@ def caffeine_limits_mg(body_kg: float) -> tuple[float, float]:
 def sodium_mmol_per_l(mg_per_l: float) -> float:
     """Return a sodium concentration in mmol/L."""
     return mg_per_l / SODIUM_MG_PER_MMOL
+
+
+def loading_g_per_day(body_kg: float) -> tuple[float, float]:
+    """Return least and most carbohydrate a day for loading: 10 to 12 g/kg for 36 to 48 h.
+
+    Thomas et al. 2016, Med Sci Sports Exerc 48:543-568 (from memory).
+    """
+    return 10.0 * body_kg, 12.0 * body_kg
+
+
+def meal_carb_g(body_kg: float, hours_before: float) -> float:
+    """Return the carbohydrate of the last meal: 1 g/kg for each hour before, 1 to 4 g/kg.
+
+    The band of 1 to 4 g/kg one to four hours before is that of Wallis & Podlogar 2022, Sports
+    Science Exchange; the line through it is an own rule.
+    """
+    return min(max(hours_before, 1.0), 4.0) * body_kg
