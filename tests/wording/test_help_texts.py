@@ -4,7 +4,14 @@ from datetime import date
 import pytest
 
 from ultraplanner_gui.desk.demo import demo_project
-from ultraplanner_gui.engine import checks_runs, checks_weeks, first_plan, runway, sections
+from ultraplanner_gui.engine import (
+    checks_runs,
+    checks_weeks,
+    climbs,
+    first_plan,
+    runway,
+    sections,
+)
 from ultraplanner_gui.engine.block_days import MOST_RUN_DAYS
 from ultraplanner_gui.engine.block_dress import DROP_GROWTH
 from ultraplanner_gui.engine.block_request import LEAST_FREE_S
@@ -13,12 +20,14 @@ from ultraplanner_gui.engine.fuel_placing import LAST_BEFORE_FINISH_S
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.engine.profile import GRID_M, THRESHOLD_M, WINDOW_M
 from ultraplanner_gui.engine.weeks import AFTER_MISSED
+from ultraplanner_gui.exchange import course_line, course_pieces
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.runner import Level, Runner
-from ultraplanner_gui.science import fuelling, training
+from ultraplanner_gui.science import elevation, fuelling, training
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.science.surface import COST_FACTOR
 from ultraplanner_gui.wording.help import (
+    course,
     fuel,
     pace,
     papers,
@@ -31,7 +40,7 @@ from ultraplanner_gui.wording.help import (
 from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-MODULES = (fuel, pace, rules, runner, sessions, sheet, weeks)
+MODULES = (course, fuel, pace, rules, runner, sessions, sheet, weeks)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 
@@ -196,6 +205,24 @@ def asked(level, field):
         ("finish window", "{} times", [sections.NORMAL_90]),
         ("profile", "averaged over {:.0f} m and read every {:.0f} m", [WINDOW_M, GRID_M]),
         ("climb and drop", "less than {:.0f} m", [THRESHOLD_M]),
+        ("mended file", "up to {:.0f} km", [course_pieces.LONGEST_BRIDGE_M / 1000]),
+        ("mended file", "jumps {:.0f} m or more", [course_line.STRAY_M]),
+        ("mended file", "more than {:.0f} m, steeper", [elevation.SPIKE_HEIGHT_M]),
+        ("mended file", "where {} % of the way would be steeper than {} %",
+         percent(elevation.FEET_STEEP_SHARE, elevation.FEET_STEEP)),
+        ("mended file", "above {:,.0f} m", [elevation.NO_RACE_ABOVE_M]),
+        ("which line", "if 95 % of it lies within {:.0f} m", [course_pieces.SAME_GROUND_M]),
+        ("surface",
+         "gravel {:.2f}, smooth trail {:.2f}, grass {:.2f}, technical trail {:.2f}, rock {:.2f}, "
+         "snow {:.2f}, sand {:.2f}",
+         [COST_FACTOR[s] for s in ("gravel", "smooth trail", "grass", "technical trail", "rock",
+                                   "snow", "sand")]),
+        ("climbs and descents", "least {:.0f} m and at most {:.0f} m",
+         [climbs.LEAST_HEIGHT_M, climbs.MOST_HEIGHT_M]),
+        ("climbs and descents", "more than {0} % of its way",
+         percent(climbs.LEVEL_GRADIENT)),
+        ("climbs and descents", "{:.0f} km that rise less than 1 %",
+         [climbs.SHORTEST_PLATEAU_M / 1000]),
         ("gradient and pace", "{:.2f} at -6 %, {:.2f} at -13 %, {:.2f} at -22 % and",
          [float(pace_cost(i)) for i in (-0.06, -0.13, -0.22)]),
         ("gradient and pace", "gravel {:.2f}, smooth trail {:.2f}, technical trail {:.2f}, rock",

@@ -56,7 +56,16 @@ COURSE: tuple[Topic, ...] = (
             "longer.",
         ),
         (published(papers.KARNEY_2013, QT_TRANSLATE_NOOP("Help", "Distance on the ellipsoid.")),),
-        see=("profile", "climb and drop", "aid station", "course table"),
+        see=(
+            "profile",
+            "climb and drop",
+            "aid station",
+            "course table",
+            "mended file",
+            "which line",
+            "course shape",
+            "official distance",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "gpx track length distance of the race"),
     ),
     Topic(
@@ -123,7 +132,7 @@ COURSE: tuple[Topic, ...] = (
             choice(QT_TRANSLATE_NOOP("Help", "The 5 m.")),
             published(papers.RAPAPORT_2010),
         ),
-        see=("profile", "course", "gradient and pace"),
+        see=("profile", "course", "gradient and pace", "official climb and drop"),
         words=QT_TRANSLATE_NOOP("Help", "ascent descent elevation gain vert metres section"),
     ),
     Topic(
@@ -135,7 +144,7 @@ COURSE: tuple[Topic, ...] = (
             "there is. Sections run from one to the next. Move one by typing its place, or by "
             "dragging the end of its section.",
         ),
-        see=("cutoff", "planned stop", "what is there", "section", "carry"),
+        see=("cutoff", "planned stop", "what is there", "section", "carry", "pinned station"),
         words=QT_TRANSLATE_NOOP("Help", "checkpoint control station name place at"),
     ),
     Topic(
@@ -169,7 +178,7 @@ COURSE: tuple[Topic, ...] = (
                 ),
             ),
         ),
-        see=("running time", "aid station", "finish aimed for"),
+        see=("running time", "aid station", "finish aimed for", "sleep stop"),
         words=QT_TRANSLATE_NOOP("Help", "pause rest time at the station"),
     ),
     Topic(
@@ -203,7 +212,14 @@ TARGETS: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP("Help", "Length: its end minus its start along the course."),
         (PLAN,),
-        see=("target", "running time", "arrive", "aid station", "climb and drop"),
+        see=(
+            "target",
+            "running time",
+            "arrive",
+            "aid station",
+            "climb and drop",
+            "cutting sections",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "leg split length from to"),
     ),
     Topic(
@@ -366,7 +382,7 @@ TARGETS: tuple[Topic, ...] = (
                 QT_TRANSLATE_NOOP("Help", "Uneven ground: 1.05 times; the other grounds are ours."),
             ),
         ),
-        see=("pace model", "profile", "downhill"),
+        see=("pace model", "profile", "downhill", "surface"),
         words=QT_TRANSLATE_NOOP("Help", "uphill downhill surface terrain energy cost Minetti"),
     ),
     Topic(
