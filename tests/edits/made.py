@@ -23,6 +23,7 @@ from ultraplanner_gui.edits import (
     training,
 )
 from ultraplanner_gui.engine.check import Mend
+from ultraplanner_gui.engine.section_cuts import CutBy
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.cards import Card, CardKind
@@ -145,9 +146,9 @@ EDITS = (
     (course_shape.SetOfficialHeights(250.0, 260.0), {"course"}),
     (course_shape.PinStation("ford", 12_500.0), {"course"}),
     (course_shape.ReadAgain(replace(LEG, reading=Reading("leg.gpx"))), {"course"}),
-    (sections.CutSections(sections.CutBy.DISTANCE, 10_000.0), {"course"}),
-    (sections.CutSections(sections.CutBy.STATIONS), {"course"}),
-    (sections.CutSections(sections.CutBy.CLIMBS, with_stations=False), {"course"}),
+    (sections.CutSections(CutBy.DISTANCE, 10_000.0), {"course"}),
+    (sections.CutSections(CutBy.STATIONS), {"course"}),
+    (sections.CutSections(CutBy.CLIMBS, with_stations=False), {"course"}),
     (sections.SplitSection(25_000.0), {"course"}),
     (sections.MergeSections("free"), {"course"}),
     (sections.RenameSection("free", "Over the moor"), {"course"}),

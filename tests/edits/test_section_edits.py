@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 from tests.edits.hilly import LOOP, ONE_WAY, project_with
 from ultraplanner_gui.edits.course import ChangeStation
 from ultraplanner_gui.edits.sections import (
-    CutBy,
     CutSections,
     MergeSections,
     RenameSection,
@@ -17,6 +16,7 @@ from ultraplanner_gui.edits.sections import (
 )
 from ultraplanner_gui.edits.surfaces import PaintSurface, SetSurfaceFactors
 from ultraplanner_gui.engine.profile import build_profile
+from ultraplanner_gui.engine.section_cuts import CutBy
 from ultraplanner_gui.engine.surface_spans import surface_at, surface_factors_of
 from ultraplanner_gui.plan.course import Slope, Surface, SurfaceFactors
 from ultraplanner_gui.plan.message import PlanError

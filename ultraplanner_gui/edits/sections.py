@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from enum import StrEnum
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import course_of
 from ultraplanner_gui.engine.climbs import sections_by_climbs
 from ultraplanner_gui.engine.profile import build_profile
 from ultraplanner_gui.engine.reshape import renumbered
-from ultraplanner_gui.engine.section_cuts import cut_at, ends_every, with_what_was
+from ultraplanner_gui.engine.section_cuts import CutBy, cut_at, ends_every, with_what_was
 from ultraplanner_gui.plan.course import SHORTEST_SECTION_M, Course, Section, fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
@@ -19,14 +18,6 @@ SHORTEST_EVERY_M = 500.0
 LONGEST_EVERY_M = 500_000.0
 MOST_SECTIONS = 500
 LONGEST_NAME = 60
-
-
-class CutBy(StrEnum):
-    """Where all sections are cut anew."""
-
-    STATIONS = "stations"
-    CLIMBS = "climbs"
-    DISTANCE = "distance"
 
 
 @dataclass(frozen=True, slots=True)

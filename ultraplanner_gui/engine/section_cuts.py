@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from enum import StrEnum
 from itertools import pairwise
 
 from ultraplanner_gui.plan.course import (
@@ -13,6 +14,14 @@ from ultraplanner_gui.plan.course import (
     Slope,
     fresh_key,
 )
+
+
+class CutBy(StrEnum):
+    """Where all sections are cut anew."""
+
+    STATIONS = "stations"
+    CLIMBS = "climbs"
+    DISTANCE = "distance"
 
 
 @dataclass(frozen=True, slots=True)
