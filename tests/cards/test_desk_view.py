@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QPushButton
 
 from tests.cards import invented
 from tests.cards.pdf_geometry import drawn
-from ultraplanner_gui.cards.card_choice import OWN, SIZES
+from ultraplanner_gui.cards.card_row import OWN, SIZES
 from ultraplanner_gui.cards.desk_view import CardsDesk
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.cards import ChooseCards
@@ -93,7 +93,7 @@ def test_fit_shows_all_pages_without_scrolling(desk, document):
 
 
 def test_choosing_a_size_is_one_undo_step(desk, document):
-    sizes = desk.choice.rows[0].findChild(QComboBox)
+    sizes = desk.choice.rows[0].sizes
     index = next(k for k, size in enumerate(SIZES) if size.name == "A4")
     sizes.setCurrentIndex(index)
     sizes.activated.emit(index)
@@ -106,7 +106,7 @@ def test_choosing_a_size_is_one_undo_step(desk, document):
 
 def test_an_own_size_is_typed_in_millimetres(desk, document, qtbot):
     row = desk.choice.rows[1]
-    sizes = row.findChild(QComboBox)
+    sizes = row.sizes
     sizes.setCurrentIndex(OWN)
     sizes.activated.emit(OWN)
     width, _ = row.findChildren(QDoubleSpinBox)
@@ -120,9 +120,9 @@ def test_an_own_size_is_typed_in_millimetres(desk, document, qtbot):
 
 
 def test_cards_are_added_and_left_out(desk, document):
-    _buttons(desk)["Add a fuel card"].click()
+    next(a for a in desk.choice.menu.actions() if a.text() == "Fuel card").trigger()
     assert [card.kind for card in document.project.cards] == ["pace card", "fuel card", "fuel card"]
-    desk.choice.rows[0].findChild(QPushButton).click()
+    desk.choice.rows[0].remove.click()
     assert [card.kind for card in document.project.cards] == ["fuel card", "fuel card"]
 
 

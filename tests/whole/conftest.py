@@ -37,6 +37,7 @@ class Answering(Ask):
         taken(self.answer)
 
     which_project = where_to_keep = where_to_write_pdf = which_course
+    where_to_write_picture = which_course
 
     def tell(self, title, sentence):
         self.told.append(sentence)

@@ -2,31 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import (
-    QButtonGroup,
-    QDialog,
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QDialog, QHBoxLayout, QWidget
 
+from ultraplanner_gui.cards import names
 from ultraplanner_gui.cards.card_choice import CardChoice
+from ultraplanner_gui.cards.desk_panel import DeskPanel
 from ultraplanner_gui.cards.make import pages_of
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.cards.paint import measure
+from ultraplanner_gui.cards.paper import sheets
 from ultraplanner_gui.cards.pdf import card_pages, write_cards
 from ultraplanner_gui.cards.preview import Preview
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.cards import ChooseCards
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card
@@ -37,7 +33,10 @@ from ultraplanner_gui.wording.words import Words
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 
-PANEL_PX = 290.0
+    from ultraplanner_gui.cards.picture import Screen
+
+PANEL_PX = 310.0
+LEAST_PX_PER_MM, MOST_PX_PER_MM = 1.0, 20.0
 
 
 class Ask(Protocol):
@@ -45,6 +44,9 @@ class Ask(Protocol):
 
     def where_to_write_pdf(self, proposed: Path, taken: Callable[[Path], None]) -> None:
         """Ask where a PDF is to be written."""
+
+    def where_to_write_picture(self, proposed: Path, taken: Callable[[Path], None]) -> None:
+        """Ask where a picture is to be written."""
 
     def tell(self, title: str, sentence: str) -> None:
         """Say one sentence that must be read."""
@@ -59,31 +61,34 @@ class CardsDesk(QWidget):
         words: Callable[[], Words],
         ask: Ask,
         parent: QWidget | None = None,
+        settings: Settings | None = None,
     ) -> None:
         super().__init__(parent)
         self._document, self._words, self._ask = document, words, ask
+        self._settings = settings
         self._print_dialog: QPrintDialog | None = None
         self.choice = CardChoice(self)
         self.preview = Preview(self)
-        self._panel = QFrame(self)
-        self._trouble = QLabel(self._panel)
-        self._trouble.setWordWrap(True)
-        self._write = QPushButton(self.tr("Write PDF…"), self)
-        self._print = QPushButton(self.tr("Print…"), self)
-        self._zooms = QButtonGroup(self)
+        self.panel = DeskPanel(self.choice, self)
         self._arrange()
         self._on_theme_changed()
+        self._restore()
         theme().changed.connect(self._on_theme_changed)
         self.choice.chosen.connect(self._on_cards_chosen)
-        self._write.clicked.connect(self.write_pdf)
-        self._print.clicked.connect(self.print_cards)
-        self._zooms.idToggled.connect(self._on_zoom)
+        self.panel.write.clicked.connect(self.write_pdf)
+        self.panel.print_out.clicked.connect(self.print_cards)
+        self.panel.picture.clicked.connect(self.write_picture)
+        self.panel.match.clicked.connect(self.match_screen)
+        self.panel.zooms.idToggled.connect(self._on_zoom)
+        self.panel.light.activated.connect(self._on_light)
+        self.panel.paper.activated.connect(self._on_paper)
+        self.panel.both_sides.toggled.connect(self._on_paper)
         document.changed.connect(self._on_changed)
 
     @property
     def sentence(self) -> str:
         """What is wrong with the cards, or what was done last; empty if there is nothing to say."""
-        return self._trouble.text()
+        return self.panel.trouble.text()
 
     def showEvent(self, event: QShowEvent) -> None:
         # Units and language may have changed since; making the pages takes no time to speak of.
@@ -93,12 +98,25 @@ class CardsDesk(QWidget):
     @Slot()
     def write_pdf(self) -> None:
         """Ask where to, and write all cards there."""
-        path = self._document.path
-        folder = path.parent if path is not None else Path.home()
-        name = self._document.shown.project.race.name if path is None else path.stem
-        stem = "".join("-" if c in '/\\:*?"<>|' else c for c in name).strip(" .") or "race"
-        proposed = folder / self.tr("{0} cards.pdf").format(stem)
+        proposed = self._beside(self.tr("{0} cards.pdf"))
         self._ask.where_to_write_pdf(proposed, self._on_path_chosen)
+
+    @Slot()
+    def write_picture(self) -> None:
+        """Ask for a card and a screen, and write it as a picture."""
+        from ultraplanner_gui.cards.phone_form import PhoneForm
+
+        form = PhoneForm(self._document.shown.project.cards, self._on_screen_chosen, self)
+        form.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        form.open()
+
+    @Slot()
+    def match_screen(self) -> None:
+        """Ask for a bank card to be laid on the screen."""
+        from ultraplanner_gui.cards.calibrate import Calibration
+
+        dialog = Calibration(self.preview.true_px_per_mm, self._on_measured, self)
+        QDialog.open(dialog)
 
     @Slot()
     def print_cards(self) -> None:
@@ -119,70 +137,72 @@ class CardsDesk(QWidget):
         from ultraplanner_gui.cards.printing import print_pages
 
         try:
-            print_pages(printer, card_pages(self._document.shown, self._words()))
+            pages = card_pages(self._document.shown, self._words())
+            print_pages(printer, pages, self.panel.both_sides.isChecked())
         except PlanError as error:
             self._ask.tell(self.tr("Print cards"), self._words().say(error.message))
 
+    def _beside(self, template: str) -> Path:
+        path = self._document.path
+        folder = path.parent if path is not None else Path.home()
+        name = self._document.shown.project.race.name if path is None else path.stem
+        stem = "".join("-" if c in '/\\:*?"<>|' else c for c in name).strip(" .") or "race"
+        return folder / template.format(stem)
+
     def _arrange(self) -> None:
-        space = round(theme().px(12))
-        panel = self._panel
-        box = QVBoxLayout(panel)
-        box.setContentsMargins(space, space, space, space)
-        scroll = QScrollArea(panel)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        inside = QWidget(scroll)
-        rows = QVBoxLayout(inside)
-        rows.setContentsMargins(0, 0, 0, 0)
-        rows.addWidget(self.choice)
-        rows.addStretch(1)
-        scroll.setWidget(inside)
-        box.addWidget(scroll, 1)
-        box.addWidget(self._trouble)
-        box.addLayout(self._zoom_buttons())
-        self._write.setDefault(True)
-        box.addWidget(self._write)
-        box.addWidget(self._print)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addWidget(panel)
+        row.addWidget(self.panel)
         row.addWidget(self.preview, 1)
 
-    def _zoom_buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        for number, text in enumerate((self.tr("Fit"), self.tr("True size"))):
-            button = QPushButton(text, self)
-            button.setCheckable(True)
-            button.setChecked(number == 0)
-            self._zooms.addButton(button, number)
-            row.addWidget(button)
-        return row
+    def _restore(self) -> None:
+        if self._settings is None:
+            return
+        self.panel.choose(self._settings.card_paper, self._settings.card_light)
+        self.panel.both_sides.setChecked(self._settings.card_both_sides)
+        self.preview.choose_light(self.panel.light_chosen)
+        self.preview.set_measured(measured(self._settings.card_screens, self.screen().name()))
 
     def _renew(self) -> None:
-        project = self._document.shown.project
+        project, words = self._document.shown.project, self._words()
         self.choice.show_cards(project.cards)
         pages: list[Page] = []
         topics: list[str] = []
+        said: list[str] = []
         trouble = "" if project.cards else self.tr("Add a card to print.")
         for card in project.cards:
             try:
-                pages += self._pages_of(card)
+                made = pages_of(card, self._document.shown, words, measure)
             except PlanError as error:
-                trouble = self._words().say(error.message)
-            topics += [card.kind.value] * (len(pages) - len(topics))
+                trouble = words.say(error.message)
+                continue
+            said += self._said_of(card, made)
+            pages += made
+            topics += [card.kind.value] * len(made)
+        paper = self.panel.paper_chosen
+        if paper is not None and not trouble:
+            try:
+                pages = list(sheets(card_pages(self._document.shown, words), paper))
+                topics = ["cards"] * len(pages)
+            except PlanError as error:
+                trouble = words.say(error.message)
         self.preview.show_pages(tuple(pages), tuple(topics))
-        self._trouble.setText(trouble)
-        for button in (self._write, self._print):
-            button.setEnabled(not trouble)
+        self.panel.say(trouble or " ".join(said), can_print=not trouble)
 
-    def _pages_of(self, card: Card) -> tuple[Page, ...]:
-        return pages_of(card, self._document.shown, self._words(), measure)
+    def _said_of(self, card: Card, pages: Sequence[Page]) -> list[str]:
+        """Return what must be known of *card*: that it moved on, that its type is the least."""
+        name = names.say(names.KINDS[card.kind])
+        goes_on = len(pages) > 1 and len({page.card for page in pages}) < len(pages)
+        if any(page.is_shrunk for page in pages):
+            return [self.tr("{0}: the smallest legible type.").format(name)]
+        if goes_on:
+            return [self.tr("{0}: {1} pages.").format(name, len(pages))]
+        return []
 
     @Slot()
     def _on_theme_changed(self) -> None:
-        self._panel.setFixedWidth(round(theme().px(PANEL_PX)))
+        self.panel.setFixedWidth(round(theme().px(PANEL_PX)))
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
@@ -201,6 +221,27 @@ class CardsDesk(QWidget):
             self.preview.choose_true_size(number == 1)
 
     @Slot()
+    def _on_light(self) -> None:
+        self.preview.choose_light(self.panel.light_chosen)
+        if self._settings is not None:
+            self._settings.card_light = self.panel.light_chosen
+
+    @Slot()
+    def _on_paper(self) -> None:
+        if self._settings is not None:
+            self._settings.card_paper = self.panel.paper_name
+            self._settings.card_both_sides = self.panel.both_sides.isChecked()
+        self._renew()
+
+    def _on_measured(self, px_per_mm: float) -> None:
+        self.preview.set_measured(px_per_mm)
+        self.panel.zooms.button(1).setChecked(True)
+        if self._settings is not None:
+            self._settings.card_screens = with_measured(
+                self._settings.card_screens, self.screen().name(), px_per_mm
+            )
+
+    @Slot()
     def _on_printer_chosen(self) -> None:
         if self._print_dialog is not None:
             self.print_on(self._print_dialog.printer())
@@ -209,8 +250,40 @@ class CardsDesk(QWidget):
     def _on_path_chosen(self, path: Path) -> None:
         words = self._words()
         try:
-            write_cards(self._document.shown, words, path)
+            write_cards(self._document.shown, words, path, self.panel.paper_chosen)
         except PlanError as error:
             self._ask.tell(self.tr("Write cards"), words.say(error.message))
             return
-        self._trouble.setText(self.tr("Written: {0}").format(path.name))
+        self.panel.say(self.tr("Written: {0}").format(path.name))
+
+    def _on_screen_chosen(self, card: Card, screen: Screen) -> None:
+        proposed = self._beside(self.tr("{0} lock screen.png"))
+        self._ask.where_to_write_picture(proposed, partial(self._write_picture, card, screen))
+
+    def _write_picture(self, card: Card, screen: Screen, path: Path) -> None:
+        from ultraplanner_gui.cards.picture import write_pictures
+
+        words = self._words()
+        try:
+            paths = write_pictures(card, self._document.shown, words, screen, path)
+        except PlanError as error:
+            self._ask.tell(self.tr("Write a picture"), words.say(error.message))
+            return
+        self.panel.say(self.tr("Written: {0}").format(", ".join(p.name for p in paths)))
+
+
+def measured(screens: Sequence[str], name: str) -> float:
+    """Return the pixels to a millimetre of the screen *name*, 0 if it was never measured."""
+    for entry in screens:
+        screen, _, value = entry.rpartition("=")
+        if screen == name:
+            with suppress(ValueError):
+                px = float(value)
+                return px if LEAST_PX_PER_MM <= px <= MOST_PX_PER_MM else 0.0
+    return 0.0
+
+
+def with_measured(screens: Sequence[str], name: str, px_per_mm: float) -> tuple[str, ...]:
+    """Return *screens* with the screen *name* at so many pixels to a millimetre."""
+    others = tuple(entry for entry in screens if entry.rpartition("=")[0] != name)
+    return (*others, f"{name}={px_per_mm:.4f}")

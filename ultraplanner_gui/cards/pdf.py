@@ -13,6 +13,7 @@ from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 from ultraplanner_gui.cards.make import all_pages
 from ultraplanner_gui.cards.page import MM_PER_PT, Page, Text
 from ultraplanner_gui.cards.paint import MM_PER_INCH, measure, paint_page
+from ultraplanner_gui.cards.paper import Paper, sheets
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.wording.words import Words
@@ -35,9 +36,15 @@ def card_pages(outlook: Outlook, words: Words) -> tuple[Page, ...]:
     return all_pages(outlook, words, measure)
 
 
-def write_cards(outlook: Outlook, words: Words, path: Path) -> None:
-    """Write every card of the project to *path*; PlanError or StoreError if that fails."""
-    write_bytes(path, cards_pdf(card_pages(outlook, words), outlook.project.race.name))
+def write_cards(outlook: Outlook, words: Words, path: Path, paper: Paper | None = None) -> None:
+    """Write every card of the project to *path*, several on a sheet if *paper* is given.
+
+    PlanError or StoreError if that fails.
+    """
+    pages = card_pages(outlook, words)
+    if paper is not None:
+        pages = sheets(pages, paper)
+    write_bytes(path, cards_pdf(pages, outlook.project.race.name))
 
 
 def cards_pdf(pages: Sequence[Page], title: str = "") -> bytes:

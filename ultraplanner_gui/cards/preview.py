@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Literal
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Slot
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QResizeEvent
@@ -13,6 +14,11 @@ from ultraplanner_gui.cards.paint import MM_PER_INCH, paint_page
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 
+Light = Literal["day", "grey", "red"]
+RED_LIGHT = QColor(178, 24, 10)
+"""What a red lamp leaves of white paper."""
+
+GREY_PAPER = QColor(214, 214, 214)
 GAP_PX = 20.0
 LEAST_FIT_SHARE = 0.4
 MOST_FIT_SHARE = 3.0
@@ -27,6 +33,7 @@ class _Pages(QWidget):
         self._pages: tuple[Page, ...] = ()
         self._places: tuple[QRectF, ...] = ()
         self._px_per_mm = 1.0
+        self.light: Light = "day"
         self._extent = QSize()
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
@@ -50,12 +57,15 @@ class _Pages(QWidget):
             if not place.toAlignedRect().intersects(event.rect()):
                 continue
             painter.setPen(QPen(colours["strong_line"], Stroke.HAIR))
-            painter.setBrush(QColor("white"))
+            painter.setBrush(GREY_PAPER if self.light == "grey" else QColor("white"))
             painter.drawRect(place.adjusted(-0.5, -0.5, 0.5, 0.5))
             painter.save()
             painter.translate(place.topLeft())
             paint_page(painter, page, self._px_per_mm)
             painter.restore()
+        if self.light == "red":
+            painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Multiply)
+            painter.fillRect(event.rect(), RED_LIGHT)
         painter.end()
 
 
@@ -68,6 +78,7 @@ class Preview(QScrollArea):
         self._pages: tuple[Page, ...] = ()
         self._topics: tuple[str, ...] = ()
         self._is_true_size = False
+        self._measured_px_per_mm = 0.0
         self.setWidget(self._inside)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Preview of the cards"))
@@ -85,7 +96,9 @@ class Preview(QScrollArea):
 
     @property
     def true_px_per_mm(self) -> float:
-        """Device-independent pixels to a millimetre of this screen."""
+        """Device-independent pixels to a millimetre of this screen, as measured if it was."""
+        if self._measured_px_per_mm:
+            return self._measured_px_per_mm
         dpi = self.screen().physicalDotsPerInch()
         low, high = BELIEVED_DPI
         return (dpi if low <= dpi <= high else self.screen().logicalDotsPerInch()) / MM_PER_INCH
@@ -107,6 +120,16 @@ class Preview(QScrollArea):
     def choose_true_size(self, is_true_size: bool) -> None:
         """Show the cards as large as they are printed, or all of them as large as fits."""
         self._is_true_size = is_true_size
+        self._lay()
+
+    def choose_light(self, light: Light) -> None:
+        """Show the cards by day, in grey or under a red lamp."""
+        self._inside.light = light
+        self._inside.update()
+
+    def set_measured(self, px_per_mm: float) -> None:
+        """Take *px_per_mm* as measured on this screen; 0 to believe what the screen says."""
+        self._measured_px_per_mm = px_per_mm
         self._lay()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

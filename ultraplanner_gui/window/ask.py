@@ -44,6 +44,10 @@ class Ask(QObject):
         """Ask where a PDF is to be written."""
         self._save(self.tr("Write the cards to"), proposed, "pdf", taken)
 
+    def where_to_write_picture(self, proposed: Path, taken: PathTaken) -> None:
+        """Ask where a picture is to be written."""
+        self._save(self.tr("Write the picture to"), proposed, "png", taken)
+
     def tell(self, title: str, sentence: str) -> None:
         """Say one sentence that must be read."""
         box = QMessageBox(
