@@ -96,6 +96,19 @@ class Settings:
         "Which storey is open where the window is low",
         ("buildup", "raceday"),
     )
+    card_paper = Setting(
+        "cards/paper",
+        "card",
+        "Each card on a page of its own, or several on a sheet of paper",
+        ("card", "A4", "A3", "Letter"),
+    )
+    card_both_sides = Setting("cards/both_sides", False, "Whether cards have a back")
+    card_light: Setting[Literal["day", "grey", "red"]] = Setting(
+        "cards/light", "day", "The light cards are shown in", ("day", "grey", "red")
+    )
+    card_screens = Setting[tuple[str, ...]](
+        "cards/screens", (), "Pixels to a millimetre of each screen that was measured"
+    )
     storey_split = Setting("window/storeys", b"", "How the storeys shared the window")
 
     def __init__(self, path: Path | None = None) -> None:

@@ -126,7 +126,7 @@ class Workplace(QWidget):
         """The cards' desk, made when it is first asked for."""
         from ultraplanner_gui.cards.desk_view import CardsDesk
 
-        cards = CardsDesk(self.document, self._settings.words, self._ask, self)
+        cards = CardsDesk(self.document, self._settings.words, self._ask, self, self._settings)
         set_topics({cards: "cards"})
         self._places.addWidget(cards)
         return cards
