@@ -16,6 +16,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan, Sugars
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.science.caffeine import in_body_mg
 from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
 
 _ROLLING_STEP_S = 300.0
@@ -33,6 +34,7 @@ class Intake:
     caffeine_mg: float = 0.0
     weight_g: float = 0.0
     energy_kcal: float = 0.0
+    protein_g: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +80,8 @@ class LegFuel:
 @dataclass(frozen=True, slots=True, eq=False)
 class FuelFigures:
     """All fuel figures. `rolling_s` and `rolling_g_per_h`, shape (n,): carbohydrate of the
-    hour centred on each time, per hour. `band_g_per_h` is the target band.
+    hour centred on each time, per hour; so fluid and sodium. `caffeine_mg` is what is in the
+    body at each time. `band_g_per_h` is the target band. `plan` has every item on the clock.
     """
 
     total: Intake
@@ -88,6 +91,15 @@ class FuelFigures:
     rolling_g_per_h: FloatArray
     band_g_per_h: tuple[float, float]
     checks: tuple[FuelCheck, ...]
+    plan: FuelPlan
+    rolling_ml_per_h: FloatArray
+    rolling_mg_per_h: FloatArray
+    caffeine_mg: FloatArray
+
+    @property
+    def sodium_mg_per_l(self) -> float:
+        """Sodium over fluid of the whole race; 0 without fluid."""
+        return 1000.0 * self.total.sodium_mg / self.total.fluid_ml if self.total.fluid_ml else 0.0
 
 
 _FIGURES = tuple(figure.name for figure in fields(Intake))
@@ -105,7 +117,7 @@ def fuel_figures(
     mixed = {food.key for food in fuel.foods if food.sugars is Sugars.MIXED}
     sums = np.vstack((np.zeros(len(_FIGURES)), np.cumsum(amounts, axis=0)))
     rolling_s = np.linspace(0.0, finish_s, math.ceil(finish_s / _ROLLING_STEP_S) + 1)
-    rolling = _rolling(at_s, sums[:, _FIGURES.index("carb_g")], rolling_s, finish_s)
+    rolling = _rolling(at_s, sums, rolling_s, finish_s)
     taken = Taken(
         finish_s=finish_s,
         at_s=at_s,
@@ -122,9 +134,13 @@ def fuel_figures(
         hours=_hours(at_s, sums, finish_s),
         legs=_legs(fuel, items, at_s, sums, sections, finish_s),
         rolling_s=rolling_s,
-        rolling_g_per_h=rolling,
+        rolling_g_per_h=rolling[:, _FIGURES.index("carb_g")],
         band_g_per_h=band,
         checks=fuel_checks(fuel, taken, band, runner),
+        plan=fuel,
+        rolling_ml_per_h=rolling[:, _FIGURES.index("fluid_ml")],
+        rolling_mg_per_h=rolling[:, _FIGURES.index("sodium_mg")],
+        caffeine_mg=in_body_mg(at_s, taken.caffeine_mg, rolling_s),
     )
 
 
@@ -138,14 +154,14 @@ def _taken(fuel: FuelPlan, items: Sequence[FuelItem]) -> tuple[FloatArray, Float
 
 
 def _rolling(
-    at_s: FloatArray, carb_sums_g: FloatArray, times_s: FloatArray, finish_s: float
+    at_s: FloatArray, sums: FloatArray, times_s: FloatArray, finish_s: float
 ) -> FloatArray:
-    """Return the hourly rate of the hour centred on each time, of its part inside the race."""
+    """Return the hourly rates of the hour centred on each time, of its part inside the race."""
     starts = np.maximum(times_s - _HALF_WINDOW_S, 0.0)
     ends = np.minimum(times_s + _HALF_WINDOW_S, finish_s)
-    taken_g = carb_sums_g[_index(at_s, ends, finish_s)] - carb_sums_g[np.searchsorted(at_s, starts)]
-    length_s = ends - starts
-    rates: FloatArray = taken_g * S_PER_H / np.maximum(length_s, 1.0)
+    taken = sums[_index(at_s, ends, finish_s)] - sums[np.searchsorted(at_s, starts)]
+    length_s = np.maximum(ends - starts, 1.0)
+    rates: FloatArray = taken * (S_PER_H / length_s)[:, np.newaxis]
     return rates
 
 
@@ -178,7 +194,7 @@ def _legs(
     ends.append((None, sections[-1].name if sections else "", finish_s))
     cuts = _index(at_s, np.array([end_s for _, _, end_s in ends]), finish_s).tolist()
     legs: list[LegFuel] = []
-    start_s, first = 0.0, 0
+    start_s, first, spare = 0.0, 0, fuel.carrying.spare
     for (station, name, end_s), last in zip(ends, cuts, strict=True):
         eaten = items[first:last]
         intake = Intake(*(sums[last] - sums[first]).tolist())
@@ -194,13 +210,13 @@ def _legs(
                 intake=intake,
                 counts=tuple(counts.items()),
                 items=tuple(item.key for item in eaten),
-                carry_carb_g=_carry(fuel.carb_g_per_h, intake.carb_g, end_s - start_s),
-                carry_fluid_ml=_carry(fuel.fluid_ml_per_h, intake.fluid_ml, end_s - start_s),
+                carry_carb_g=_carry(fuel.carb_g_per_h, intake.carb_g, end_s - start_s, spare),
+                carry_fluid_ml=_carry(fuel.fluid_ml_per_h, intake.fluid_ml, end_s - start_s, spare),
             )
         )
         start_s, first = end_s, last
     return tuple(legs)
 
 
-def _carry(asked_per_h: float, planned: float, s: float) -> float:
-    return carry_need(max(asked_per_h, per_hour(planned, s)), s)
+def _carry(asked_per_h: float, planned: float, s: float, spare: float) -> float:
+    return carry_need(max(asked_per_h, per_hour(planned, s)), s, spare)

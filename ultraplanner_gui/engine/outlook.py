@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.checks import Check, block_checks
+from ultraplanner_gui.engine.fuel_clock import on_clock
 from ultraplanner_gui.engine.fuelling import FuelFigures, fuel_figures
 from ultraplanner_gui.engine.light import LightSpan, light_spans
 from ultraplanner_gui.engine.pacing import PacePlan, Stop, pace_for_finish
@@ -18,6 +19,7 @@ from ultraplanner_gui.engine.sections import (
     tightest,
 )
 from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
+from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
 
@@ -42,6 +44,11 @@ class Outlook:
     runway: Runway | None
     checks: tuple[Check, ...]
     trouble: Message | None = None
+
+    @property
+    def items(self) -> tuple[FuelItem, ...]:
+        """Every fuel item by time, those that keep their place when the target gets there."""
+        return self.project.fuel.items if self.fuel is None else self.fuel.plan.items
 
     @property
     def tightest(self) -> SectionFigures | None:
@@ -82,7 +89,9 @@ def derive(project: Project, previous: Outlook | None = None, today: date | None
     ):
         fuel = previous.fuel
     else:
-        fuel = fuel_figures(project.fuel, race.sections, finish_s, project.runner)
+        fuel = fuel_figures(
+            on_clock(project.fuel, race.target), race.sections, finish_s, project.runner
+        )
     asks = race_asks(
         race.profile.length_m,
         project.race.goal_s,
