@@ -8,7 +8,7 @@ limit is a brake, and said to be one where it ended the search.
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 
@@ -28,7 +28,10 @@ from ultraplanner_gui.science.training import mean_cut
 NODES = 400
 TIME_S = 9.0
 GAP = 0.002
-MINUTES_SHARE = 0.3
+MINUTES_SHARE = 0.4
+WEEKS_TOGETHER = 3
+WEEKS_NODES = 20
+WEEKS_GAP = 0.002
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,15 +130,15 @@ def searched(
     kinds = {run.day.toordinal(): run.kind for run in layout.filled.runs}
     limits = Limits(search.nodes, search.time_s * (1.0 - MINUTES_SHARE), search.gap)
     first = solve(rows, limits, model.start(kinds), hear)
-    for column in minutes:
-        rows.is_whole[column] = True
     if not first.values:
         return first, 1.0
     for pick in model.picks:
         value = round(first.values[pick.is_chosen])
         rows.least[pick.is_chosen] = rows.most[pick.is_chosen] = float(value)
+    enough = first.bound + search.gap * abs(first.bound)
+    start = _whole_by_weeks(model, first.values, search)
     left_s = max(0.5, search.time_s - (time.monotonic() - begin))
-    second = solve(rows, Limits(search.nodes, left_s, search.gap))
+    second = solve(rows, Limits(search.nodes, left_s, search.gap, enough), start)
     for pick in model.picks:
         rows.least[pick.is_chosen], rows.most[pick.is_chosen] = 0.0, 1.0
     if not second.values:
@@ -143,6 +146,39 @@ def searched(
     end = End.TIME if End.TIME in (first.end, second.end) else second.end
     whole = replace(second, bound=first.bound, end=end)
     return whole, whole.gap
+
+
+def _whole_by_weeks(model: BlockModel, values: Sequence[float], search: Search) -> dict[int, float]:
+    """Return whole steps found a few weeks at a time, the later ones still free, all choices kept
+    as in *values*: a plan to begin with; empty if none comes of it.
+    """
+    rows = model.rows
+    kept = {c: (rows.least[c], rows.most[c]) for c, whole in enumerate(rows.is_whole) if whole}
+    kept |= {p.steps: (rows.least[p.steps], rows.most[p.steps]) for p in model.picks}
+    whole = list(rows.is_whole)
+    for column, is_whole in enumerate(whole):
+        if is_whole:
+            rows.least[column] = rows.most[column] = float(round(values[column]))
+    places = sorted({p.place for p in model.picks})
+    found: dict[int, float] = {}
+    for n in range(0, len(places), WEEKS_TOGETHER):
+        now = set(places[n : n + WEEKS_TOGETHER])
+        for pick in model.picks:
+            rows.is_whole[pick.steps] = pick.place in now
+        part = solve(rows, Limits(WEEKS_NODES, search.time_s, WEEKS_GAP))
+        if not part.values:
+            found = {}
+            break
+        for pick in model.picks:
+            if pick.place in now:
+                value = float(round(part.values[pick.steps]))
+                rows.least[pick.steps] = rows.most[pick.steps] = value
+                found[pick.steps] = value
+    for pick in model.picks:
+        rows.is_whole[pick.steps] = True
+    for column, (least, most) in kept.items():
+        rows.least[column], rows.most[column] = least, most
+    return found
 
 
 def with_chosen(layout: Layout, chosen: tuple[Chosen, ...]) -> Layout:

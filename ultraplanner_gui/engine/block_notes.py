@@ -2,17 +2,28 @@
 
 from __future__ import annotations
 
-from ultraplanner_gui.engine.block_days import Pattern, wants_downhill
+from collections.abc import Iterator
+from datetime import date
+
+from ultraplanner_gui.engine.block_days import (
+    MOST_RUN_DAYS,
+    Pattern,
+    Slot,
+    is_heavy,
+    wants_downhill,
+)
 from ultraplanner_gui.engine.block_fill import Filled
 from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_layout import Layout
 from ultraplanner_gui.engine.block_place import STEP_M
-from ultraplanner_gui.engine.block_request import BlockRequest
+from ultraplanner_gui.engine.block_request import LEAST_FREE_S, BlockRequest
 from ultraplanner_gui.engine.block_weeks import Calendar
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, REACHED, RaceAsks
+from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.science.training import (
+    CUTBACK_RANGE,
     TAPER_CUT_RANGE,
     gut_weeks,
     longest_before,
@@ -22,7 +33,79 @@ from ultraplanner_gui.science.training import (
 
 def notes_of(layout: Layout) -> tuple[Message, ...]:
     """Return a sentence for all that the runs in *layout* fall short in."""
-    return _notes(layout.plan, layout.weeks, layout.rules, layout.asks, layout.filled)
+    notes = _notes(layout.plan, layout.weeks, layout.rules, layout.asks, layout.filled)
+    return (*notes, *_days_left(layout), *_cutbacks_off(layout), *_locked_notes(layout))
+
+
+def _days_left(layout: Layout) -> Iterator[Message]:
+    """Yield why days with time to run hold none, where more than one in ten of them does."""
+    request, free, used = layout.request, 0, 0
+    for frame in layout.weeks.loading:
+        days = [
+            d
+            for d in frame.days
+            if request.free_s(d) >= LEAST_FREE_S and layout.plan.is_run_on(Slot(d, Kind.EASY))
+        ]
+        free += min(MOST_RUN_DAYS, len(days))
+        used += len({r.day for r in layout.filled.runs if r.to_go == frame.to_go})
+    if 10 * used < 9 * free:
+        yield message(DAYS_LEFT, used, free)
+
+
+def _volumes(layout: Layout) -> dict[int, int]:
+    sums: dict[int, int] = {}
+    for run in layout.filled.runs:
+        sums[run.to_go] = sums.get(run.to_go, 0) + run.distance_m
+    return sums
+
+
+def _cutbacks_off(layout: Layout) -> Iterator[Message]:
+    """Yield the cutback farthest from its range, if one is outside."""
+    sums, worst = _volumes(layout), (0.0, 0.0)
+    low, high = CUTBACK_RANGE
+    reference = max(LEAST_WEEK_M, layout.request.runner.weekly_m)
+    for frame in layout.weeks.frames:
+        metres = float(sums.get(frame.to_go, 0))
+        if frame.whole and frame.role is Role.CUTBACK:
+            share = metres / reference
+            worst = max(worst, (max(low - share, share - high), share))
+        elif frame.whole and frame.role is Role.LOADING and metres:
+            reference = metres
+    if worst[0] > 1e-9:
+        yield message(CUTBACK_OFF, Quantity(100.0 * worst[1], "percent"))
+
+
+def _locked_notes(layout: Layout) -> Iterator[Message]:
+    """Yield the rules that locked runs make give way."""
+    request = layout.request
+    locked = {s.day for s in request.locked if s.kind.is_run}
+    if not locked:
+        return
+    runs = layout.filled.runs
+    behind = [(request.first_day.toordinal() - 1, max(LEAST_RUN_M, request.runner.longest_m))]
+    for n, run in enumerate(runs):
+        longest = longest_before(behind, run.day.toordinal())
+        if run.day in locked and not within_ten_percent(run.distance_m, longest):
+            yield message(LOCKED_FAR, Quantity(run.distance_m, "m"), Quantity(longest, "m"))
+        behind.append((run.day.toordinal(), float(run.distance_m)))
+        before = runs[n - 1] if n else run
+        meets = (run.day - before.day).days == 1 and is_heavy(run.kind) and is_heavy(before.kind)
+        if meets and run.kind is not Kind.SECOND_LONG and locked & {run.day, before.day}:
+            yield message(LOCKED_HARD)
+    yield from _locked_weeks(layout, locked)
+
+
+def _locked_weeks(layout: Layout, locked: set[date]) -> Iterator[Message]:
+    sums = _volumes(layout)
+    reference = round(max(LEAST_WEEK_M, layout.request.runner.weekly_m))
+    for frame in layout.weeks.frames:
+        metres = sums.get(frame.to_go, 0)
+        if not frame.whole or frame.role is not Role.LOADING:
+            continue
+        over = not within_ten_percent(metres, reference)
+        if over and any(frame.first <= day <= frame.last for day in locked):
+            yield message(LOCKED_WEEK, Quantity(metres, "m"), Quantity(reference, "m"))
+        reference = metres or reference
 
 
 def _notes(
@@ -148,4 +231,20 @@ TUNE_UP_FAR = QT_TRANSLATE_NOOP(
 )
 TUNE_UP_WEEK = QT_TRANSLATE_NOOP(
     "Block", "A week of {0} is nearly all tune-up race ({1}); the ramp gives way to it."
+)
+DAYS_LEFT = QT_TRANSLATE_NOOP(
+    "Block",
+    "{0} of the {1} days with time to run hold one: weeks of this size are shared by fewer, longer "
+    "runs.",
+)
+CUTBACK_OFF = QT_TRANSLATE_NOOP(
+    "Block",
+    "A cutback comes to {0} of the last loading week, outside 60 to 80 %: its days allow no other.",
+)
+LOCKED_FAR = QT_TRANSLATE_NOOP(
+    "Block", "A locked run of {0} is over 10 % longer than the longest run before it ({1})."
+)
+LOCKED_HARD = QT_TRANSLATE_NOOP("Block", "A locked session makes two hard days meet.")
+LOCKED_WEEK = QT_TRANSLATE_NOOP(
+    "Block", "A week comes to {0} by a locked session; the ramp allows 10 % over {1}."
 )

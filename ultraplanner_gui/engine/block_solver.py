@@ -28,11 +28,14 @@ class End(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """How far a search goes; `gap` is relative. The time limit is only a brake."""
+    """How far a search goes; `gap` is relative, at `target` a cost is good enough. The time limit
+    is only a brake.
+    """
 
     nodes: int
     time_s: float
     gap: float = 0.0
+    target: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +89,8 @@ def _quiet(highspy: Foreign, limits: Limits) -> Foreign:
         ("mip_feasibility_tolerance", 1e-7),
     ):
         highs.setOptionValue(name, value)
+    if limits.target is not None:
+        highs.setOptionValue("objective_target", limits.target)
     return highs
 
 
@@ -121,6 +126,7 @@ def _found(highspy: Foreign, highs: Foreign) -> Found:
         model.kTimeLimit: End.TIME,
         model.kInterrupt: End.TIME,
         model.kSolutionLimit: End.NODES,
+        model.kObjectiveTarget: End.NODES,
         model.kIterationLimit: End.NODES,
     }.get(status, End.NONE)
     feasible = highspy.SolutionStatus.kSolutionStatusFeasible
