@@ -14,6 +14,7 @@ from ultraplanner_gui.edits import (
     course,
     course_shape,
     fuel,
+    fuel_habits,
     logistics,
     pace,
     project,
@@ -40,7 +41,20 @@ from ultraplanner_gui.plan.course import (
     SurfaceSpan,
     sections_between,
 )
-from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
+from ultraplanner_gui.plan.fuel import (
+    Allergen,
+    Before,
+    Caffeine,
+    CaffeineLimit,
+    Carrying,
+    Effort,
+    Food,
+    FuelItem,
+    FuelPlan,
+    Keep,
+    SweatTest,
+    Tank,
+)
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.logistics import Logistics, Visit
 from ultraplanner_gui.plan.message import message
@@ -144,6 +158,7 @@ EDITS = (
     (course_shape.JoinCourse(LEG), {"course"}),
     (course_shape.SetOfficialDistance(52_000.0), {"course"}),
     (course_shape.SetOfficialHeights(250.0, 260.0), {"course"}),
+    (course_shape.TakeHeightsAsFeet(), {"course"}),
     (course_shape.PinStation("ford", 12_500.0), {"course"}),
     (course_shape.ReadAgain(replace(LEG, reading=Reading("leg.gpx"))), {"course"}),
     (sections.CutSections(CutBy.DISTANCE, 10_000.0), {"course"}),
@@ -192,6 +207,21 @@ EDITS = (
     (fuel.SetFuelRates(70.0, 600.0, 500.0, 900.0, 1_500.0), {"fuel"}),
     (fuel.ChangeFood(replace(GEL, carb_g=30.0)), {"fuel"}),
     (fuel.RemoveFood("gel"), {"fuel"}),
+    (fuel.CopyItem("gel", 7_200.0, 1.5, at_m=9_000.0), {"fuel"}),
+    (fuel.RepeatItem((FuelItem("a", "gel", 900.0, at_m=2_000.0),)), {"fuel"}),
+    (fuel.FillToTarget((FuelItem("a", "gel", 900.0, 2.0),)), {"fuel"}),
+    (fuel.KeepItems((FuelItem("item", "gel", 900.0, 2.0, 2_000.0),), keep=Keep.PLACE), {"fuel"}),
+    (fuel.ClearItems(), {"fuel"}),
+    (fuel_habits.SetStationFoods("ford", ("gel",)), {"course"}),
+    (fuel_habits.SetCarrying(Carrying(3, 600.0, 0.2)), {"fuel"}),
+    (fuel_habits.SetCaffeine(Caffeine(True, CaffeineLimit.LOWER)), {"fuel"}),
+    (fuel_habits.SetTank(Tank(52.0, Effort.HARD)), {"fuel"}),
+    (fuel_habits.SetBefore(Before(3, 8.0, 2.0, 100.0)), {"fuel"}),
+    (fuel_habits.SetAllergens((Allergen.NUTS, Allergen.MILK)), {"fuel"}),
+    (
+        fuel_habits.SetSweatTests((SweatTest(RUN_DAY, 70.0, 68.4, 0.8, 0.2, 1.5),)),
+        {"fuel"},
+    ),
     (race.ChangeRace(replace(PROJECT.race, name="Other")), {"race", "block"}),
     (pace.ShapeTarget(Pacing(0.25, False)), {"pacing"}),
     (

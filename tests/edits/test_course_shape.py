@@ -17,6 +17,7 @@ from ultraplanner_gui.edits.course_shape import (
     RunLaps,
     SetOfficialDistance,
     SetOfficialHeights,
+    TakeHeightsAsFeet,
     TrimCourse,
 )
 from ultraplanner_gui.engine.course_scale import knots, line_distance, line_length_m, line_place
@@ -365,6 +366,15 @@ def test_climb_of_another_course_or_unit_is_refused():
         done(LOOP, SetOfficialHeights(4_500.0, None))
     with pytest.raises(PlanError, match="100,000"):
         done(LOOP, SetOfficialHeights(-5.0, None))
+
+
+def test_heights_in_feet_nobody_noticed_are_made_metres_once():
+    course = done(LOOP, TakeHeightsAsFeet())
+    assert course.line.elevation_m == pytest.approx(LOOP.line.elevation_m * 0.3048)
+    assert course.stations is LOOP.stations
+    known = replace(LOOP, repairs=(Repair("In feet.", (), RepairKind.FEET),))
+    with pytest.raises(PlanError, match="already"):
+        done(known, TakeHeightsAsFeet())
 
 
 # Pins

@@ -114,8 +114,8 @@ def test_gesture_makes_no_difference_to_the_outcome(pair):
     assert dataclasses.replace(edit, gesture=7).apply(PROJECT) == edit.apply(PROJECT)
 
 
-ADDING = {"AddSession", "AddStation", "AddItem", "CopySessions", "PasteSessions", "RepeatWeekly"}
-SHAPING = {"RunLaps", "GoOutAndBack", "JoinCourse", "ReverseCourse"}
+ADDING = {"AddSession", "AddStation", "AddItem", "CopyItem", "CopySessions", "PasteSessions", "RepeatWeekly"}
+SHAPING = {"RunLaps", "GoOutAndBack", "JoinCourse", "ReverseCourse", "TakeHeightsAsFeet"}
 PARTING = {"SplitSection", "MergeSections"}
 SWAPS = {"SwapSessions", "SwapWeeks"}
 BY_SO_MUCH = {"MoveSessions"}

@@ -128,3 +128,36 @@ def test_tracks_out_of_order_are_put_in_the_order_in_which_they_meet(write):
 def test_unjoined_tracks_leave_the_longest(write):
     course = read_course(write(document(*map(track, LEGS))), without=(RepairKind.JOINED,))
     assert len(course.line) == max(map(len, LEGS))
+
+
+def loop(length_deg, width_deg, lat=45.0, lon=7.0, points=80):
+    """A loop to the east of a base, out along one parallel and back along another."""
+    out = [(lat, lon + length_deg * i / points, 500.0) for i in range(points)]
+    back = [
+        (lat + width_deg, lon + length_deg * (points - i) / points, 500.0) for i in range(points)
+    ]
+    return [*out, *back, (lat, lon, 500.0)]
+
+
+def test_of_the_races_of_one_event_the_longest_is_taken(write):
+    races = loop(0.1, 0.02), loop(0.3, 0.03), loop(0.2, 0.025)
+    path = write(document(*(track(race, name=f"Race {n}") for n, race in enumerate(races))))
+    course = read_course(path)
+    assert course.length_m == pytest.approx(length(write, track(races[1])))
+    assert kinds(course) == [RepairKind.DOUBLED]
+    assert "same finish" in str(course.repairs[0])
+
+
+def test_loops_from_one_base_are_all_run(write):
+    loops = loop(0.1, 0.02), loop(-0.12, 0.02), [(lat - 0.002, *p) for lat, *p in loop(0.1, -0.03)]
+    course = read_course(write(document(*map(track, loops))))
+    assert course.length_m > 0.99 * sum(length(write, track(one)) for one in loops)
+    assert RepairKind.DOUBLED not in kinds(course)
+
+
+def test_two_ways_from_one_town_to_another_are_no_two_legs(write):
+    over = [(45.0 + 0.03 * min(i, 199 - i) / 100, lon, ele) for i, (_, lon, ele) in enumerate(LINE)]
+    course = read_course(write(document(track(LINE), track(over))))
+    assert len(course.line) == 200
+    assert course.line.latitude_deg.max() > 45.02
+    assert kinds(course) == [RepairKind.DOUBLED]

@@ -25,10 +25,13 @@ from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
     Pin,
+    Repair,
+    RepairKind,
     fresh_key,
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.science.elevation import M_PER_FOOT
 
 SHORTEST_COURSE_M = 1_000.0
 MOST_LAPS = 100
@@ -216,6 +219,25 @@ class SetOfficialHeights:
             _check_height(self.drop_m, measured.descent_m)
         changed = replace(course, official_climb_m=self.climb_m, official_drop_m=self.drop_m)
         return replace(project, course=changed)
+
+
+@dataclass(frozen=True, slots=True)
+class TakeHeightsAsFeet:
+    """The user said that the heights of the file are in feet, where the reader did not notice."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Take heights as feet")
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        course = course_of(project)
+        if not course.line.has_elevation:
+            raise PlanError(QT_TRANSLATE_NOOP("Edit", "The line has no heights to be in feet."))
+        if any(isinstance(r, Repair) and r.kind is RepairKind.FEET for r in course.repairs):
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "The heights were made metres already when it was read.")
+            )
+        line = replace(course.line, elevation_m=course.line.elevation_m * M_PER_FOOT)
+        return replace(project, course=replace(course, line=line))
 
 
 @dataclass(frozen=True, slots=True)

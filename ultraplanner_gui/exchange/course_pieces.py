@@ -22,6 +22,8 @@ LONGEST_BRIDGE_M = 2_000.0
 SAME_GROUND_M, SAME_SHARE, SAME_WAY_SHARE = 75.0, 0.95, 0.8
 #: Of a track and a route the track is followed, unless it is less than so much of the route.
 LEAST_OF_OTHER = 0.5
+#: Races of one event from one place share so much of their ground; loops from a base do not.
+OTHER_WAY_SHARE, SAME_PLACE_M = 0.25, 500.0
 MOST_COMPARED = 30
 MOST_ORDERED = 60
 SAMPLES, MOST_VERTICES = 60, 4_000
@@ -145,6 +147,19 @@ def _put_together(
                 )
             )
         strands = kept
+        others = _without_other_ways(gpx, strands)
+        if len(others) < len(strands):
+            repairs.append(
+                Repair(
+                    QT_TRANSLATE_NOOP(
+                        "Course",
+                        "Shorter ways from the same start to the same finish were left out: {0}.",
+                    ),
+                    (Quantity(len(strands) - len(others), "count"),),
+                    RepairKind.DOUBLED,
+                )
+            )
+        strands = others
     if len(strands) == 1:
         return strands, repairs
     if RepairKind.JOINED in without:
@@ -156,7 +171,7 @@ def _put_together(
             repairs.append(
                 Repair(
                     QT_TRANSLATE_NOOP(
-                        "Course", "Tracks were put in the order in which they meet, not the file's."
+                        "Course", "Pieces were put in the order in which they meet, not the file's."
                     ),
                     (),
                     RepairKind.ORDER,
@@ -182,8 +197,37 @@ def _without_doubles(gpx: GpxFile, strands: tuple[Strand, ...]) -> tuple[Strand,
     return tuple(s for s in strands if s in kept)
 
 
+def _without_other_ways(gpx: GpxFile, strands: tuple[Strand, ...]) -> tuple[Strand, ...]:
+    """Return the longest of *strands* alone where they are races of one event: all from one start
+    to one finish, those that come back to the start over much of the same ground. Else all.
+    """
+    if len(strands) < 2 or not _meet(gpx, [s.starts[0] for s in strands]):
+        return strands
+    if not _meet(gpx, [s.end - 1 for s in strands]):
+        return strands
+    longest = max(strands, key=lambda s: length_of(gpx, s))
+    comes_back = _meet(gpx, [longest.starts[0], longest.end - 1], LONGEST_BRIDGE_M)
+    others = [s for s in strands if s is not longest]
+    if comes_back and any(_shared(gpx, longest, s)[0] < OTHER_WAY_SHARE for s in others):
+        return strands
+    return (longest,)
+
+
+def _meet(gpx: GpxFile, points: list[int], within_m: float = SAME_PLACE_M) -> bool:
+    """Whether all *points* lie near the first."""
+    latitude, longitude = gpx.latitude_deg[points], gpx.longitude_deg[points]
+    way = distance_between(latitude[0], longitude[0], latitude, longitude)
+    return bool((way <= within_m).all())
+
+
 def _covers(gpx: GpxFile, longer: Strand, strand: Strand) -> bool:
     """Whether *strand* goes the way of a part of *longer*."""
+    near, same_way = _shared(gpx, longer, strand)
+    return near >= SAME_SHARE and same_way >= SAME_WAY_SHARE
+
+
+def _shared(gpx: GpxFile, longer: Strand, strand: Strand) -> tuple[float, float]:
+    """Return what share of *strand* lies by *longer*, and what share of it goes its way."""
     latitude, longitude = _places(gpx, longer)
     step = max(1, len(latitude) // MOST_VERTICES)
     vertices = np.unique(np.append(np.arange(0, len(latitude), step), len(latitude) - 1))
@@ -192,9 +236,7 @@ def _covers(gpx: GpxFile, longer: Strand, strand: Strand) -> bool:
     samples = np.linspace(0, len(own[0]) - 1, min(SAMPLES, len(own[0]))).astype(np.intp)
     points = _plane(own[0][samples], own[1][samples], gpx, longer)
     off, at = _nearest(ground, points)
-    if (off <= SAME_GROUND_M).mean() < SAME_SHARE:
-        return False
-    return bool((np.diff(at) >= 0.0).mean() >= SAME_WAY_SHARE)
+    return float((off <= SAME_GROUND_M).mean()), float((np.diff(at) >= 0.0).mean())
 
 
 def _nearest(
