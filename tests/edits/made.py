@@ -32,6 +32,7 @@ from ultraplanner_gui.plan.conditions import Conditions, Effect, ValleyForecast
 from ultraplanner_gui.plan.course import (
     AidStation,
     Course,
+    IfStop,
     Line,
     Pin,
     Reading,
@@ -272,6 +273,15 @@ EDITS = (
     (
         logistics.ChangeLogistics(Logistics(visits=(Visit("barn", "A."),), cues=("Eat.",))),
         {"logistics"},
+    ),
+    (
+        logistics.ChangeLogistics(
+            Logistics(drives_home="A."),
+            ("whistle",),
+            "112",
+            (logistics.PlaceNotes("barn", "By the lane.", IfStop("bus", "A.", "1 h", "555")),),
+        ),
+        {"logistics", "race", "course"},
     ),
     (logistics.TypeWeekBack((("easy", DONE), ("run", None))), {"block"}),
     (

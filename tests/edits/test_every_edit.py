@@ -114,7 +114,10 @@ def test_gesture_makes_no_difference_to_the_outcome(pair):
     assert dataclasses.replace(edit, gesture=7).apply(PROJECT) == edit.apply(PROJECT)
 
 
-ADDING = {"AddSession", "AddStation", "AddItem", "CopyItem", "CopySessions", "PasteSessions", "RepeatWeekly"}
+ADDING = {
+    *("AddSession", "AddStation", "AddItem", "CopyItem", "CopySessions", "PasteSessions"),
+    "RepeatWeekly",
+}
 SHAPING = {"RunLaps", "GoOutAndBack", "JoinCourse", "ReverseCourse", "TakeHeightsAsFeet"}
 PARTING = {"SplitSection", "MergeSections"}
 SWAPS = {"SwapSessions", "SwapWeeks"}

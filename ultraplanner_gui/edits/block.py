@@ -171,6 +171,10 @@ def check_session(session: Session) -> None:
         raise PlanError(QT_TRANSLATE_NOOP("Edit", "A session starts between 00:00 and 23:59."))
     for repeat in session.repeats:
         _check_repeat(repeat)
+    eaten = session.done.foods if session.done is not None else ()
+    for portion in (*session.foods, *eaten):
+        if not (math.isfinite(portion.servings) and 0.0 < portion.servings <= 50.0):
+            raise PlanError(QT_TRANSLATE_NOOP("Edit", "Servings lie above 0 and at most 50."))
     if session.done is not None and not 0.0 <= session.done.carb_g <= MOST_CARB_G:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "Carbohydrate eaten lies between 0 and 20,000 g.")

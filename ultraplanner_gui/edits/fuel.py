@@ -8,26 +8,30 @@ from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.plan.course import fresh_key
-from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
+from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 
 HIGHEST_CARB_G_PER_H = 120.0
 HIGHEST_FLUID_ML_PER_H = 1000.0
 HIGHEST_SODIUM_MG_PER_H = 2000.0
+MOST_PLACE_M = 1_000_000.0
 
 
 @dataclass(frozen=True, slots=True)
 class MoveItem:
-    """The user moved a fuel item along the race clock."""
+    """The user moved a fuel item along the race clock; one that keeps its place, to *at_m*."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move fuel item")
     item: str
     at_s: float
     gesture: int = 0
+    at_m: float | None = None
 
     def apply(self, project: Project) -> Project:
-        item = replace(project.fuel.item(self.item), at_s=_time(self.at_s))
+        item = project.fuel.item(self.item)
+        at_m = _place(self.at_m)
+        item = replace(item, at_s=_time(self.at_s), at_m=None if item.at_m is None else at_m)
         return replace(project, fuel=project.fuel.with_item(item))
 
 
@@ -53,11 +57,12 @@ class AddItem:
     at_s: float
     servings: float = 1.0
     gesture: int = 0
+    at_m: float | None = None
 
     def apply(self, project: Project) -> Project:
         fuel = project.fuel
         key = fresh_key("item", {i.key for i in fuel.items})
-        item = FuelItem(key, self.food, _time(self.at_s), self.servings)
+        item = FuelItem(key, self.food, _time(self.at_s), self.servings, _place(self.at_m))
         _check_item(fuel, item)
         return replace(project, fuel=fuel.with_items((*fuel.items, item)))
 
@@ -79,8 +84,15 @@ class RemoveItem:
 
 
 @dataclass(frozen=True, slots=True)
+class CopyItem(AddItem):
+    """The user copied a fuel item to another time."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Copy fuel item")
+
+
+@dataclass(frozen=True, slots=True)
 class PlaceItems:
-    """The user placed all items by rule."""
+    """The user placed all items by the clock; *items* are all there are afterwards."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Place fuel by the clock")
     items: tuple[FuelItem, ...]
@@ -93,7 +105,49 @@ class PlaceItems:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "One item cannot stand at two times; place them anew.")
             )
-        return replace(project, fuel=project.fuel.with_items(self.items))
+        fuel = project.fuel.with_items(self.items)
+        return project if fuel == project.fuel else replace(project, fuel=fuel)
+
+
+@dataclass(frozen=True, slots=True)
+class RepeatItem(PlaceItems):
+    """The user placed a food by rule, beside what was there."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Repeat a food by rule")
+
+
+@dataclass(frozen=True, slots=True)
+class FillToTarget(PlaceItems):
+    """The user had the race filled to its targets."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Fill fuel to target")
+
+
+@dataclass(frozen=True, slots=True)
+class KeepItems(PlaceItems):
+    """The user chose what items keep when the pace changes, their clock or their place."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Keep clock or place of fuel")
+    keep: Keep = Keep.CLOCK
+
+    def apply(self, project: Project) -> Project:
+        placed = PlaceItems.apply(self, project)
+        if placed.fuel.keep is self.keep:
+            return placed
+        return replace(placed, fuel=replace(placed.fuel, keep=self.keep))
+
+
+@dataclass(frozen=True, slots=True)
+class ClearItems:
+    """The user took every item out of the fuel plan."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove all fuel items")
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        if not project.fuel.items:
+            return project
+        return replace(project, fuel=project.fuel.with_items(()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,6 +214,9 @@ class ChangeFood:
             food.fluid_ml,
             food.caffeine_mg,
             food.energy_kcal,
+            food.protein_g,
+            food.per_pack,
+            food.fructose_g or 0.0,
         )
         if not food.name.strip() or not all(
             math.isfinite(v) and 0.0 <= v <= 5000.0 for v in figures
@@ -167,6 +224,12 @@ class ChangeFood:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "A food needs a name and figures between 0 and 5000.")
             )
+        if food.fructose_g is not None and food.fructose_g > food.carb_g:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "There cannot be more fructose than carbohydrate in it.")
+            )
+        if food.per_pack <= 0.0:
+            raise PlanError(QT_TRANSLATE_NOOP("Edit", "A pack holds more than no servings."))
         known = any(f.key == food.key for f in fuel.foods)
         foods = (
             tuple(food if f.key == food.key else f for f in fuel.foods)
@@ -188,9 +251,8 @@ class RemoveFood:
         fuel = project.fuel
         fuel.food(self.food)
         fuel = replace(fuel, foods=tuple(f for f in fuel.foods if f.key != self.food))
-        return replace(
-            project, fuel=fuel.with_items(tuple(i for i in fuel.items if i.food != self.food))
-        )
+        fuel = fuel.with_items(tuple(i for i in fuel.items if i.food != self.food))
+        return replace(_off_the_tables(project, self.food), fuel=fuel)
 
 
 def _time(at_s: float) -> float:
@@ -201,8 +263,27 @@ def _time(at_s: float) -> float:
     return at_s
 
 
+def _place(at_m: float | None) -> float | None:
+    if at_m is not None and not (math.isfinite(at_m) and 0.0 <= at_m <= MOST_PLACE_M):
+        raise PlanError(QT_TRANSLATE_NOOP("Edit", "A fuel item is taken on the course."))
+    return at_m
+
+
+def _off_the_tables(project: Project, food: str) -> Project:
+    """Return *project* with *food* on no table."""
+    course = project.course
+    if course is None or not any(food in s.foods for s in course.stations):
+        return project
+    stations = tuple(
+        replace(s, foods=tuple(f for f in s.foods if f != food)) if food in s.foods else s
+        for s in course.stations
+    )
+    return replace(project, course=replace(course, stations=stations))
+
+
 def _check_item(fuel: FuelPlan, item: FuelItem) -> None:
     fuel.food(item.food)
     _time(item.at_s)
+    _place(item.at_m)
     if not (math.isfinite(item.servings) and 0.0 < item.servings <= 50.0):
         raise PlanError(QT_TRANSLATE_NOOP("Edit", "Servings lie above 0 and at most 50."))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 import numpy as np
 
@@ -34,6 +35,10 @@ from ultraplanner_gui.science.glycogen import (
     run_stores,
 )
 from ultraplanner_gui.science.gradient_cost import LEVEL_RUNNING_J_PER_KG_M, running_cost
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.engine.fuelling import FuelFigures
+    from ultraplanner_gui.engine.outlook import Outlook
 
 # OWN: where the VO2max is not known.
 INTENSITY = {Effort.EASY: 0.50, Effort.STEADY: 0.60, Effort.HARD: 0.70}
@@ -257,3 +262,26 @@ def _stores(
 
 def _check(state: State, rule: str, text: Message) -> FuelCheck:
     return FuelCheck(state, text, message(_OWN), rule)
+
+
+_recent: tuple[tuple[FuelFigures, GlycogenLedger], ...] = ()
+
+
+def ledger_of(outlook: Outlook) -> GlycogenLedger | None:
+    """Return the ledger of the race of *outlook*, None without a course.
+
+    Reckoned when first asked for and kept with the fuel figures it belongs to: a drag that
+    nobody watches the stores of does not pay for them.
+    """
+    global _recent  # noqa: PLW0603 - a memo by identity, replaced whole
+    fuel, profile, target = outlook.fuel, outlook.profile, outlook.target
+    if fuel is None or profile is None or target is None:
+        return None
+    for figures, ledger in _recent:
+        if figures is fuel:
+            return ledger
+    ledger = glycogen_ledger(
+        fuel.plan, profile, target, outlook.sections, outlook.project.runner.body_kg
+    )
+    _recent = ((fuel, ledger), *_recent[:3])
+    return ledger
