@@ -8,7 +8,7 @@ import math
 from collections.abc import Mapping
 from pathlib import Path
 
-from ultraplanner_gui.plan.fuel import Food, Shape, Sugars
+from ultraplanner_gui.plan.fuel import Allergen, Food, Shape, Sugars
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 _NEEDED = ("key", "name", "serving", "weight_g", "carb_g")
@@ -60,6 +60,10 @@ def _food(row: Mapping[str, str | None], line: int) -> Food:
     if not text("key") or not text("name"):
         raise _unreadable(line, "name" if text("key") else "key")
     try:
+        allergens = tuple(Allergen(name) for name in text("allergens").split())
+    except ValueError as error:
+        raise _unreadable(line, "allergens") from error
+    try:
         sugars = Sugars(text("sugars") or Sugars.SINGLE)
         shape = Shape(text("shape") or Shape.SOLID)
     except ValueError as error:
@@ -78,6 +82,11 @@ def _food(row: Mapping[str, str | None], line: int) -> Food:
         shape=shape,
         source=text("source"),
         mark=text("mark"),
+        protein_g=figure("protein_g"),
+        fructose_g=figure("fructose_g") if text("fructose_g") else None,
+        allergens=allergens,
+        is_carried=text("is_carried") != "no",
+        per_pack=figure("per_pack") or 1.0,
     )
 
 
