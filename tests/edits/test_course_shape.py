@@ -23,6 +23,7 @@ from ultraplanner_gui.edits.course_shape import (
 from ultraplanner_gui.engine.course_scale import knots, line_distance, line_length_m, line_place
 from ultraplanner_gui.engine.profile import build_profile
 from ultraplanner_gui.plan.course import (
+    Course,
     Line,
     Pin,
     Reading,
@@ -488,10 +489,36 @@ def test_reading_again_with_the_same_places_keeps_what_the_user_said():
     assert course.reading == read.reading
 
 
-def test_another_line_of_the_file_is_another_course():
-    before = replace(LOOP, reading=Reading("a.gpx"))
-    other = replace(
-        ONE_WAY, stations=(), sections=(Section("finish"),), surfaces=(), line=open_line(20_000.0)
+def test_stations_keep_their_points_of_the_file_on_a_line_of_another_length():
+    before = replace(LOOP, reading=Reading("a.gpx"), name="Ours")
+    half = Line(
+        LOOP.line.latitude_deg[100:], LOOP.line.longitude_deg[100:], LOOP.line.elevation_m[100:]
     )
-    other = replace(other, length_m=line_length_m(other.line), reading=Reading("a.gpx", "track-2"))
+    read = Course(half, line_length_m(half), reading=Reading("a.gpx", "track-2"))
+    course = done(before, ReadAgain(read))
+    assert course.name == "Ours"
+    assert [s.name for s in course.stations] == ["Hut", "Mill"]
+    for station, was in zip(course.stations, LOOP.stations, strict=True):
+        assert lies_where(course, station, LOOP, was)
+        assert replace(station, at_m=was.at_m) == was
+    assert [s.key for s in course.sections] == [s.key for s in LOOP.sections]
+    assert [s.target_s for s in course.sections] == [None, 4_100.0, None, None]
+    assert [s.surface for s in course.surfaces] == [Surface.ROCK, Surface.GRASS]
+
+
+def test_what_has_no_point_on_the_other_line_is_left_out():
+    before = replace(LOOP, reading=Reading("a.gpx"))
+    end = Line(
+        LOOP.line.latitude_deg[300:], LOOP.line.longitude_deg[300:], LOOP.line.elevation_m[300:]
+    )
+    read = Course(end, line_length_m(end), reading=Reading("a.gpx"))
+    course = done(before, ReadAgain(read))
+    assert [s.name for s in course.stations] == ["Mill"]
+    assert [s.key for s in course.sections] == ["to-mill", "finish"]
+
+
+def test_another_file_is_another_course():
+    before = replace(LOOP, reading=Reading("a.gpx"))
+    line = open_line(20_000.0)
+    other = Course(line, line_length_m(line), reading=Reading("b.gpx"))
     assert done(before, ReadAgain(other)) is other

@@ -20,6 +20,7 @@ from ultraplanner_gui.engine.course_scale import (
     rescaled,
 )
 from ultraplanner_gui.engine.profile import build_profile
+from ultraplanner_gui.engine.reread import carried_over
 from ultraplanner_gui.engine.reshape import in_a_row, min_bridge, trimmed, turned_round
 from ultraplanner_gui.plan.course import (
     AidStation,
@@ -276,8 +277,9 @@ class PinStation:
 class ReadAgain:
     """The user had the file of the course read another way: other repairs, or another line.
 
-    Where the places along the line are the same, stations, sections, surfaces and all the user
-    has said stay; otherwise the course is the one just read.
+    What the user has said stays: where the line is as long as before all of it, otherwise what
+    has its point of the file in the other line too (see `engine.reread`). Of a course without a
+    reading nothing stays.
     """
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Read course another way")
@@ -292,15 +294,20 @@ class ReadAgain:
         same_m = math.isclose(
             line_length_m(before.line), line_length_m(read.line), rel_tol=0.0, abs_tol=1.0
         )
-        if same_m and before.reading is not None:
+        was, now = before.reading, read.reading
+        if was is None or now is None:
+            return replace(project, course=read)
+        if same_m:
             read = replace(
                 before,
                 line=read.line,
                 length_m=before.official_m or read.length_m,
                 repairs=read.repairs,
-                reading=read.reading,
+                reading=now,
             )
-            check_course(read)
+        elif was.file == now.file:
+            read = carried_over(before, read)
+        check_course(read)
         return replace(project, course=read)
 
 
