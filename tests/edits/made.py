@@ -57,7 +57,7 @@ from ultraplanner_gui.plan.fuel import (
     Tank,
 )
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
-from ultraplanner_gui.plan.logistics import Logistics, Visit
+from ultraplanner_gui.plan.logistics import Logistics, PlaceNotes, Visit
 from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
@@ -279,7 +279,7 @@ EDITS = (
             Logistics(drives_home="A."),
             ("whistle",),
             "112",
-            (logistics.PlaceNotes("barn", "By the lane.", IfStop("bus", "A.", "1 h", "555")),),
+            (PlaceNotes("barn", "By the lane.", IfStop("bus", "A.", "1 h", "555")),),
         ),
         {"logistics", "race", "course"},
     ),

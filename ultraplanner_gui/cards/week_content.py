@@ -228,17 +228,27 @@ def _planned(session: Session, words: Words) -> str:
     return DOT.join((*parts, *_marks(session, words)))
 
 
-def blanks(words: Words) -> tuple[Blank, ...]:
+def heads(words: Words) -> tuple[str, ...]:
     """Return what is written down of a session, in the order in which it is typed back."""
-    gut = words.translate(QT_TRANSLATE_NOOP("Cards", "gut"))
     return (
-        Blank(words.translate(MISSED), is_box=True),
-        Blank(words.distance_unit),
-        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "time"))),
-        Blank(say(words, QT_TRANSLATE_NOOP("Cards", "climb {0}"), words.height_unit)),
-        Blank(say(words, QT_TRANSLATE_NOOP("Cards", "drop {0}"), words.height_unit)),
-        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "effort"))),
-        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "carbs g"))),
+        words.translate(MISSED),
+        words.distance_unit,
+        words.translate(QT_TRANSLATE_NOOP("Cards", "time")),
+        say(words, QT_TRANSLATE_NOOP("Cards", "climb {0}"), words.height_unit),
+        say(words, QT_TRANSLATE_NOOP("Cards", "drop {0}"), words.height_unit),
+        words.translate(QT_TRANSLATE_NOOP("Cards", "effort")),
+        words.translate(QT_TRANSLATE_NOOP("Cards", "carbs g")),
+        words.translate(QT_TRANSLATE_NOOP("Cards", "gut")),
+        words.translate(QT_TRANSLATE_NOOP("Cards", "note")),
+    )
+
+
+def blanks(words: Words) -> tuple[Blank, ...]:
+    """Return the room for all of it: a box for missed, one to each state of the gut, lines."""
+    missed, *lines, gut, note = heads(words)
+    return (
+        Blank(missed, is_box=True),
+        *(Blank(line) for line in lines),
         *(Blank(f"{gut} {words.translate(text)}", is_box=True) for text in GUTS.values()),
-        Blank(words.translate(QT_TRANSLATE_NOOP("Cards", "note")), is_long=True),
+        Blank(note, is_long=True),
     )

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from ultraplanner_gui.plan.station import IfStop
+
 
 @dataclass(frozen=True, slots=True)
 class Helper:
@@ -30,6 +32,15 @@ class BagLine:
 
     station: str
     text: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceNotes:
+    """How the crew gets to a station, and what happens if the runner stops there."""
+
+    station: str
+    access: str
+    if_stop: IfStop
 
 
 @dataclass(frozen=True, slots=True)

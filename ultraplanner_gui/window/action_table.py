@@ -73,6 +73,13 @@ TABLE: tuple[ActionRow, ...] = (
         WITH_COURSE,
     ),
     ActionRow(
+        "lock_screen",
+        "file",
+        QT_TRANSLATE_NOOP("Actions", "Card for a loc&k screen…"),
+        "",
+        WITH_COURSE,
+    ),
+    ActionRow(
         "close_project", "file", QT_TRANSLATE_NOOP("Actions", "C&lose project"), Standard.Close
     ),
     ActionRow("quit", "file", QT_TRANSLATE_NOOP("Actions", "&Quit"), "Ctrl+Q", ALWAYS),
@@ -83,6 +90,7 @@ TABLE: tuple[ActionRow, ...] = (
         "find", "edit", QT_TRANSLATE_NOOP("Actions", "&Find anything…"), "Ctrl+Shift+F", ALWAYS
     ),
     ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "Ra&ce and runner…"), "Ctrl+R"),
+    ActionRow("crew_form", "edit", QT_TRANSLATE_NOOP("Actions", "Cre&w and lists…"), "Ctrl+Shift+W"),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(
         "edit_session",
@@ -133,6 +141,12 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Remove session"),
         enabled=NOT_RACE,
         contexts=("session",),
+    ),
+    ActionRow(
+        "type_week_back",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "T&ype a week back in…"),
+        "Ctrl+Shift+Y",
     ),
     ActionRow(
         "build_block",
