@@ -27,6 +27,7 @@ from ultraplanner_gui.science import elevation, fuelling, training
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.science.surface import COST_FACTOR
 from ultraplanner_gui.wording.help import (
+    cards,
     course,
     fuel,
     pace,
@@ -40,7 +41,7 @@ from ultraplanner_gui.wording.help import (
 from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-MODULES = (course, fuel, pace, rules, runner, sessions, sheet, weeks)
+MODULES = (cards, course, fuel, pace, rules, runner, sessions, sheet, weeks)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 

@@ -65,3 +65,7 @@ LIPMAN_2017 = "Lipman et al. 2017, Emerg Med J 34:637-642"
 DEMARTINI_2015 = "DeMartini et al. 2015, Med Sci Sports Exerc 47:240-245"
 MOUNTJOY_2023 = "Mountjoy et al. 2023, Br J Sports Med 57:1073-1097"
 RIEBE_2015 = "Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479"
+
+# Cards
+GOLLWITZER_2006 = "Gollwitzer & Sheeran 2006, Adv Exp Soc Psychol 38:69-119"
+ISO_7810 = "International Organization for Standardization 2019, ISO/IEC 7810, format ID-1"

@@ -1,10 +1,9 @@
-"""Topics of the program itself: the sheet, tables, cards, and how the work is kept."""
+"""Topics of the program itself: the sheet, tables, and how the work is kept."""
 
 from __future__ import annotations
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.wording.help import papers
-from ultraplanner_gui.wording.help.topic import CHOICE, PLAN, Topic, choice, published
+from ultraplanner_gui.wording.help.topic import PLAN, Topic, choice
 
 PROGRAM: tuple[Topic, ...] = (
     Topic(
@@ -155,89 +154,4 @@ KEEPING: tuple[Topic, ...] = (
     ),
 )
 
-CARDS: tuple[Topic, ...] = (
-    Topic(
-        "cards",
-        QT_TRANSLATE_NOOP("Help", "Cards"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "What you carry on the day, printed small: when to be where, and what to eat on each "
-            "leg. Choose cards and sizes on the left; the desk shows them as they will be. Print "
-            "at 100 %, not fitted to the page.",
-        ),
-        see=("pace card", "fuel card", "card size"),
-        words=QT_TRANSLATE_NOOP("Help", "print pdf preview paper"),
-    ),
-    Topic(
-        "card size",
-        QT_TRANSLATE_NOOP("Help", "Size of a card"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "The finished size in millimetres. Print grows and shrinks with it within what can be "
-            "read; what does not fit goes on to a second page.",
-        ),
-        see=("cards",),
-        words=QT_TRANSLATE_NOOP("Help", "A6 A5 A4 letter width height mm"),
-    ),
-    Topic(
-        "pace card",
-        QT_TRANSLATE_NOOP("Help", "Pace card"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "One row to each place: how far, climb and drop since the last, pace, when you are "
-            "there on plan, your stop, time in hand, when you would be there half an hour late, "
-            "the last arrival that still makes every cutoff, and the cutoff itself.",
-        ),
-        see=(
-            *("section", "climb and drop", "target", "arrive", "planned stop", "time in hand"),
-            *("30 late", "last arrival", "cutoff", "light"),
-        ),
-        words=QT_TRANSLATE_NOOP("Help", "print on plan"),
-    ),
-    Topic(
-        "30 late",
-        QT_TRANSLATE_NOOP("Help", "30 min late"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "The clock if you come through half an hour behind plan. Two columns beside each "
-            "other are easier to read on a bad day than a sum.",
-        ),
-        QT_TRANSLATE_NOOP("Help", "Arrival on plan plus 30 minutes."),
-        (CHOICE,),
-        see=("arrive", "last arrival", "pace card"),
-        words=QT_TRANSLATE_NOOP("Help", "half an hour behind column"),
-    ),
-    Topic(
-        "last arrival",
-        QT_TRANSLATE_NOOP("Help", "Last arrival"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "The latest you may arrive and still make this and every later cutoff at planned "
-            "speed. Later than that, only going faster helps.",
-        ),
-        QT_TRANSLATE_NOOP("Help", "Arrival on plan plus time in hand, rounded down."),
-        (PLAN,),
-        see=("time in hand", "cutoff", "pace card"),
-        words=QT_TRANSLATE_NOOP("Help", "latest column"),
-    ),
-    Topic(
-        "fuel card",
-        QT_TRANSLATE_NOOP("Help", "Fuel card"),
-        QT_TRANSLATE_NOOP(
-            "Help",
-            "One row to each leg between aid stations: how long it takes, what to eat and drink on "
-            "it, carbohydrate in all and per hour, fluid, and whether a bag or your crew waits at "
-            "its end. Items with caffeine carry the clock time they are meant for.",
-        ),
-        sources=(
-            published(
-                papers.HEW_BUTLER_2015,
-                QT_TRANSLATE_NOOP("Help", "Why it says to drink to thirst."),
-            ),
-        ),
-        see=("race carbs", "carbs per hour", "fluid", "servings", "running time", "what is there"),
-        words=QT_TRANSLATE_NOOP("Help", "print leg food"),
-    ),
-)
-
-TOPICS = PROGRAM + KEEPING + CARDS
+TOPICS = PROGRAM + KEEPING

@@ -4,12 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from ultraplanner_gui.wording.help import course, fuel, pace, rules, runner, sessions, sheet, weeks
+from ultraplanner_gui.wording.help import (
+    cards,
+    course,
+    fuel,
+    pace,
+    rules,
+    runner,
+    sessions,
+    sheet,
+    weeks,
+)
 from ultraplanner_gui.wording.help.topic import Topic
 
 TOPICS: dict[str, Topic] = {
     topic.key: topic
-    for module in (sheet, weeks, rules, sessions, runner, course, pace, fuel)
+    for module in (sheet, weeks, rules, sessions, runner, course, pace, fuel, cards)
     for topic in module.TOPICS
 }
 
