@@ -131,7 +131,7 @@ def in_a_row(parts: Sequence[Course]) -> Course:
         pins=pins,
         stations=tuple(stations),
         sections=renumbered(_bridged(sections, parts)),
-        surfaces=merged(surfaces),
+        surfaces=merged(replace(s, end_m=min(s.end_m, length_m)) for s in surfaces),
         surface_factors=_all_factors(parts),
         repairs=tuple(dict.fromkeys(r for part in parts for r in part.repairs)),
         reading=None,
