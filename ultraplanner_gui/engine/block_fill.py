@@ -20,6 +20,7 @@ from ultraplanner_gui.engine.block_weeks import Calendar, Frame, growth_curve, t
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.wishes import Ramp
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
     CUTBACK_SHARE,
@@ -147,7 +148,7 @@ class _Filling:
         self._place(frame, self.loading_m, wish)
 
     def _loading(self, frame: Frame, target_m: float) -> None:
-        week_m = stepped(min(target_m, ten_percent_more(self.loading_m)))
+        week_m = stepped(min(target_m, self._ceiling_m(frame)))
         race = self.plan.tune_up(frame)
         wish = Wish(
             week_m,
@@ -169,6 +170,13 @@ class _Filling:
         longs = [r.distance_m for r in placed if r.kind in LONG_KINDS]
         self.loading_long_m = max(longs, default=self.loading_long_m)
         self.easy_m = max((r.distance_m for r in placed if r.kind is Kind.EASY), default=0.0)
+
+    def _ceiling_m(self, frame: Frame) -> float:
+        """Return the most of a loading week; after a cutback no growth where that is wished."""
+        after = frame.to_go + 1 in self.weeks.cutbacks
+        if after and self.plan.request.runner.wishes.ramp is Ramp.BACK:
+            return self.loading_m
+        return ten_percent_more(self.loading_m)
 
     def _long_m(self, frame: Frame, week_m: int) -> float:
         """Return the long run: within its share of the week unless the longest needs more."""

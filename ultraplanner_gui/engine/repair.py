@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import timedelta
@@ -14,6 +15,7 @@ from ultraplanner_gui.engine.repair_model import (
     metres_of,
     planned_volumes,
     repair_model,
+    too_long,
 )
 from ultraplanner_gui.engine.repair_request import (
     Absence,
@@ -35,12 +37,13 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
-from ultraplanner_gui.science.training import WINDOW_DAYS
+from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before, within_ten_percent
 
 NODES = 3000
-TIME_S = 1.7
+TIME_S = 1.5
 GAP = 1e-6
 MOST_LOADS = 4
+ANEW_DAYS = 22
 #: The last long run is the longest of these days: every other one is a shorter one (own choice).
 LAST_LONG_DAYS = 21
 BREACH_M = 10.0
@@ -149,15 +152,27 @@ def _is_worth(way: _Way, choice: Choice, other: Choice) -> bool:
 
 
 def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
-    model = repair_model(mend)
-    found = solve(model.rows, Limits(NODES, TIME_S, GAP))
-    if not found.values:
-        return None
-    mended = model.mended(found.values)
+    begin = time.monotonic()
+    watched: frozenset[str] = frozenset()
+    while True:
+        model = repair_model(mend, watched)
+        left_s = max(0.3, TIME_S - (time.monotonic() - begin))
+        found = solve(model.rows, Limits(NODES, left_s, GAP))
+        if not found.values:
+            return None
+        mended = model.mended(found.values)
+        # Few of the shorter runs ever come near the rule, so only those that do are held to it.
+        new = too_long(mend, mended) - watched
+        if not new:
+            break
+        watched |= new
     over = max((found.values[c] for c in model.breaches), default=0.0)
     notes = list(way.notes)
     if over > BREACH_M:
         notes.append(message(STILL_OVER, Quantity(over, "m")))
+    notes.extend(_stays_far(mend, mended))
+    if mend.starts_anew:
+        notes.append(message(STARTS_ANEW, Quantity(mend.long_m, "m")))
     return Choice(
         message(way.name),
         message(way.why),
@@ -167,6 +182,17 @@ def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
         found.end is End.PROVEN,
         tuple(notes),
     )
+
+
+def _stays_far(mend: Mend, mended: Block) -> Iterator[Message]:
+    """Yield the races and locked runs ahead that the single-run rule would not allow."""
+    runs = [(s.day.toordinal(), float(metres_of(s))) for s in mended.sessions if metres_of(s)]
+    for session in mended.sessions:
+        at, metres = session.day.toordinal(), metres_of(session)
+        stays = at >= mend.free_from and not mend.is_free(session)
+        behind = longest_before(runs, at)
+        if metres and stays and not within_ten_percent(metres, behind):
+            yield message(STAYS_FAR, Quantity(metres, "m"), Quantity(behind, "m"))
 
 
 def _changes(before: Block, after: Block) -> tuple[Change, ...]:
@@ -220,6 +246,7 @@ def _mend(marked: Block, planned: Block, request: RepairRequest, way: _Way) -> M
         100 if way.is_gentle else 110,
         _long(marked, request, row),
         (built.race_day - race_week).days + 7 * (marked.taper_weeks - 1),
+        row.least_days >= ANEW_DAYS,
     )
     free = [s for s in marked.sessions if mend.is_free(s)]
     days = sorted({s.day for s in free})[: row.easy_days[gentle]]
@@ -364,4 +391,13 @@ LATER_RACE = QT_TRANSLATE_NOOP(
 MANY_LOADS = QT_TRANSLATE_NOOP("Repair", "There are then {0} loading weeks in a row.")
 STILL_OVER = QT_TRANSLATE_NOOP(
     "Repair", "A week stays {0} over its limit: what is locked or done already holds that much."
+)
+STAYS_FAR = QT_TRANSLATE_NOOP(
+    "Repair",
+    "A race or locked run of {0} stays over 10 % longer than any run of the 30 days before ({1}).",
+)
+STARTS_ANEW = QT_TRANSLATE_NOOP(
+    "Repair",
+    "After so long a break no run of the last 30 days counts: long runs grow from {0}, a share of "
+    "the last ones (own rule).",
 )

@@ -27,11 +27,11 @@ MINUTE = 1.0
 EARLIER = 0.01
 BREACH = 20.0
 SOURCES = 4
-SHORT_SHARE = 0.4
 FAR_M = 200_000.0
 LOW_SHARE = 0.8
 SHARE, SHARE_OF_FEW, FEW_RUNS = 50, 60, 3
 HEAVY = HARD_KINDS | {Kind.SECOND_LONG}
+LONG_KINDS = (Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG)
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,8 +42,8 @@ class Mend:
     weeks by number to go, `released` a cutback that may grow. From `free_from` (a day's number) on
     sessions may change. Nothing heavy comes before `hard_from`; sessions in `eased` are easy and
     at most `eased_share` hundredths long. `yardstick_m` is what the first weeks after the return
-    are measured by, `first_growth` their ceiling in hundredths, `long_m` what long runs grow from
-    until `long_until`.
+    are measured by, `first_growth` their ceiling in hundredths, `long_m` what long runs grow from;
+    where the block `starts_anew`, as if it had been run the day before the return.
     """
 
     block: Block
@@ -61,6 +61,7 @@ class Mend:
     first_growth: int
     long_m: int
     taper_days: int
+    starts_anew: bool = False
 
     @property
     def race(self) -> Session:
@@ -159,8 +160,11 @@ def metres_of(session: Session) -> int:
     return round(session.actual.distance_m)
 
 
-def repair_model(mend: Mend) -> RepairModel:
-    """Return the programme of *mend*."""
+def repair_model(mend: Mend, watched: frozenset[str] = frozenset()) -> RepairModel:
+    """Return the programme of *mend*.
+
+    Long runs, and the sessions *watched*, are held against the runs of the 30 days before them.
+    """
     model = RepairModel(mend)
     free = [s for s in mend.block.sessions if mend.is_free(s)]
     for number, session in enumerate(free):
@@ -168,8 +172,34 @@ def repair_model(mend: Mend) -> RepairModel:
     _seconds(model)
     volumes = _weeks(model)
     _taper(model, volumes)
-    _single_runs(model)
+    _single_runs(model, watched)
     return model
+
+
+def too_long(mend: Mend, mended: Block) -> frozenset[str]:
+    """Return the sessions of *mended* that may be changed and are longer than they may be."""
+    keys = set()
+    sessions = [s for s in mended.sessions if metres_of(s)]
+    free = {s.key for s in mend.block.sessions if mend.is_free(s)}
+    planned = {s.key: s for s in mend.planned.sessions}
+    for session in sessions:
+        if session.key not in free:
+            continue
+        at = session.day.toordinal()
+        there = {s.key: s for s in mended.sessions if s.key in free}
+        behind = _fixed_longest(mend, there, at)
+        limit = max(behind, _longest(there.values(), at))
+        excess = _excess(mend, planned[session.key], planned.values())
+        if 10 * metres_of(session) > 11 * limit + excess:
+            keys.add(session.key)
+    return frozenset(keys)
+
+
+def _excess(mend: Mend, session: Session, planned: Iterable[Session]) -> float:
+    """Return by how many tenths of metres *session* was longer than it might be from the start."""
+    if mend.to_go(session) == mend.released:
+        return 0.0
+    return max(0.0, 10.0 * metres_of(session) - 11.0 * _longest(planned, session.day.toordinal()))
 
 
 def _fate(model: RepairModel, session: Session, earlier: float) -> Fate:
@@ -209,7 +239,7 @@ def _easy_too(model: RepairModel, fate: Fate, eased: bool) -> Fate:
     mend, rows = model.mend, model.rows
     per_step = int(mend.easy_mps * STEP_S / ROUND_M) * ROUND_M
     most_m = fate.session.distance_m
-    if fate.session.kind in (Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG):
+    if fate.session.kind in LONG_KINDS:
         most_m *= EASY_SHARE
     most = min(int(most_m // per_step), fate.steps, int(EASY_LIMIT_S // STEP_S))
     if eased:
@@ -368,22 +398,19 @@ def _taper(model: RepairModel, volumes: Mapping[int, _Volume]) -> None:
     model.rows.row([*terms, (over, -700.0)], most=most)
 
 
-def _single_runs(model: RepairModel) -> None:
+def _single_runs(model: RepairModel, watched: frozenset[str]) -> None:
     """Let no run be more than 10 % longer than the longest of the 30 days before it."""
     mend = model.mend
     fates = list(model.fates.values())
     planned = {s.key: s for s in mend.planned.sessions}
     for n, fate in enumerate(fates):
         at = fate.session.day.toordinal()
-        longest = max((f.session.distance_m for f in fates[: n + 1]), default=0.0)
-        if fate.session.distance_m < SHORT_SHARE * min(longest, float(mend.long_m)):
+        if not (fate.session.kind in LONG_KINDS or fate.session.key in watched):
             continue
         sources = [f for f in fates[:n] if 1 <= at - f.session.day.toordinal() <= WINDOW_DAYS]
         sources.sort(key=lambda f: (-f.session.distance_m, -f.session.day.toordinal()))
         fixed = _fixed_longest(mend, model.fates, at)
-        excess = max(0.0, 10.0 * fate.session.distance_m - 11.0 * _longest(planned.values(), at))
-        if mend.to_go(fate.session) == mend.released:
-            excess = 0.0
+        excess = _excess(mend, planned[fate.session.key], planned.values())
         _within(model, fate, sources[:SOURCES], fixed, excess)
 
 
@@ -394,13 +421,13 @@ def _longest(sessions: Iterable[Session], at: int) -> float:
     )
 
 
-def _fixed_longest(mend: Mend, fates: Mapping[str, Fate], at: int) -> float:
+def _fixed_longest(mend: Mend, fates: Mapping[str, object], at: int) -> float:
     """Return the longest run behind the day *at* that is not to be changed any more."""
     since = [s for s in mend.block.sessions if s.key not in fates]
     after = [s for s in since if s.day.toordinal() >= mend.returned]
     earlier = [s for s in since if s.day.toordinal() < mend.returned]
     behind = _longest(earlier, at)
-    if at - mend.returned < WINDOW_DAYS:
+    if mend.starts_anew and at - mend.returned < WINDOW_DAYS:
         behind = float(mend.long_m)
     else:
         behind = min(behind, float(mend.long_m))
