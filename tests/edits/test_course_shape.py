@@ -458,6 +458,7 @@ def test_pins_go_with_the_ground_when_it_is_reversed_run_twice_or_trimmed():
     assert [p.at_m for p in laps.pins] == pytest.approx(
         [9_000.0, LOOP.length_m, LOOP.length_m + 9_000.0]
     )
+    assert all(laps.is_pinned(laps.station(key)) for key in ("hut", "hut-2"))
     part = done(pinned, TrimCourse(4_000.0, 25_000.0))
     (pin,) = part.pins
     assert pin == Pin(5_000.0, pytest.approx(8_000.0 - 4_000.0 * 8.0 / 9.0))

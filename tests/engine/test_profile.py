@@ -176,7 +176,11 @@ def test_climb_and_drop_come_to_the_official_figures(climb_m, drop_m):
     assert [float(c[-1]) for c in counted] == pytest.approx([climb_m, drop_m], abs=2.0)
     steps = np.diff(profile.elevation_m) / profile.distance_m[1]
     assert profile.gradient[:-1] == pytest.approx(steps, abs=1e-9)
-    assert "from 4" in str(profile.method) or "from 5" in str(profile.method)
+    measured = build_profile(plain)
+    assert profile.measured_ascent_m == measured.ascent_m
+    assert profile.measured_descent_m == measured.descent_m
+    assert "Scaled to the official figures" in str(profile.method)
+    assert str(profile.method) != str(measured.method)
 
 
 def test_of_one_official_figure_the_other_follows():

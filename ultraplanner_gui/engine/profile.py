@@ -31,7 +31,9 @@ class Profile:
     `gradient[k]` is rise over run of the piece from point k to k + 1 (the last repeats);
     `climb_m` and `drop_m` are cumulative from the start by the same turning-point rule as the
     totals `ascent_m` and `descent_m`; `surface_cost[k]` is the cost factor of the piece.
-    `latitude_deg`, `longitude_deg` are those of the start. `method` says how height was treated.
+    `latitude_deg`, `longitude_deg` are those of the start. `method` says how height was treated;
+    `measured_ascent_m`, `measured_descent_m` are the totals of the heights of the file before they
+    were scaled to official ones, None without heights.
     """
 
     distance_m: FloatArray
@@ -46,6 +48,8 @@ class Profile:
     latitude_deg: float
     longitude_deg: float
     method: Message
+    measured_ascent_m: float | None = None
+    measured_descent_m: float | None = None
 
     @property
     def length_m(self) -> float:
@@ -96,6 +100,8 @@ def build_profile(course: Course) -> Profile:
         latitude_deg=float(line.latitude_deg[0]),
         longitude_deg=float(line.longitude_deg[0]),
         method=_method(course, *measured),
+        measured_ascent_m=measured[0] if line.has_elevation else None,
+        measured_descent_m=measured[1] if line.has_elevation else None,
     )
 
 
