@@ -59,7 +59,9 @@ class SetCarrying:
         c = self.carrying
         if not (0 <= c.bottles <= 8 and _within(c.bottle_ml, 100.0, 3000.0)):
             raise PlanError(
-                QT_TRANSLATE_NOOP("Edit", "Up to 8 bottles, each of 100 to 3000 mL, can be carried.")
+                QT_TRANSLATE_NOOP(
+                    "Edit", "Up to 8 bottles, each of 100 to 3000 mL, can be carried."
+                )
             )
         if not _within(c.spare, 0.0, 1.0):
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "What is spare lies between 0 and 100 %."))
