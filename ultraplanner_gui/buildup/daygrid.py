@@ -16,27 +16,30 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QApplication, QWidget
 
 from ultraplanner_gui.buildup import gridkeys
-from ultraplanner_gui.buildup.carry import SessionCarry
-from ultraplanner_gui.buildup.cells import TILE_PX
+from ultraplanner_gui.buildup.cells import TILE_PX, Tile
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.edgescroll import EdgeScroll
-from ultraplanner_gui.buildup.gridpicture import WEEK, GridPicture
+from ultraplanner_gui.buildup.gridhand import GridHand
+from ultraplanner_gui.buildup.gridpicture import WEEK
+from ultraplanner_gui.buildup.typein import TypeIn
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.block import Kind, Session
+from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
 
-class DayGrid(GridPicture):
+class DayGrid(GridHand):
     """Weeks by days. The document is asked for trials while a session is in the hand.
 
     From afar, where weeks are strips, what can be chosen is a week.
     """
 
     menu_wanted = Signal(object)
+    #: The shelf of kinds is asked for.
+    shelf_wanted = Signal()
 
     def __init__(
         self,
@@ -52,6 +55,8 @@ class DayGrid(GridPicture):
         self._deeds = deeds
         self._edge = EdgeScroll(axis, self)
         self._press: QPointF | None = None
+        self._is_toggling = False
+        self._typing: TypeIn | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(self.tr("Day grid"))
@@ -66,7 +71,9 @@ class DayGrid(GridPicture):
         self._outlook = now
         self._lay_out()
         # Undone, removed or replaced while in the hand: nothing is carried any more.
-        if self._carry is not None and not self._carry.is_at(now.project):
+        if self._carry is not None and not self._carry.is_valid:
+            self._let_go()
+        if self._length is not None and not self._length.is_valid:
             self._let_go()
         if self.day is None:
             self.day = self._cells.clamped(now.today)
@@ -88,55 +95,101 @@ class DayGrid(GridPicture):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         at = event.position()
         day = self._cells.day_at(at)
-        if day is None or self._carry is not None:
+        if day is None or self.is_carrying:
             return
         if self.is_far:
             self._go_to_week(day)
             return
+        is_left = event.button() is Qt.MouseButton.LeftButton
+        edge = self.edge_at(at) if is_left and not event.modifiers() else None
+        if edge is not None:
+            self._go_to(day, edge.session)
+            self._take_edge(edge.session)
+            return
         tile = self._cells.tile_at(at)
-        self._go_to(day, tile.session if tile is not None else None)
-        if tile is not None and event.button() is Qt.MouseButton.LeftButton:
+        self._press_on(day, tile, event)
+        if is_left:
             self._press = at
-            self._grab = at - tile.rect.topLeft()
+            self._grab = QPointF() if tile is None else at - tile.rect.topLeft()
+
+    def _press_on(self, day: date, tile: Tile | None, event: QMouseEvent) -> None:
+        """Select what was pressed: alone, with Ctrl beside the rest, with Shift all up to it."""
+        ctrl = bool(event.modifiers() & Qt.KeyboardModifier.ControlModifier)
+        shift = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+        key = tile.session.key if tile is not None else ""
+        # Another press on one of several may be the start of a drag of them all.
+        self._is_toggling = ctrl and key in self._selection.keys
+        if shift and self.day is not None:
+            self._choose_between(self.day, day)
+        elif ctrl and tile is not None:
+            if not self._is_toggling:
+                self._selection.toggle("session", key)
+        elif key and key in self._selection.keys and len(self._selection.keys) > 1:
+            self._selection.choose_all("session", self._selection.keys, key)
+        elif not ctrl:
+            self._go_to(day, None if tile is None else tile.session)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         self._pointer = event.position()
-        if self._press is not None and self._carry is None:
+        if self._length is not None:
+            self._draw_edge()
+        elif self._press is not None and self._carry is None:
             way = (self._pointer - self._press).manhattanLength()
-            if way >= QApplication.startDragDistance():
-                self._pick_up(by_mouse=True)
+            if self._box is not None:
+                self._draw_box(self._press)
+            elif way >= QApplication.startDragDistance():
+                self._start_drag(event)
         if self._carry is not None and self._by_mouse:
             self._edge.point(self._pointer, self._cells.body)
+            self._set_copies(_wants_copy(event.modifiers()))
             self._hold_over_pointer()
         elif event.buttons() == Qt.MouseButton.NoButton:
             self._point_at(self._pointer)
 
-    def _hold_over_pointer(self) -> None:
-        """Try the day under the pointer; outside the grid the session is back home."""
-        if self._carry is not None and self._by_mouse:
-            seen, day = self._outlook, self._day_held_over(self._pointer)
-            self._carry.over(self._carry.session.day if day is None else day)
-            # A trial on another day has it repainted already.
-            if self._outlook is seen:
-                self._refresh()
-
-    def _day_held_over(self, at: QPointF) -> date | None:
-        return self._cells.day_at(self._edge.held_in(at, self._cells.body))
+    def _start_drag(self, event: QMouseEvent) -> None:
+        assert self._press is not None
+        self._is_toggling = False
+        if self._cells.tile_at(self._press) is None:
+            self._draw_box(self._press)
+        else:
+            self._pick_up(by_mouse=True, copies=_wants_copy(event.modifiers()))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if event.button() is not Qt.MouseButton.LeftButton:
             return
-        self._press = None
-        if self._carry is None or not self._by_mouse:
-            return
-        if self._day_held_over(event.position()) is None:
-            self._put_back()
-        else:
-            self._put_down()
+        pressed, self._press = self._press, None
+        if self._length is not None:
+            self._put_edge_down()
+        elif self._box is not None:
+            self._box = None
+            self._refresh()
+        elif self._carry is not None and self._by_mouse:
+            if self._day_held_over(event.position()) is None:
+                self._put_back()
+            else:
+                self._put_down()
+        elif pressed is not None and not event.modifiers():
+            self._choose_alone(pressed)
+        elif self._is_toggling and pressed is not None:
+            tile = self._cells.tile_at(pressed)
+            if tile is not None:
+                self._selection.toggle("session", tile.session.key)
+
+    def _choose_alone(self, at: QPointF) -> None:
+        """Select nothing but what was clicked among several."""
+        tile = self._cells.tile_at(at)
+        if tile is not None and len(self._selection.keys) > 1:
+            self._selection.choose("session", tile.session.key)
+
+    def _choose_between(self, one: date, other: date) -> None:
+        first, last = min(one, other), max(one, other)
+        sessions = self._document.project.block.sessions
+        keys = [s.key for s in sessions if first <= s.day <= last]
+        self._selection.choose_all("session", keys, self._selection.key)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         day = self._cells.day_at(event.position())
-        if day is None or self._carry is not None:
+        if day is None or self.is_carrying:
             return
         if self.is_far:
             self.zoom_in()
@@ -146,7 +199,7 @@ class DayGrid(GridPicture):
             self._deeds.add(day)
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
-        if self._carry is not None:
+        if self.is_carrying:
             return
         at = event.globalPos()
         if event.reason() is QContextMenuEvent.Reason.Keyboard:
@@ -154,11 +207,6 @@ class DayGrid(GridPicture):
             if rect is not None:
                 at = self.mapToGlobal(rect.center().toPoint())
         self.menu_wanted.emit(at)
-
-    def _point_at(self, at: QPointF) -> None:
-        tile = None if self.is_far else self._cells.tile_at(at)
-        can_move = tile is not None and is_movable(tile.session)
-        self.setCursor(Qt.CursorShape.OpenHandCursor if can_move else Qt.CursorShape.ArrowCursor)
 
     # Keys
 
@@ -172,24 +220,80 @@ class DayGrid(GridPicture):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = Qt.Key(event.key())
+        if self._carry is not None and key is Qt.Key.Key_Control:
+            self._set_copies(True)
         if not self._takes(event):
             super().keyPressEvent(event)
         elif gridkeys.is_zoom_key(event):
             getattr(self, gridkeys.ZOOM[event.text()])()
         elif key is Qt.Key.Key_Escape:
-            self._put_back()
+            self._on_escape()
         elif key in gridkeys.CONFIRM:
-            self._confirm()
+            self._confirm(_wants_copy(event.modifiers()))
         elif key in gridkeys.STEPS:
-            self._step(gridkeys.STEPS[key])
-        elif self._carry is not None:
+            self._on_arrow(gridkeys.STEPS[key], event.modifiers())
+        elif self.is_carrying:
             return
         elif key in gridkeys.ENDS:
             self._go(self._cells.end(self.day, key is Qt.Key.Key_Home))
+        elif gridkeys.is_start_of_figure(event):
+            self._type_in(event.text())
         elif key in gridkeys.ADD:
             self.add_here()
+        elif key is gridkeys.SHELF:
+            self.shelf_wanted.emit()
         else:
-            getattr(self._deeds, gridkeys.DEEDS[key])()
+            self._do(gridkeys.deed_of(event))
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Control:
+            self._set_copies(False)
+        super().keyReleaseEvent(event)
+
+    def _do(self, deed: str) -> None:
+        if deed == "paste":
+            if self.day is not None:
+                self._deeds.paste(self.day)
+        elif deed:
+            getattr(self._deeds, deed)()
+
+    def _on_escape(self) -> None:
+        if self.is_carrying:
+            self._put_back()
+        else:
+            self._go_to(self.day, self._deeds.chosen()) if self.day is not None else None
+
+    def _on_arrow(self, days: int, modifiers: Qt.KeyboardModifier) -> None:
+        if modifiers & Qt.KeyboardModifier.ControlModifier and not self.is_carrying:
+            self._deeds.move_by(days)
+        elif modifiers & Qt.KeyboardModifier.AltModifier and not self.is_carrying:
+            self._deeds.lengthen(1 if days > 0 else -1)
+        elif modifiers & Qt.KeyboardModifier.ShiftModifier and not self.is_carrying:
+            self._reach(days)
+        else:
+            self._step(days)
+
+    def _reach(self, days: int) -> None:
+        """Go on and select what stands there beside what is selected."""
+        place = self._cells.step(self.day, self._selection.key, days)
+        if place is None:
+            return
+        self.day, session = place
+        self._reveal(self.day)
+        if session is not None:
+            kept = self._selection.keys if self._selection.kind == "session" else ()
+            self._selection.choose_all("session", (*kept, session.key), session.key)
+        self._describe()
+        self._refresh()
+
+    def _type_in(self, text: str) -> None:
+        """Open a field over the selected session, with the first sign typed in it."""
+        session = self._deeds.chosen()
+        tile = None if session is None else self._cells.tile(session.key)
+        if session is None or tile is None:
+            return
+        self._typing = TypeIn(self, session, text, self._words(), self._deeds.retype)
+        self._typing.open_over(tile.rect)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
@@ -197,12 +301,13 @@ class DayGrid(GridPicture):
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
-        if self._carry is not None and event.reason() is not Qt.FocusReason.ActiveWindowFocusReason:
+        if self.is_carrying and event.reason() is not Qt.FocusReason.ActiveWindowFocusReason:
             self._put_back()
 
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
-        if self._carry is not None:
+        self._settling.stop()
+        if self.is_carrying:
             self._put_back()
 
     def add_here(self) -> None:
@@ -218,10 +323,11 @@ class DayGrid(GridPicture):
         self._pick_up(by_mouse=False)
 
     def _takes(self, event: QKeyEvent) -> bool:
-        return gridkeys.is_grid_key(event, self._carry is not None, self.is_far)
+        return gridkeys.is_grid_key(event, self.is_carrying, self.is_far)
 
-    def _confirm(self) -> None:
+    def _confirm(self, copies: bool = False) -> None:
         if self._carry is not None:
+            self._carry.copy(copies)
             self._put_down()
         elif self.is_far:
             self.zoom_in()
@@ -231,12 +337,12 @@ class DayGrid(GridPicture):
     def _step(self, days: int) -> None:
         if self._carry is None:
             self._go(self._cells.step(self.day, self._selection.key, days))
-        elif not self._by_mouse:
+        elif not self._by_mouse and self._carry.day is not None:
             day = self._carry.day + timedelta(days=days)
             if self._cells.place(day) is not None:
                 self._carry.over(day)
                 self.day = self._carry.day
-                self._reveal(self.day)
+                self._reveal(day)
             self._describe()
             self._refresh()
 
@@ -281,45 +387,6 @@ class DayGrid(GridPicture):
         self._lay_out()
         self._refresh()
 
-    # In the hand
-
-    def _pick_up(self, by_mouse: bool) -> None:
-        session = self._deeds.chosen()
-        self._press = None
-        if session is None:
-            return
-        carry = SessionCarry(self._document, session)
-        if not carry.lift():
-            self._point_at(self._pointer)
-            return
-        self._carry, self._by_mouse = carry, by_mouse
-        if by_mouse:
-            self.setCursor(Qt.CursorShape.ClosedHandCursor)
-        self._describe()
-        self._refresh()
-
-    def _put_down(self) -> None:
-        carry = self._carry
-        self._let_go()
-        if carry is not None:
-            self.day = carry.day
-            carry.put_down()
-        self._describe()
-
-    def _put_back(self) -> None:
-        carry = self._carry
-        self._let_go()
-        if carry is not None:
-            carry.put_back()
-            self.day = carry.session.day
-        self._describe()
-
-    def _let_go(self) -> None:
-        self._carry, self._by_mouse, self._press = None, False, None
-        self._edge.stop()
-        self._point_at(self._pointer)
-        self._refresh()
-
     # Selection and words
 
     def _go_to(self, day: date, session: Session | None) -> None:
@@ -360,11 +427,13 @@ class DayGrid(GridPicture):
             text = self._sentence(tile.session)
         else:
             text = self._week_sentence(self.day) if self.is_far else self._words().day(self.day)
+        others = len(self._selection.keys) - 1
+        if others > 0:
+            text = self.tr("{0}; and %n more selected", "", others).format(text)
         if self._carry is not None:
             text = self.tr("Picked up. {0}. Enter puts it down, Esc puts it back.").format(text)
         self.setAccessibleDescription(text)
 
 
-def is_movable(session: Session) -> bool:
-    """Whether a session may be picked up: not the race, not what is done."""
-    return session.kind is not Kind.RACE and session.done is None
+def _wants_copy(modifiers: Qt.KeyboardModifier) -> bool:
+    return bool(modifiers & Qt.KeyboardModifier.ControlModifier)

@@ -1,4 +1,4 @@
-"""What lies over the day grid: where a session came from, the cursor, the tile in the hand."""
+"""What lies over the day grid: where sessions came from, the cursor, what is chosen, the hand."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPixmap, QRegion
 from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
 
 #: How far pens and the shade of the hand reach out of a mark.
@@ -20,7 +21,7 @@ REACH_PX = 5.0
 class Mark(NamedTuple):
     """One mark and where it lies; *session* is the one in the hand."""
 
-    kind: Literal["origin", "cursor", "hand"]
+    kind: Literal["origin", "cursor", "chosen", "box", "hand"]
     rect: QRectF
     has_focus: bool = False
     is_empty: bool = False
@@ -51,6 +52,19 @@ def paint_cursor(painter: QPainter, mark: Mark) -> None:
     if mark.has_focus and not mark.is_empty:
         outline(painter, mark.rect.adjusted(1.5, 1.5, -1.5, -1.5), c["tile"], 2.0)
     outline(painter, mark.rect, c["ink" if mark.has_focus else "teal"], 2.0, style)
+
+
+def paint_chosen(painter: QPainter, mark: Mark) -> None:
+    """Draw that a session is selected beside the one at the cursor."""
+    outline(painter, mark.rect, theme().colours["teal"], Stroke.HEAVY)
+
+
+def paint_box(painter: QPainter, mark: Mark) -> None:
+    """Draw the box that selects what it touches."""
+    fill = QColor(theme().colours["teal"])
+    fill.setAlphaF(0.10)
+    painter.fillRect(mark.rect, fill)
+    outline(painter, mark.rect, theme().colours["teal"], Stroke.HAIR)
 
 
 class HandPicture:

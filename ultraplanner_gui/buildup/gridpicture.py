@@ -10,19 +10,23 @@ from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup import gridpaint, kinds
-from ultraplanner_gui.buildup.carry import SessionCarry
+from ultraplanner_gui.buildup.carry import LengthCarry, SessionCarry
 from ultraplanner_gui.buildup.cells import FAR_PX, Cells
 from ultraplanner_gui.buildup.gridmarks import (
     HandPicture,
     Mark,
     changed_region,
+    paint_box,
+    paint_chosen,
     paint_cursor,
     paint_origin,
 )
+from ultraplanner_gui.buildup.settle import Settling
 from ultraplanner_gui.buildup.tile import Stage
-from ultraplanner_gui.buildup.tilelayer import Scene, TileLayer
+from ultraplanner_gui.buildup.tilelayer import NOTHING_CARRIED, Scene, TileLayer
 from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.edits.block_moves import length_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.theme import theme
@@ -57,6 +61,9 @@ class GridPicture(AxisLane):
         self._marked: list[Mark] = []
         self._hand = HandPicture()
         self._carry: SessionCarry | None = None
+        self._length: LengthCarry | None = None
+        self._box: QRectF | None = None
+        self._settling = Settling(self._refresh, self)
         self._by_mouse = False
         self._grab = QPointF()
         self._pointer = QPointF()
@@ -74,8 +81,8 @@ class GridPicture(AxisLane):
 
     @property
     def is_carrying(self) -> bool:
-        """Whether a session is in the hand."""
-        return self._carry is not None
+        """Whether a session, or the edge of one, is in the hand."""
+        return self._carry is not None or self._length is not None
 
     def minimumSizeHint(self) -> QSize:
         return QSize(300, round(theme().px(LEAST_PX)))
@@ -110,6 +117,10 @@ class GridPicture(AxisLane):
         for mark in self._marked:
             if mark.kind == "cursor":
                 paint_cursor(painter, mark)
+            elif mark.kind == "chosen":
+                paint_chosen(painter, mark)
+            elif mark.kind == "box":
+                paint_box(painter, mark)
             elif mark.kind == "hand":
                 self._hand.paint(painter, mark, scene.words)
         painter.end()
@@ -160,13 +171,26 @@ class GridPicture(AxisLane):
 
     def _marks(self) -> list[Mark]:
         marks, carry = [], self._carry
+        if self._length is not None:
+            return [Mark("hand", self._drawn_out(self._length), session=self._length_shown())]
         if carry is not None and (not carry.is_home or self._by_mouse):
-            cell = self._cells.cell(carry.session.day)
-            marks += [] if cell is None else [Mark("origin", cell)]
+            cells = (self._cells.cell(day) for day in carry.origins)
+            marks += [Mark("origin", cell) for cell in cells if cell is not None]
         if carry is not None and self._by_mouse:
             return [*marks, Mark("hand", self._hand_rect(carry.session), session=carry.session)]
-        cursor = self._cursor()
+        settling = self._settling.mark()
+        cursor = self._cursor() if settling is None else settling
+        marks += self._chosen_marks()
+        if self._box is not None:
+            marks.append(Mark("box", self._box))
         return marks if cursor is None else [*marks, cursor]
+
+    def _chosen_marks(self) -> list[Mark]:
+        keys = self._selection.keys if self._selection.kind == "session" else ()
+        if len(keys) < 2 or self.is_far:
+            return []
+        tiles = (self._cells.tile(key) for key in keys if key != self._selection.key)
+        return [Mark("chosen", tile.rect) for tile in tiles if tile is not None]
 
     def _cursor(self) -> Mark | None:
         has_focus, tile = self.hasFocus(), self._chosen_tile()
@@ -182,10 +206,32 @@ class GridPicture(AxisLane):
         cell = self._cells.cell(self.day)
         return Mark("cursor", cell, True, True) if has_focus and cell is not None else None
 
-    def _in_hand(self) -> tuple[str, Stage]:
-        if self._carry is None:
-            return "", Stage()
-        return self._carry.key, Stage(is_carried=not self._by_mouse, is_landing=self._by_mouse)
+    def _in_hand(self) -> tuple[frozenset[str], Stage]:
+        if self._length is not None:
+            return frozenset((self._length.session.key,)), Stage(is_landing=True)
+        if self._carry is not None:
+            stage = Stage(is_carried=not self._by_mouse, is_landing=self._by_mouse)
+            return self._carry.landing_keys, stage
+        if self._settling.key:
+            return frozenset((self._settling.key,)), Stage(is_landing=True)
+        return NOTHING_CARRIED
+
+    def _length_shown(self) -> Session | None:
+        """Return the session whose edge is in the hand, as long as it would be."""
+        assert self._outlook is not None
+        assert self._length is not None
+        key = self._length.session.key
+        sessions = self._outlook.project.block.sessions
+        return next((s for s in sessions if s.key == key), self._length.session)
+
+    def _drawn_out(self, length: LengthCarry) -> QRectF:
+        """Return the tile drawn as much wider as its session is longer."""
+        tile = self._cells.tile(length.session.key)
+        rect = QRectF(self._cells.body.topLeft(), self._cells.cell_size)
+        rect = rect if tile is None else QRectF(tile.rect)
+        share = length.to / max(1.0, length_of(length.session))
+        rect.setWidth(max(rect.height(), rect.width() * share))
+        return rect
 
     def _hand_rect(self, session: Session) -> QRectF:
         """Return where the carried tile hangs: under the pointer, never out of the grid."""

@@ -64,7 +64,7 @@ class BuildUp(QWidget):
         self._document = document
         self._words = words
         self._axis = WeekAxis(self)
-        self.deeds = SessionDeeds(document, selection, self)
+        self.deeds = SessionDeeds(document, selection, self, words)
         self._selection = selection
         self.stack = stack = LaneStack(self)
         self.overview = Overview(self._axis, stack)

@@ -18,13 +18,13 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
 
-NOTHING_CARRIED = ("", Stage())
+NOTHING_CARRIED: tuple[frozenset[str], Stage] = (frozenset(), Stage())
 
 
 class Scene(NamedTuple):
     """What there is to draw. From afar `longest_m` is the longest run, near by it is None.
 
-    `carried` is the key of the session in the hand and how it is drawn.
+    `carried` are the keys of the sessions in the hand and how they are drawn.
     """
 
     size: QSize
@@ -36,7 +36,7 @@ class Scene(NamedTuple):
     race_day: date
     first_weekday: int
     longest_m: float | None = None
-    carried: tuple[str, Stage] = NOTHING_CARRIED
+    carried: tuple[frozenset[str], Stage] = NOTHING_CARRIED
 
     @property
     def frame(self) -> tuple[object, ...]:
@@ -72,7 +72,7 @@ class TileLayer:
         now, before = scene.cells.by_day, self._drawn
         days = {day for day in now.keys() | before.keys() if now.get(day) is not before.get(day)}
         if scene.carried != self._carried:
-            keys = {scene.carried[0], self._carried[0]}
+            keys = scene.carried[0] | self._carried[0]
             for day, there in now.items():
                 if any(tile.session.key in keys for tile in there):
                     days.add(day)
@@ -140,10 +140,10 @@ def _painter(picture: QPixmap) -> QPainter:
 
 
 def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -> None:
-    key, in_hand = scene.carried
+    carried, in_hand = scene.carried
     usual = Stage(is_past=day < scene.today)
     for tile in there:
-        stage = in_hand if key and tile.session.key == key else usual
+        stage = in_hand if tile.session.key in carried else usual
         if scene.longest_m is None:
             _paint_aligned(painter, tile.rect, tile.session, stage, scene.words)
         else:

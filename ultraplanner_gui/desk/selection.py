@@ -13,7 +13,10 @@ from ultraplanner_gui.plan.project import Project
 
 
 class Selection(QObject):
-    """One selected thing: its `kind`, empty for none, and its `key`."""
+    """What is selected: its `kind`, empty for none, and its `key`.
+
+    Of sessions there may be several: `keys` are all of them, `key` the one the ledger is about.
+    """
 
     changed = Signal()
 
@@ -21,6 +24,7 @@ class Selection(QObject):
         super().__init__(parent)
         self._kind: str = ""
         self._key = ""
+        self._keys: tuple[str, ...] = ()
 
     @property
     def kind(self) -> str:
@@ -32,18 +36,37 @@ class Selection(QObject):
         """Its key in the project, of a week its first day; empty for nothing."""
         return self._key
 
+    @property
+    def keys(self) -> tuple[str, ...]:
+        """The keys of everything selected."""
+        return self._keys
+
     def choose(self, kind: str, key: str) -> None:
-        """Select the *kind* of thing that has this *key*."""
-        if (kind, key) != (self._kind, self._key):
-            self._kind, self._key = kind, key
-            self.changed.emit()
+        """Select the *kind* of thing that has this *key*, and nothing else."""
+        self._set(kind, key, (key,) if kind else ())
+
+    def choose_all(self, kind: str, keys: Iterable[str], key: str = "") -> None:
+        """Select everything of *keys*; the ledger is about *key*, else about the last of them."""
+        chosen = tuple(dict.fromkeys(keys))
+        if not chosen:
+            self.clear()
+            return
+        self._set(kind, key if key in chosen else chosen[-1], chosen)
+
+    def toggle(self, kind: str, key: str) -> None:
+        """Select *key* beside what of its *kind* is selected, or no longer."""
+        chosen = self._keys if kind == self._kind else ()
+        if key in chosen:
+            self.choose_all(kind, [k for k in chosen if k != key])
+        else:
+            self.choose_all(kind, (*chosen, key))
 
     def clear(self) -> None:
         """Select nothing."""
         self.choose("", "")
 
     def forget_missing(self, project: Project) -> None:
-        """Select nothing if *project* no longer has what is selected."""
+        """Select no longer what *project* does not have."""
         course = project.course
         there: dict[str, Iterable[Session | Section | AidStation | FuelItem]] = {
             "session": project.block.sessions,
@@ -53,5 +76,14 @@ class Selection(QObject):
         }
         if self._kind == "week" and project.block.sessions:
             return
-        if all(thing.key != self._key for thing in there.get(self._kind, ())):
-            self.clear()
+        known = {thing.key for thing in there.get(self._kind, ())}
+        left = [key for key in self._keys if key in known]
+        if self._key not in known:
+            self.choose_all(self._kind, left)
+        elif len(left) < len(self._keys):
+            self.choose_all(self._kind, left, self._key)
+
+    def _set(self, kind: str, key: str, keys: tuple[str, ...]) -> None:
+        if (kind, key, keys) != (self._kind, self._key, self._keys):
+            self._kind, self._key, self._keys = kind, key, keys
+            self.changed.emit()

@@ -1,0 +1,134 @@
+"""A field over a tile: what is typed changes the session, "12", "1 h 30" or "long 28"."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from PySide6.QtCore import QRectF, Qt, Slot
+from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtWidgets import QLineEdit, QWidget
+
+from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.plan.block import Kind, Session
+from ultraplanner_gui.widgets.fields import describe
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
+from ultraplanner_gui.wording.words import Words
+
+LEAST_PX = 76.0
+
+
+def retyped(session: Session, text: str, words: Words) -> Session | None:
+    """Return *session* changed as *text* says: a kind, a distance or a time; None if unreadable.
+
+    The other figures follow in proportion. A bare number is a distance where the session has one,
+    else minutes.
+    """
+    kind, figure = _split(text.strip(), session.kind)
+    if kind is None:
+        return None
+    changed = replace(session, kind=kind)
+    if not figure:
+        return changed
+    has_metres = kind.is_run and (session.distance_m > 0.0 or not session.kind.is_run)
+    is_time = any(sign in figure for sign in (":", "h", "'")) or "min" in figure
+    metres = None if is_time or not has_metres else words.parse_distance(figure)
+    if metres:
+        if session.distance_m <= 0.0:
+            return replace(changed, distance_m=metres)
+        return _scaled(changed, metres / session.distance_m)
+    seconds = words.parse_duration(figure)
+    if not seconds:
+        return None
+    if session.duration_s <= 0.0:
+        return replace(changed, duration_s=seconds)
+    return _scaled(changed, seconds / session.duration_s)
+
+
+def _split(text: str, kind: Kind) -> tuple[Kind | None, str]:
+    """Part a kind from the figure after it; no kind stands for *kind*."""
+    figure = text.lstrip("".join({c for c in text if not c.isdigit()}))
+    name = text[: len(text) - len(figure)].strip().casefold()
+    if not name:
+        return kind, figure
+    for known in Kind:
+        if known is Kind.RACE:
+            continue
+        called = (kinds.say(kinds.FULL[known]), kinds.say(kinds.SHORT[known]))
+        if any(word.casefold().startswith(name) for word in called):
+            return known, figure
+    return None, figure
+
+
+def _scaled(session: Session, share: float) -> Session:
+    return replace(
+        session,
+        distance_m=session.distance_m * share,
+        duration_s=session.duration_s * share,
+        climb_m=session.climb_m * share,
+        drop_m=session.drop_m * share,
+    )
+
+
+class TypeIn(QLineEdit):
+    """The field. Enter keeps, Esc and leaving it do not; what cannot be read stays in it."""
+
+    def __init__(
+        self,
+        parent: QWidget,
+        session: Session,
+        text: str,
+        words: Words,
+        keep: Callable[[Session], bool],
+    ) -> None:
+        super().__init__(text, parent)
+        self._session, self._words, self._keep = session, words, keep
+        self._is_done = False
+        name = kinds.capital(kinds.say(kinds.FULL[session.kind]))
+        self.setAccessibleName(self.tr("{0}, new figure").format(name))
+        describe(self, self.tr("A distance, a time such as 1 h 30, or a kind and one of them"))
+        self.setFont(theme().font(Pt.TEXT, bold=True))
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.returnPressed.connect(self._on_kept)
+
+    def open_over(self, rect: QRectF) -> None:
+        """Show it over a tile, no narrower than a figure takes."""
+        look, parent = theme(), self.parentWidget()
+        width = max(rect.width(), look.px(LEAST_PX))
+        height = max(rect.height(), self.sizeHint().height())
+        left = min(rect.left(), parent.width() - width)
+        top = min(rect.center().y() - height / 2, parent.height() - height)
+        self.setGeometry(round(max(0.0, left)), round(max(0.0, top)), round(width), round(height))
+        self.show()
+        self.setFocus()
+        self.end(False)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self._leave()
+        else:
+            super().keyPressEvent(event)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        super().focusOutEvent(event)
+        if event.reason() is not Qt.FocusReason.ActiveWindowFocusReason:
+            self._leave()
+
+    @Slot()
+    def _on_kept(self) -> None:
+        changed = retyped(self._session, self.text(), self._words)
+        if changed is None or not self._keep(changed):
+            self.selectAll()
+            return
+        self._leave()
+
+    def _leave(self) -> None:
+        if self._is_done:
+            return
+        self._is_done = True
+        parent = self.parentWidget()
+        had_focus = self.hasFocus()
+        self.close()
+        if had_focus and parent is not None:
+            parent.setFocus(Qt.FocusReason.OtherFocusReason)
