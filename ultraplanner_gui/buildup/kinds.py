@@ -129,6 +129,7 @@ def sentence(session: Session, words: Words, is_past: bool = False) -> str:
     parts += [say(QT_TRANSLATE_NOOP("Kinds", "in the dark"))] * session.dark + [
         say(QT_TRANSLATE_NOOP("Kinds", "fasted"))
     ] * session.fasted
+    parts += [say(QT_TRANSLATE_NOOP("Kinds", "locked"))] * session.locked
     if session.done is not None:
         parts.append(_done_part(session, words))
     elif session.missed:

@@ -263,12 +263,16 @@ def _notes(session: Session, stage: Stage, words: Words) -> list[tuple[str, QCol
 
 
 def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, word: str) -> None:
-    """Draw moon and empty plate right of the kind, as far as its *word* leaves room."""
+    """Draw lock, moon and empty plate right of the kind, as far as its *word* leaves room."""
     look = theme()
     size = look.px(7.0)
     x, y = rect.right() - size, rect.center().y() - size / 2
     used = look.metrics(KIND_PT).horizontalAdvance(word) + 2.0
-    for is_shown, draw in ((session.dark, draw_moon), (session.fasted, draw_empty_plate)):
+    for is_shown, draw in (
+        (session.locked, draw_lock),
+        (session.dark, draw_moon),
+        (session.fasted, draw_empty_plate),
+    ):
         if is_shown and used + size <= rect.width():
             draw(painter, QRectF(x, y, size, size))
             x -= size + 3.0
@@ -283,6 +287,19 @@ def draw_moon(painter: QPainter, rect: QRectF) -> None:
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(theme().colours["indigo"])
     painter.drawPath(disc.subtracted(bite))
+
+
+def draw_lock(painter: QPainter, rect: QRectF) -> None:
+    """Draw the mark of a session that stays as it is."""
+    ink = theme().colours["ink"]
+    body = QRectF(rect.left() + 0.5, rect.center().y() - 0.5, rect.width() - 1.0, rect.height() / 2)
+    painter.setPen(QPen(ink, Stroke.THIN))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    bow = QRectF(body.left() + 1.2, rect.top(), body.width() - 2.4, rect.height())
+    painter.drawArc(bow, 0, 180 * 16)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(ink)
+    painter.drawRoundedRect(body, 1.0, 1.0)
 
 
 def draw_empty_plate(painter: QPainter, rect: QRectF) -> None:

@@ -42,10 +42,10 @@ class MoveSession:
             raise PlanError(
                 QT_TRANSLATE_NOOP("Edit", "This session is done; it stays on the day it was run.")
             )
-        if session.day == self.day:
-            return project
         if session.locked:
             raise locked_stays()
+        if session.day == self.day:
+            return project
         check_day(self.day)
         return replace(project, block=project.block.with_session(replace(session, day=self.day)))
 
