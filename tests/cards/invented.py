@@ -203,7 +203,9 @@ def _fuel_figures(fuel, sections):
         start_s = section.leave_s
     total = Intake(sum(leg.intake.carb_g for leg in legs), sum(leg.intake.fluid_ml for leg in legs))
     none = np.zeros(2)
-    return FuelFigures(total, (), tuple(legs), none, none, (50.0, 70.0), ())
+    return FuelFigures(
+        *(total, (), tuple(legs), none, none, (50.0, 70.0), ()), fuel, none, none, none
+    )
 
 
 def _intake(fuel, counts):

@@ -219,7 +219,11 @@ class Flow:
         page_of = self._page_of(number, self.total)
         name = f"{sheet.title}, {page_of}" if page_of else sheet.title
         is_shrunk = sheet.setting.body_pt <= sheet.setting.least_pt
-        return Page(frame.width_mm, frame.height_mm, tuple(ops), name, is_shrunk=is_shrunk)
+        return Page(
+            *(frame.width_mm, frame.height_mm, tuple(ops), name),
+            is_shrunk=is_shrunk,
+            body_pt=sheet.setting.body_pt,
+        )
 
     def _column(
         self, share: Sequence[int], pad_mm: float, x_mm: float, wide_mm: float

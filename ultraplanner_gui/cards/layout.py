@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
+from functools import lru_cache, partial
+from typing import TypeVar
 
 from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.flow import MOST_PAGES, Flow, Frame, Sheet
@@ -23,7 +24,7 @@ from ultraplanner_gui.cards.page import (
 )
 from ultraplanner_gui.cards.setting import Setting, Widths
 from ultraplanner_gui.cards.strip_content import Concertina, WristStrip
-from ultraplanner_gui.cards.strip_layout import concertina_pages, wrist_pages
+from ultraplanner_gui.cards.strip_layout import Laid, set_concertina, set_wrist
 from ultraplanner_gui.cards.wall_layout import wall_sheet
 from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
@@ -33,30 +34,39 @@ STEP_PT = 0.25
 POCKET_MM2 = 105.0 * 148.0
 LARGEST_IN_THE_POCKET_PT = 11.0
 
+T = TypeVar("T")
 SetForm = Callable[[Setting, Frame], Sheet | None]
 
 
 @dataclass(frozen=True, slots=True)
 class Form:
-    """One way to set a card, and the least strain it can have."""
+    """One way to set a card, and the least strain it can have.
+
+    In one that is even, smaller type never takes more room, so that sizes can be halved.
+    """
 
     set: SetForm
     least_strain: int = 0
+    is_even: bool = False
 
 
 def lay_out(
-    card: CardContent, width_mm: float, height_mm: float, measure: Measure
+    card: CardContent,
+    width_mm: float,
+    height_mm: float,
+    measure: Measure,
+    guess_pt: float = 0.0,
 ) -> tuple[Page, ...]:
     """Return the pages of *card*, each *width_mm* x *height_mm*.
 
     Rows that find no room at the least legible size go on to further pages. PlanError if not
-    even one row fits on a page.
+    even one row fits on a page. *guess_pt* is the size of type of a card much like it.
     """
-    frame, widths = Frame(width_mm, height_mm), Widths(measure)
+    frame, widths = Frame(width_mm, height_mm), _widths(measure)
     if isinstance(card, WristStrip | Concertina):
         pages = _strip(card, frame, widths)
     else:
-        found = _flowed(card, frame, widths)
+        found = _flowed(card, frame, widths, guess_pt)
         pages = found.pages() if found is not None else ()
     if not pages:
         raise PlanError(
@@ -71,8 +81,14 @@ def lay_out(
     return pages
 
 
-def _flowed(card: CardContent, frame: Frame, widths: Widths) -> Flow | None:
-    found = _best(card, frame, widths, is_dense=False)
+@lru_cache(maxsize=2)
+def _widths(measure: Measure) -> Widths:
+    """Return the widths known of *measure*: texts of one card come back on the next."""
+    return Widths(measure)
+
+
+def _flowed(card: CardContent, frame: Frame, widths: Widths, guess_pt: float) -> Flow | None:
+    found = _best(card, frame, widths, is_dense=False, guess_pt=guess_pt)
     if found is None or found.total > 1:
         dense = _best(card, frame, widths, is_dense=True)
         if dense is not None and (found is None or dense.total < found.total):
@@ -84,28 +100,64 @@ def _strip(card: WristStrip | Concertina, frame: Frame, widths: Widths) -> tuple
     """Return the strip on the fewest pages, and of those settings the largest."""
     is_wrist = isinstance(card, WristStrip)
     least = least_pt(LEAST_WRIST_X_HEIGHT_MM if is_wrist else LEAST_X_HEIGHT_MM)
-    best: tuple[Page, ...] = ()
-    for size_pt in _sizes(frame, least, LARGEST_PT):
+    *larger, smallest = _sizes(frame, least, LARGEST_PT)
+
+    def laid(size_pt: float) -> Laid | None:
         setting = Setting(size_pt, widths, is_wrist, least)
-        pages = (
-            wrist_pages(card, setting, frame)
-            if isinstance(card, WristStrip)
-            else concertina_pages(card, setting, frame)
-        )
-        if pages and (not best or len(pages) < len(best)):
-            best = pages
-        if len(best) == 1:
-            break
-    return best
+        if isinstance(card, WristStrip):
+            return set_wrist(card, setting, frame)
+        return set_concertina(card, setting, frame)
+
+    fewest = laid(smallest)
+    if fewest is None:
+        return ()
+
+    def as_few(size_pt: float) -> Laid | None:
+        found = laid(size_pt)
+        return found if found is not None and found.total <= fewest.total else None
+
+    return (_halved(larger, as_few) or fewest).draw()
 
 
-def _best(card: CardContent, frame: Frame, widths: Widths, is_dense: bool) -> Flow | None:
+def _halved(
+    sizes: Sequence[float], made: Callable[[float], T | None], guess_pt: float = 0.0
+) -> T | None:
+    """Return what is *made* at the largest of *sizes*, which fall, at which anything is.
+
+    A good guess saves half the trials.
+    """
+    found: T | None = None
+    low, high = 0, len(sizes)
+    if guess_pt in sizes:
+        place = sizes.index(guess_pt)
+        found = made(guess_pt)
+        if found is None:
+            low = place + 1
+        else:
+            high = place
+            larger = made(sizes[place - 1]) if place else None
+            if larger is None:
+                return found
+            found, high = larger, place - 1
+    while low < high:
+        middle = (low + high) // 2
+        this = made(sizes[middle])
+        if this is not None:
+            found, high = this, middle
+        else:
+            low = middle + 1
+    return found
+
+
+def _best(
+    card: CardContent, frame: Frame, widths: Widths, is_dense: bool, guess_pt: float = 0.0
+) -> Flow | None:
     """Return the setting on the fewest pages, of those the least strained, then the largest."""
     best: tuple[tuple[float, ...], Flow] | None = None
     largest = LARGEST_ON_THE_WALL_PT if isinstance(card, WallCard) else LARGEST_PT
     for rank, form in enumerate(_forms(card)):
         for size_pt, flow in _settings(
-            form, frame, widths, is_dense, best and best[0][:2], largest
+            form, frame, widths, is_dense, best and best[0][:2], largest, guess_pt
         ):
             key = (flow.total, flow.sheet.strain, -size_pt, rank)
             if best is None or key < best[0]:
@@ -120,17 +172,30 @@ def _settings(
     is_dense: bool,
     best: tuple[float, ...] | None,
     largest_pt: float,
+    guess_pt: float,
 ) -> Iterator[tuple[float, Flow]]:
     """Yield what could be better than the *best* pages and strain, and the size of its type.
 
     Larger type takes no fewer pages, so that the smallest tells how few a form can take.
     """
     *larger, smallest = _sizes(frame, least_pt(LEAST_X_HEIGHT_MM), largest_pt)
+    if form.is_even and guess_pt in larger:
+        one_page = (1, form.least_strain)
+        found = _largest(form, larger, frame, widths, is_dense, one_page, guess_pt)
+        if found is not None:
+            yield found
+            return
     least = _flow(form, Setting(smallest, widths, is_dense), frame, MOST_PAGES)
     if least is None:
         return
     fewest = least.total, form.least_strain
     if best is not None and best < fewest:
+        return
+    if form.is_even:
+        yield _largest(form, larger, frame, widths, is_dense, fewest, guess_pt) or (
+            smallest,
+            least,
+        )
         return
     for size_pt in larger:
         flow = _flow(form, Setting(size_pt, widths, is_dense), frame, least.total)
@@ -139,6 +204,25 @@ def _settings(
             if (flow.total, flow.sheet.strain) <= fewest:
                 return
     yield smallest, least
+
+
+def _largest(
+    form: Form,
+    sizes: Sequence[float],
+    frame: Frame,
+    widths: Widths,
+    is_dense: bool,
+    fewest: tuple[float, float],
+    guess_pt: float,
+) -> tuple[float, Flow] | None:
+    """Return the largest of *sizes*, which fall, on no more than the *fewest* pages and strain."""
+
+    def made(size_pt: float) -> tuple[float, Flow] | None:
+        flow = _flow(form, Setting(size_pt, widths, is_dense), frame, int(fewest[0]))
+        is_good = flow is not None and (flow.total, flow.sheet.strain) <= fewest
+        return (size_pt, flow) if flow is not None and is_good else None
+
+    return _halved(sizes, made, guess_pt)
 
 
 def _flow(form: Form, setting: Setting, frame: Frame, most_pages: int) -> Flow | None:
@@ -157,9 +241,9 @@ def _forms(card: CardContent) -> Iterator[Form]:
         yield Form(partial(fuel_beside, card))
         yield Form(partial(fuel_stacked, card), STRAIN_STACKED)
     elif isinstance(card, ListCard):
-        yield from (Form(form) for form in forms_of(card))
+        yield from (Form(form, is_even=True) for form in forms_of(card))
     elif isinstance(card, WallCard):
-        yield Form(partial(wall_sheet, card))
+        yield Form(partial(wall_sheet, card), is_even=True)
 
 
 def _sizes(frame: Frame, least: float, largest: float) -> Iterator[float]:

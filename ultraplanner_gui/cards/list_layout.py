@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from functools import partial
+from functools import lru_cache, partial
 from typing import NamedTuple
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
@@ -146,7 +146,8 @@ def _box(x_mm: float, baseline_mm: float, size_pt: float) -> Rect:
     return Rect(x_mm + 0.15, baseline_mm - side, side, side, BLACK, outline_mm=BOX_LINE_MM)
 
 
-def _blanks(blanks: Sequence[Blank], setting: Setting, width_mm: float) -> Block:
+@lru_cache(maxsize=32)
+def _blanks(blanks: tuple[Blank, ...], setting: Setting, width_mm: float) -> Block:
     """Return lines to write on and boxes, as many side by side as find room."""
     size, gap = setting.small_pt, setting.gap_mm
     rows: list[list[Blank]] = [[]]
@@ -158,9 +159,13 @@ def _blanks(blanks: Sequence[Blank], setting: Setting, width_mm: float) -> Block
             used = 0.0
         used += wide + (gap if rows[-1] else 0.0)
         rows[-1].append(blank)
-    words = [w for k, row in enumerate(rows) for w in _shared(row, k, setting, width_mm)]
     pitch = max(WRITING_MM, 1.4 * setting.line_mm(size))
-    return Block(len(rows) * pitch + 0.8, partial(_blank_ops, words, pitch, size))
+
+    def draw() -> list[Op]:
+        words = [w for k, row in enumerate(rows) for w in _shared(row, k, setting, width_mm)]
+        return _blank_ops(words, pitch, size)
+
+    return Block(len(rows) * pitch + 0.8, draw)
 
 
 def _label_mm(blank: Blank, setting: Setting) -> float:

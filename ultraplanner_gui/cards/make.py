@@ -32,8 +32,11 @@ def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tu
         return folded(panels, panels[0].name)
     is_worn = card.form is CardForm.WRIST and card.width_mm < card.height_mm
     width, height = (card.height_mm, card.width_mm) if is_worn else (card.width_mm, card.height_mm)
+    guess_pt = 0.0
     for number, content in enumerate(contents):
-        pages += [replace(page, card=number) for page in lay_out(content, width, height, measure)]
+        laid = lay_out(content, width, height, measure, guess_pt)
+        guess_pt = laid[0].body_pt
+        pages += [replace(page, card=number) for page in laid]
     return tuple(pages)
 
 

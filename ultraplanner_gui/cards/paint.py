@@ -7,11 +7,12 @@ from functools import lru_cache
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from ultraplanner_gui.cards.page import Line, Op, Page, Polygon, Rect, Strokes, Text
+from ultraplanner_gui.cards.page import Line, Page, Polygon, Rect, Strokes, Text
 from ultraplanner_gui.widgets.theme import FONT_FAMILY
 
-UNITS_PER_MM = 100.0
-"""Text is set in hundredths of a millimetre and scaled down: so fine that no rounding shows."""
+UNITS_PER_MM = 64.0
+"""Text is set in 64ths of a millimetre and scaled: so fine that no rounding shows, and so
+coarse that Qt still keeps the glyphs it drew, which it does up to 256 pixels."""
 
 POINTS_PER_INCH, MM_PER_INCH = 72.0, 25.4
 MEASURED_PT = 1000.0
@@ -35,17 +36,20 @@ def paint_page(painter: QPainter, page: Page, mm: float) -> None:
     painter.save()
     painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
     painter.scale(mm / UNITS_PER_MM, mm / UNITS_PER_MM)
+    units_per_pt = UNITS_PER_MM * MM_PER_INCH / painter.device().logicalDpiY()
     for op in page.ops:
-        _paint(painter, op)
+        if isinstance(op, Text):
+            _paint_text(painter, op, units_per_pt)
+        else:
+            _paint(painter, op)
     painter.restore()
 
 
-def _paint(painter: QPainter, op: Op) -> None:
-    if isinstance(op, Text):
-        _paint_text(painter, op)
-    elif isinstance(op, Line):
+def _paint(painter: QPainter, op: Line | Rect | Polygon | Strokes) -> None:
+    if isinstance(op, Line):
         pen = _pen(op.width_mm, op.grey)
         if op.dashes_mm:
+            pen = QPen(pen)
             pen.setDashPattern([dash / op.width_mm for dash in op.dashes_mm])
         painter.setPen(pen)
         painter.drawLine(QLineF(_point(op.start), _point(op.end)))
@@ -55,7 +59,10 @@ def _paint(painter: QPainter, op: Op) -> None:
         painter.drawRect(QRectF(*scaled))
     elif isinstance(op, Strokes):
         painter.setPen(_pen(op.width_mm, op.grey))
-        painter.drawLines([QLineF(_point(start), _point(end)) for start, end in op.lines])
+        unit = UNITS_PER_MM
+        painter.drawLines(
+            [QLineF(a * unit, b * unit, c * unit, d * unit) for (a, b), (c, d) in op.lines]
+        )
     else:
         _paint_polygon(painter, op)
 
@@ -69,8 +76,7 @@ def _paint_polygon(painter: QPainter, op: Polygon) -> None:
         painter.drawPolygon(points)
 
 
-def _paint_text(painter: QPainter, op: Text) -> None:
-    units_per_pt = UNITS_PER_MM * MM_PER_INCH / painter.device().logicalDpiY()
+def _paint_text(painter: QPainter, op: Text, units_per_pt: float) -> None:
     font = _font(op.size_pt * units_per_pt, op.bold)
     x = op.x_mm * UNITS_PER_MM
     if op.align != "left":
@@ -90,6 +96,7 @@ def _ink(painter: QPainter, grey: float, outline_mm: float) -> None:
         painter.setBrush(_grey(grey))
 
 
+@lru_cache(maxsize=50)
 def _pen(width_mm: float, grey: float) -> QPen:
     pen = QPen(_grey(grey), width_mm * UNITS_PER_MM)
     pen.setCapStyle(Qt.PenCapStyle.FlatCap)

@@ -120,6 +120,7 @@ def concertina(pace: PaceCard, fuel: FuelCard | None, outlook: Outlook, words: W
     """Return the legs with the figures of *pace* and the foods of *fuel*."""
     legs = _legs_by_section(outlook)
     folds = []
+    taken = _taken(outlook)
     start_m = 0.0
     low, high = _reach(outlook)
     for number, (section, row) in enumerate(zip(outlook.sections, pace.rows, strict=True)):
@@ -134,7 +135,7 @@ def concertina(pace: PaceCard, fuel: FuelCard | None, outlook: Outlook, words: W
                 lines=tuple(_figures(pace, number)),
                 ground=ground,
                 gradients=gradients,
-                bites=tuple(_bites(outlook, section)),
+                bites=tuple(_bites(taken, section)),
                 foods=fuel_row.foods if fuel_row is not None else (),
                 shades=_shades(pace, start_m, section, outlook),
             )
@@ -196,14 +197,20 @@ def _ground(
     return tuple(zip(x, y, strict=True)), tuple(gradients.tolist())
 
 
-def _bites(outlook: Outlook, section: SectionFigures) -> Iterator[Bite]:
+def _taken(outlook: Outlook) -> list[tuple[float, Shape]]:
+    """Return where on the course each food is taken."""
     _, target = race_figures(outlook)
     fuel = outlook.project.fuel
-    for item in fuel.items:
-        at_m = target.distance_at(item.at_s) if item.at_m is None else item.at_m
+    return [
+        (target.distance_at(i.at_s) if i.at_m is None else i.at_m, fuel.food(i.food).shape)
+        for i in fuel.items
+    ]
+
+
+def _bites(taken: Sequence[tuple[float, Shape]], section: SectionFigures) -> Iterator[Bite]:
+    for at_m, shape in taken:
         if section.start_m <= at_m < section.end_m:
-            share = (at_m - section.start_m) / section.length_m
-            yield Bite(share, fuel.food(item.food).shape)
+            yield Bite((at_m - section.start_m) / section.length_m, shape)
 
 
 def _shades(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from ultraplanner_gui.cards.flow import Frame
@@ -35,6 +35,17 @@ LEVEL_EVERY_MM, STEEP_EVERY_MM = 2.4, 0.5
 
 LEAST_GRADIENT, STEEPEST = 0.02, 0.25
 SLANT = 0.45
+_RING = tuple(
+    (math.cos(turn), math.sin(turn)) for turn in (2.0 * math.pi * k / 12 for k in range(13))
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """A strip that finds room: on how many pages, and how they are drawn."""
+
+    total: int
+    draw: Callable[[], tuple[Page, ...]]
 
 
 # On the wrist
@@ -50,18 +61,22 @@ class _Wrist:
     height_mm: float
 
 
-def wrist_pages(strip: WristStrip, setting: Setting, frame: Frame) -> tuple[Page, ...]:
-    """Return the strip on as few pages as it needs, empty if it is too high or too narrow."""
+def set_wrist(strip: WristStrip, setting: Setting, frame: Frame) -> Laid | None:
+    """Return the strip on as few pages as it needs, None if it is too high or too narrow."""
     wrist = _wrist(strip, setting)
     if wrist.height_mm > frame.bottom_mm - frame.margin_mm:
-        return ()
+        return None
     parts = list(_parts(wrist, frame.inner_mm))
     if not parts:
-        return ()
-    return tuple(
-        _wrist_page(strip, wrist, part, number, len(parts), setting, frame)
-        for number, part in enumerate(parts)
-    )
+        return None
+
+    def draw() -> tuple[Page, ...]:
+        return tuple(
+            _wrist_page(strip, wrist, part, number, len(parts), setting, frame)
+            for number, part in enumerate(parts)
+        )
+
+    return Laid(len(parts), draw)
 
 
 def _wrist(strip: WristStrip, setting: Setting) -> _Wrist:
@@ -189,8 +204,19 @@ def _wrist_heads(
 # Folded by the leg
 
 
-def concertina_pages(strip: Concertina, setting: Setting, frame: Frame) -> tuple[Page, ...]:
-    """Return the strip on as few pages as it needs, empty if a leg finds no room."""
+@dataclass(frozen=True, slots=True)
+class _Folds:
+    """How many legs lie across, how wide each is, how high its texts and its ground."""
+
+    across: int
+    fold_mm: float
+    pad_mm: float
+    tallest_mm: float
+    ground_mm: float
+
+
+def set_concertina(strip: Concertina, setting: Setting, frame: Frame) -> Laid | None:
+    """Return the strip on as few pages as it needs, None if a leg finds no room."""
     pad = 2.0 * CELL_PAD_EM * em_mm(setting.body_pt)
     least = max(
         LEAST_LEG_EM * em_mm(setting.body_pt),
@@ -198,37 +224,41 @@ def concertina_pages(strip: Concertina, setting: Setting, frame: Frame) -> tuple
     )
     across = int(frame.width_mm / least)
     if across < 1:
-        return ()
+        return None
     total = math.ceil(len(strip.legs) / across)
     across = math.ceil(len(strip.legs) / total)
     fold = frame.width_mm / across
-    room = fold - pad
-    texts = [_texts(leg, setting, room) for leg in strip.legs]
-    tallest = max(height for height, _ in texts)
+    tallest = max(_texts_mm(leg, setting, fold - pad) for leg in strip.legs)
     foot = setting.line_mm(setting.label_pt)
     ground = frame.height_mm - 2.0 * frame.margin_mm - tallest - foot - BAND_MM - 2.0 * BAND_GAP_MM
     if ground < LEAST_GROUND_MM:
-        return ()
-    ground = min(ground, MOST_GROUND_MM)
-    pages = []
-    for number in range(total):
-        ops: list[Op] = []
-        part = range(number * across, min((number + 1) * across, len(strip.legs)))
-        for place, k in enumerate(part):
-            left = place * fold
-            y = frame.margin_mm
-            for op in texts[k][1]:
-                ops.append(op.moved(left + 0.5 * pad, y))
-            base = y + tallest + ground
-            ops += [op.moved(left, base) for op in _ground(strip.legs[k], fold, ground)]
-            if place:
-                ops += _fold(left, frame)
-        page_of = strip.turning.page.format(number + 1, total) if total > 1 else ""
-        ops += _foot(strip, page_of, setting, frame)
-        name = f"{strip.title}, {page_of}" if page_of else strip.title
-        is_shrunk = setting.body_pt <= setting.least_pt
-        pages.append(Page(frame.width_mm, frame.height_mm, tuple(ops), name, is_shrunk=is_shrunk))
-    return tuple(pages)
+        return None
+    folds = _Folds(across, fold, pad, tallest, min(ground, MOST_GROUND_MM))
+
+    def draw() -> tuple[Page, ...]:
+        return tuple(_folded_page(strip, folds, k, total, setting, frame) for k in range(total))
+
+    return Laid(total, draw)
+
+
+def _folded_page(
+    strip: Concertina, folds: _Folds, number: int, total: int, setting: Setting, frame: Frame
+) -> Page:
+    ops: list[Op] = []
+    first = number * folds.across
+    for place, leg in enumerate(strip.legs[first : first + folds.across]):
+        left = place * folds.fold_mm
+        texts = _texts(leg, setting, folds.fold_mm - folds.pad_mm)
+        ops += [op.moved(left + 0.5 * folds.pad_mm, frame.margin_mm) for op in texts]
+        base = frame.margin_mm + folds.tallest_mm + folds.ground_mm
+        ops += [op.moved(left, base) for op in _ground(leg, folds.fold_mm, folds.ground_mm)]
+        if place:
+            ops += _fold(left, frame)
+    page_of = strip.turning.page.format(number + 1, total) if total > 1 else ""
+    ops += _foot(strip, page_of, setting, frame)
+    name = f"{strip.title}, {page_of}" if page_of else strip.title
+    is_shrunk = setting.body_pt <= setting.least_pt
+    return Page(frame.width_mm, frame.height_mm, tuple(ops), name, is_shrunk=is_shrunk)
 
 
 def _least_leg(leg: Leg, setting: Setting) -> float:
@@ -239,28 +269,29 @@ def _least_leg(leg: Leg, setting: Setting) -> float:
     )
 
 
-def _texts(leg: Leg, setting: Setting, width_mm: float) -> tuple[float, list[Op]]:
-    """Return the height of what stands above the ground, and it."""
+def _runs(
+    leg: Leg, setting: Setting, width_mm: float
+) -> Iterator[tuple[Sequence[str], float, bool]]:
+    """Yield what stands above the ground: lines, their size, whether they are bold."""
+    small = setting.small_pt
+    yield setting.wrap(leg.name, width_mm, setting.name_pt, True), setting.name_pt, True
+    yield (leg.on_plan,), setting.figure_pt, True
+    for parts in (leg.lines, leg.foods):
+        yield setting.wrap_parts(parts, width_mm, small, joint=" · "), small, False
+
+
+def _texts_mm(leg: Leg, setting: Setting, width_mm: float) -> float:
+    lines = (len(run) * setting.line_mm(size) for run, size, _ in _runs(leg, setting, width_mm))
+    return sum(lines) + 0.3 * em_mm(setting.body_pt)
+
+
+def _texts(leg: Leg, setting: Setting, width_mm: float) -> list[Op]:
     ops: list[Op] = []
-    y, small = 0.0, setting.small_pt
-    runs = (
-        (setting.wrap(leg.name, width_mm, setting.name_pt, True), setting.name_pt, True),
-        ([leg.on_plan], setting.figure_pt, True),
-        (
-            setting.wrap_parts(leg.lines, width_mm, small, joint=" · "),
-            small,
-            False,
-        ),
-        (
-            setting.wrap_parts(leg.foods, width_mm, small, joint=" · "),
-            small,
-            False,
-        ),
-    )
-    for lines, size, bold in runs:
+    y = 0.0
+    for lines, size, bold in _runs(leg, setting, width_mm):
         ops += setting.stacked(lines, 0.0, y, size, bold=bold)
         y += len(lines) * setting.line_mm(size)
-    return y + 0.3 * em_mm(setting.body_pt), ops
+    return ops
 
 
 def _ground(leg: Leg, width_mm: float, height_mm: float) -> list[Op]:
@@ -322,10 +353,7 @@ def mark(shape: Shape, x: float, y: float) -> list[Op]:
         case Shape.SOLID:
             return [Rect(x - 0.75 * half, y - 0.75 * half, 1.5 * half, 1.5 * half)]
         case Shape.DRINK:
-            turns = (2.0 * math.pi * k / 16 for k in range(17))
-            ring = tuple(
-                (x + 0.75 * half * math.cos(t), y + 0.75 * half * math.sin(t)) for t in turns
-            )
+            ring = tuple((x + 0.75 * half * a, y + 0.75 * half * b) for a, b in _RING)
             return [Polygon(ring, BLACK, outline_mm=0.35)]
         case Shape.SALT:
             return [Polygon(((x - half, y), (x, y - half), (x + half, y), (x, y + half)))]

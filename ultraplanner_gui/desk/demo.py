@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from ultraplanner_gui.desk import resources
+from ultraplanner_gui.desk import demo_crew, resources
 from ultraplanner_gui.engine.block import BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.outlook import Outlook, derive
@@ -64,9 +64,15 @@ def demo_project(today: date) -> Project:
     """Return the demo as it stands on *today*: the race lies eleven weeks ahead of it."""
     race_day = week_start(today, MONDAY) + timedelta(weeks=WEEKS_TO_GO, days=SATURDAY)
     start = datetime(race_day.year, race_day.month, race_day.day, 6, tzinfo=ZONE)
+    course = _course()
     project = Project(
-        race=Race("Fellside Hundred", start, GOAL_S, LIMIT_S),
-        course=_course(),
+        race=Race(
+            *("Fellside Hundred", start, GOAL_S, LIMIT_S),
+            *(demo_crew.MANDATORY_KIT, demo_crew.EMERGENCY),
+        ),
+        course=course,
+        cards=demo_crew.CARDS,
+        logistics=demo_crew.logistics(course.stations),
         runner=RUNNER,
         fuel=FuelPlan(
             carb_g_per_h=70.0,
@@ -90,6 +96,7 @@ def _course() -> Course:
     for station in course.stations:
         cutoff_h, stop_min, offers = STATIONS[station.name]
         cutoff_s = cutoff_h * 3600 if cutoff_h is not None else None
+        station = demo_crew.with_errands(station)
         stations.append(replace(station, cutoff_s=cutoff_s, stop_s=stop_min * 60, offers=offers))
     course = replace(course, stations=tuple(stations))
     sections = tuple(
