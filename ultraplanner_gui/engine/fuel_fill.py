@@ -37,14 +37,16 @@ _GEL_SHARE = (0.70, 0.50, 0.30)
 _SAVOURY_SHARE = (0.0, 0.15, 0.35)
 
 # What going against a wish costs, OWN: a gram outside the carbohydrate band 10.
-_CARB_COST, _FLUID_COST, _SODIUM_COST, _CAFFEINE_COST = 10.0, 0.4, 0.2, 0.02
+_CARB_COST, _FLUID_COST, _SODIUM_COST, _CAFFEINE_COST = 10.0, 0.4, 0.2, 0.1
 _OFF_TARGET, _TEXTURE_COST, _KIND_COST, _AGAIN_COST = 0.05, 0.10, 0.4, 0.6
 _CARRY_COST_PER_G_H, _UNTRIED_COST, _SINGLE_COST = 0.0015, 0.25, 0.3
-_TABLE_GAIN = 0.4
+_TABLE_GAIN, _MOST_AT_TABLE_ML, _MOST_AT_TABLE_G = 0.4, 500.0, 60.0
+_MOST_PIECES = 3
 _MOST_OF_ONE, _AMPLE = 8, 1.3
 #: Shorter pieces are looked at with their neighbours.
 SHORT_H = 0.6
-_LIMITS = Limits(nodes=4000, time_s=0.7, gap=1e-3)
+# The time is only a brake: with it the answer would hang on the machine.
+_LIMITS = Limits(nodes=150, time_s=0.9, gap=0.01)
 _LEAST_TIME_S = 0.02
 
 
@@ -113,6 +115,7 @@ class _Programme:
         self._bands()
         self._caps()
         self._bottles()
+        self._tables()
         self._textures()
 
     def counts(self, values: Sequence[float]) -> list[dict[int, int]]:
@@ -151,7 +154,8 @@ class _Programme:
         """Return how many portions could be of any use in *cell*."""
         asked = self._fuel.carb_g_per_h * cell.hours
         by_carb = math.ceil(_AMPLE * asked / food.carb_g) if food.carb_g else _MOST_OF_ONE
-        return max(1, min(_MOST_OF_ONE, by_carb))
+        most = _MOST_OF_ONE if food.taste is Taste.DRINK or not food.carb_g else _MOST_PIECES
+        return max(1, min(most, by_carb))
 
     def _terms(self, cells: Sequence[int], of: str) -> list[Term]:
         return [
@@ -185,6 +189,16 @@ class _Programme:
             self.rows.row(terms, most=cell.most_caffeine_mg)
             if terms and cell.most_caffeine_mg:
                 self.rows.shortfall(terms, 0.5 * cell.most_caffeine_mg, _CAFFEINE_COST)
+
+    def _tables(self) -> None:
+        """Hold what is eaten and drunk at one table to what sits well."""
+        for c in range(len(self._cells)):
+            row = self._columns[c].items()
+            there = [(f, column) for f, column in row if not self._kit[f].is_carried]
+            fluid = [(column, self._kit[f].fluid_ml) for f, column in there]
+            self.rows.row(fluid, most=_MOST_AT_TABLE_ML)
+            carb = [(column, self._kit[f].carb_g) for f, column in there]
+            self.rows.row(carb, most=_MOST_AT_TABLE_G)
 
     def _bottles(self) -> None:
         """Hold what is drunk between two taps to what the bottles take, shared out by the hour."""

@@ -273,7 +273,7 @@ def ledger_of(outlook: Outlook) -> GlycogenLedger | None:
     Reckoned when first asked for and kept with the fuel figures it belongs to: a drag that
     nobody watches the stores of does not pay for them.
     """
-    global _recent  # noqa: PLW0603 - a memo by identity, replaced whole
+    global _recent
     fuel, profile, target = outlook.fuel, outlook.profile, outlook.target
     if fuel is None or profile is None or target is None:
         return None
