@@ -35,8 +35,8 @@ AFTER_REHEARSAL_SHARE = 0.75
 LAST_LONG_DAYS = 15
 LAST_LONG_SHARE = 0.55
 EASED_SHARE = 0.35
-MOST_LONG_SHARE = 0.50
-MOST_LONG_SHARE_FEW_DAYS = 0.55
+MOST_LONG_SHARE = {3: 0.62, 4: 0.60, 5: 0.55}
+MOST_LONG_SHARE_MANY_DAYS = 0.50
 FEW_DAYS = 3
 LATE_EASY_GROWTH = 1.25
 MOST_TAPER_SHARE = 0.80
@@ -71,6 +71,16 @@ class Filled:
     is_short_of_time: bool
     low: frozenset[int]
     taper_cut: float | None
+
+
+def most_long_share(days: int) -> float:
+    """Return the most of a week its long run may be where the longest one needs it (own choice)."""
+    return MOST_LONG_SHARE[3] if days < 3 else MOST_LONG_SHARE.get(days, MOST_LONG_SHARE_MANY_DAYS)
+
+
+def usual_long_share(days: int) -> float:
+    """Return the usual part of a week its long run is: more of it where days are few."""
+    return 0.40 if days >= 5 else 0.45 if days == 4 else 0.50
 
 
 def fill(
@@ -189,17 +199,16 @@ class _Filling:
 
     @property
     def _most_share(self) -> float:
-        return MOST_LONG_SHARE_FEW_DAYS if len(self.plan.days.run) <= FEW_DAYS else MOST_LONG_SHARE
+        return most_long_share(len(self.plan.days.run))
 
     def _most_long_m(self, week_m: int) -> float:
         if len(self.plan.days.run) > FEW_DAYS:
             return 0.0
-        return min(MOST_LONG_SHARE * week_m, self.asks.longest_m)
+        return min(self._most_share * week_m, self.asks.longest_m)
 
     def _share_m(self, week_m: float) -> float:
         """Return the long run's usual part of a week: more of it where days are few."""
-        days = len(self.plan.days.run)
-        return week_m * (0.40 if days >= 5 else 0.45 if days == 4 else MOST_LONG_SHARE)
+        return week_m * usual_long_share(len(self.plan.days.run))
 
     def _taper(self) -> float | None:
         """Fill the taper and return its mean cut; what the last days cannot hold goes earlier."""

@@ -22,9 +22,9 @@ from ultraplanner_gui.engine.block_fill import (
     LAST_LONG_DAYS,
     LAST_LONG_SHARE,
     LEAST_CAP_M,
-    MOST_LONG_SHARE,
-    MOST_LONG_SHARE_FEW_DAYS,
     PEAK_WEEKS,
+    most_long_share,
+    usual_long_share,
 )
 from ultraplanner_gui.engine.block_ground import LIMIT_S
 from ultraplanner_gui.engine.block_layout import Layout
@@ -118,7 +118,6 @@ class _Tasking:
         week_m = target_m or layout.request.runner.weekly_m
         fewest = max(FEWEST_RUN_DAYS, -int(-week_m // USUAL_RUN_M))
         fewest = min(fewest, open_days, MOST_RUN_DAYS)
-        few = len(plan.days.run) <= FEW_DAYS
         raced = any(
             0 < (frame.first - day).days <= 7 and rest_days_after(race_s) > 1
             for day, _, race_s in plan.tune_ups
@@ -135,7 +134,7 @@ class _Tasking:
             frame.whole,
             raced or plan.tune_up(frame) is not None,
             self._usual_share(),
-            round(100 * (MOST_LONG_SHARE_FEW_DAYS if few else MOST_LONG_SHARE)),
+            round(100 * most_long_share(len(plan.days.run))),
             self._ceiling(frame),
         )
 
@@ -146,8 +145,7 @@ class _Tasking:
         return 100 if ramp is Ramp.BACK and after else 110
 
     def _usual_share(self) -> int:
-        days = len(self.layout.plan.days.run)
-        return 40 if days >= 5 else 45 if days == 4 else 50
+        return round(100 * usual_long_share(len(self.layout.plan.days.run)))
 
     def _long_m(self, frame: Frame, week_m: int) -> float:
         plan, layout = self.layout.plan, self.layout
@@ -157,7 +155,9 @@ class _Tasking:
         if frame.to_go == plan.rehearsal:
             return wish_m
         most = 0.01 * self._usual_share() * week_m
-        need_m = min(plan.long.needed_m.get(frame.to_go, 0.0), 0.5 * week_m)
+        need_m = min(
+            plan.long.needed_m.get(frame.to_go, 0.0), most_long_share(len(plan.days.run)) * week_m
+        )
         return min(wish_m, max(most, need_m))
 
     def _sharp(self, frame: Frame, days: tuple[Day, ...]) -> int:

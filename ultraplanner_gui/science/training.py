@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from enum import StrEnum
 
 RAMP_TENTHS = 11
 WINDOW_DAYS = 30
@@ -14,6 +15,62 @@ SHORT_TAPER_SHARES = (0.65, 0.35)
 LONG_TAPER_SHARES = (0.76, 0.46, 0.28)
 LONG_RACE_S = 12 * 3600.0
 CLIMB_EQUIVALENT = 8.0
+
+
+LONG_SHARES = {3: 0.55, 4: 0.50, 5: 0.45}
+LONG_SHARE_OF_MANY = 0.40
+LONG_SHARE_SLACK = 0.10
+LONGEST_SERIES = 1_000
+
+
+class Growth(StrEnum):
+    """What the week after a cutback may be: 10 % above the last loading week, no more than that
+    week, or 10 % above the cutback itself.
+    """
+
+    ON = "on"
+    BACK = "back"
+    FROM_CUTBACK = "from cutback"
+
+
+def long_share(runs: int) -> float:
+    """Return up to what share of a week one run may be when there are *runs* of them.
+
+    Road custom says a quarter to a third of five to seven runs; with three to five runs a week
+    35 to 50 % is usual in ultra training (from memory). Our own thresholds, no trial.
+    """
+    return LONG_SHARES[3] if runs < 3 else LONG_SHARES.get(runs, LONG_SHARE_OF_MANY)
+
+
+def week_of_target(
+    start: float,
+    target: float,
+    growth: Growth = Growth.ON,
+    *,
+    every: int = 4,
+    cutback: float = 0.75,
+) -> int | None:
+    """Return the first week at *target* or above, week 1 at *start*; None if there is none.
+
+    Loading weeks grow by 10 %; every *every*-th week is *cutback* of the last loading week.
+    """
+    loading = before = start
+    for week in range(1, LONGEST_SERIES):
+        if week % every == 0:
+            before = cutback * loading
+            continue
+        if week > 1:
+            loading = _loading_after(loading, before, growth, week % every == 1)
+        before = loading
+        if loading >= target - 1e-9:
+            return week
+    return None
+
+
+def _loading_after(loading: float, before: float, growth: Growth, after_cutback: bool) -> float:
+    if not after_cutback or growth is Growth.ON:
+        return ten_percent_more(loading)
+    return loading if growth is Growth.BACK else ten_percent_more(before)
 
 
 def within_ten_percent(now_m: float, before_m: float) -> bool:
@@ -39,16 +96,39 @@ def loading_weeks(weeks: int, every: int = 4) -> int:
     return weeks - weeks // every
 
 
-def weeks_for_steps(steps: int, every: int = 4) -> int:
+def steps_in(weeks: int, every: int = 4, growth: Growth = Growth.ON) -> int:
+    """Return how many of *weeks* grow, the last one loading; the first only sets out.
+
+    Cutbacks are every *every*-th week. Counted `Growth.BACK`, the week after one does not grow.
+    """
+    steps = loading_weeks(weeks, every) - 1
+    if growth is Growth.BACK:
+        steps -= max(0, weeks - 1) // every
+    return max(0, steps)
+
+
+def weeks_for_steps(steps: int, every: int = 4, growth: Growth = Growth.ON) -> int:
     """Return the fewest weeks that hold *steps* growth steps after the starting week.
 
     Each loading week grows from the last loading week, so how deep the cutbacks are does not
-    matter.
+    matter. Two loading weeks between cutbacks is the least that gets anywhere.
     """
     weeks = steps + 1
-    while loading_weeks(weeks, every) - 1 < steps:
+    while steps_in(weeks, every, growth) < steps:
         weeks += 1
     return weeks
+
+
+def likeness(one: Sequence[float], other: Sequence[float]) -> float:
+    """Return how far two distributions over the same classes agree: 1 equal, 0 disjoint.
+
+    1 - half the sum of the differences of the shares; 0 where one of them is empty.
+    """
+    sums = sum(one), sum(other)
+    if min(sums) <= 0.0:
+        return 0.0
+    apart = sum(abs(a / sums[0] - b / sums[1]) for a, b in zip(one, other, strict=True))
+    return 1.0 - 0.5 * apart
 
 
 def longest_before(runs: Iterable[tuple[int, float]], day: int) -> float:
