@@ -30,7 +30,8 @@ from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
-STEP_PT = 0.25
+STEP = 0.965
+"""From one size of type to the next smaller: less is hardly seen (own choice)."""
 POCKET_MM2 = 105.0 * 148.0
 LARGEST_IN_THE_POCKET_PT = 11.0
 
@@ -251,5 +252,5 @@ def _sizes(frame: Frame, least: float, largest: float) -> Iterator[float]:
     size_pt = max(least, min(largest, LARGEST_IN_THE_POCKET_PT * share))
     while size_pt > least:
         yield size_pt
-        size_pt -= STEP_PT
+        size_pt *= STEP
     yield least
