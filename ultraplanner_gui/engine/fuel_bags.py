@@ -293,10 +293,10 @@ def _shopping(fuel: FuelPlan, packs: Sequence[Pack], items: Sequence[FuelItem]) 
     for pack in packs:
         if pack.source in (Source.TABLE, Source.TAP):
             continue
-        for food, n in pack.whole():
-            packed[food] = packed.get(food, 0.0) + n
-        for food, n in pack.servings:
-            eaten[food] = eaten.get(food, 0.0) + n
+        for key, n in pack.whole():
+            packed[key] = packed.get(key, 0.0) + n
+        for key, n in pack.servings:
+            eaten[key] = eaten.get(key, 0.0) + n
     for food in fuel.foods:
         if n := packed.get(food.key, 0.0):
             count = math.ceil(n / food.per_pack - _HAIR)

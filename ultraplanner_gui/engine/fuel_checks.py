@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 import numpy as np
-import numpy.typing as npt
 
+from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg, known_sweat_l_per_h
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.fuel import FuelPlan, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.fuelling import (
@@ -21,11 +21,9 @@ from ultraplanner_gui.science.fuelling import (
     MOST_STUDIED_G_PER_H,
     MUCH_FLUID_ML_PER_H,
     S_PER_H,
-    caffeine_limits_mg,
     per_hour,
     recommended_carb_g_per_h,
     sodium_mmol_per_l,
-    sugar_split,
     weeks_of_gut_training,
 )
 
@@ -42,6 +40,7 @@ _JEUKENDRUP = "Jeukendrup 2014, Sports Med 44 Suppl 1:S25-S33"
 _VIRIBAY = "Viribay et al. 2020, Nutrients 12:1367"
 _TILLER = "Tiller et al. 2019, J Int Soc Sports Nutr 16:50"
 _EFSA = "EFSA NDA Panel 2015, EFSA Journal 13(5):4102"
+_SAWKA = "Sawka et al. 2007, Med Sci Sports Exerc 39:377-390"
 _HOFFMAN = "Hoffman & Stuempfle 2014, Res Sports Med 22:213-225"
 _GUT = QT_TRANSLATE_NOOP(
     "Fuel", "Own rule, after Costa et al. 2017, Appl Physiol Nutr Metab 42:547-557"
@@ -60,8 +59,8 @@ class FuelCheck:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Taken:
-    """What is taken in the race, by time; arrays of shape (n,). `mixed` says which items hold
-    glucose and fructose; `beyond` how many items lie beyond the finish.
+    """What is taken in the race, by time; arrays of shape (n,). `beyond` is how many items lie
+    beyond the finish.
     """
 
     finish_s: float
@@ -70,7 +69,7 @@ class Taken:
     fluid_ml: FloatArray
     sodium_mg: FloatArray
     caffeine_mg: FloatArray
-    mixed: npt.NDArray[np.bool_]
+    fructose_g: FloatArray
     beyond: int
 
     def peak(self, amounts: FloatArray, window_s: float) -> float:
@@ -103,14 +102,15 @@ def fuel_checks(
         *_of("carbs practised", _practised(carb_g_per_h, runner)),
         *_of("carb ceiling", _ceiling(carb_g_per_h, taken)),
         *_of("carb advice", _by_duration(carb_g_per_h, taken.finish_s)),
-        *_of("fluid", _fluid(fluid_ml_per_h)),
+        *_of("fluid", _fluid(fluid_ml_per_h, known_sweat_l_per_h(fuel))),
         *_of("sodium", _sodium(fuel, taken, is_placed)),
     ]
     if is_placed:
         on_target = _of("fuel target", _on_target(carb_g_per_h, band_g_per_h))
         checks = [*on_target, *checks, *_of("first bite", _first_bite(taken))]
-    caffeine = _of("caffeine", *_caffeine(taken, runner))
-    return (*checks, *caffeine, *_of("after the finish", *_beyond(taken)))
+    caffeine = _of("caffeine", *_caffeine(fuel, taken, runner))
+    marks = _of("food marks", *_marks(fuel))
+    return (*marks, *checks, *caffeine, *_of("after the finish", *_beyond(taken)))
 
 
 def _of(rule: str, *checks: FuelCheck) -> Iterator[FuelCheck]:
@@ -195,10 +195,8 @@ def _ceiling(g_per_h: float, taken: Taken) -> FuelCheck:
 
 
 def _glucose(taken: Taken) -> float:
-    """Return the glucose taken per hour, two thirds of what is mixed."""
-    mixed_g = float(taken.carb_g[taken.mixed].sum())
-    single_g = float(taken.carb_g.sum()) - mixed_g
-    return per_hour(single_g + sugar_split(mixed_g)[0], taken.finish_s)
+    """Return the glucose taken per hour: all carbohydrate that is not fructose."""
+    return per_hour(float(taken.carb_g.sum() - taken.fructose_g.sum()), taken.finish_s)
 
 
 def _by_duration(g_per_h: float, finish_s: float) -> FuelCheck:
@@ -226,8 +224,31 @@ def _first_bite(taken: Taken) -> FuelCheck:
     return _check(State.STRAINS, message(text, at), _OWN)
 
 
-def _fluid(ml_per_h: float) -> FuelCheck:
+def _marks(fuel: FuelPlan) -> Iterator[FuelCheck]:
+    """Yield a check for every food of the plan the runner must not or would not eat."""
+    planned = {item.food for item in fuel.items}
+    for food in fuel.foods:
+        if food.key not in planned:
+            continue
+        name = food.name.partition(",")[0]
+        if set(food.allergens) & set(fuel.allergens):
+            text = QT_TRANSLATE_NOOP(
+                "Fuel", "{0} holds what you said you must not eat; take it out of the plan."
+            )
+            yield _check(State.BREAKS, message(text, name), _OWN)
+        elif food.tolerance is Tolerance.AVOID:
+            text = QT_TRANSLATE_NOOP("Fuel", "{0} is marked to avoid and stands in the plan.")
+            yield _check(State.STRAINS, message(text, name), _OWN)
+
+
+def _fluid(ml_per_h: float, sweat_l_per_h: float | None) -> FuelCheck:
     amount = Quantity(ml_per_h, "ml")
+    if sweat_l_per_h is not None and ml_per_h > 1000.0 * sweat_l_per_h:
+        text = QT_TRANSLATE_NOOP(
+            "Fuel", "{0} of fluid an hour at some time, but you sweat only {1}; drink less."
+        )
+        sweat = Quantity(1000.0 * sweat_l_per_h, "ml")
+        return _check(State.BREAKS, message(text, amount, sweat), _SAWKA)
     if ml_per_h <= MUCH_FLUID_ML_PER_H:
         text = QT_TRANSLATE_NOOP(
             "Fuel", "At most {0} of fluid an hour to have at hand; drink to thirst."
@@ -261,10 +282,10 @@ def _sodium(fuel: FuelPlan, taken: Taken, is_placed: bool) -> FuelCheck:
     return _check(State.HOLDS, message(text, amount, Quantity(mmol, "count")), _HOFFMAN)
 
 
-def _caffeine(taken: Taken, runner: Runner) -> Iterator[FuelCheck]:
+def _caffeine(fuel: FuelPlan, taken: Taken, runner: Runner) -> Iterator[FuelCheck]:
     if not taken.caffeine_mg.any():
         return
-    dose_mg, day_mg = caffeine_limits_mg(runner.body_kg)
+    dose_mg, day_mg = caffeine_caps_mg(fuel, runner.body_kg)
     at_once = taken.peak(taken.caffeine_mg, _AT_ONCE_S)
     text = (
         QT_TRANSLATE_NOOP("Fuel", "At most {0} of caffeine within an hour; the limit is {1}.")
@@ -276,6 +297,8 @@ def _caffeine(taken: Taken, runner: Runner) -> Iterator[FuelCheck]:
     state = State.HOLDS if at_once <= dose_mg else State.BREAKS
     yield _check(state, message(text, Quantity(at_once, "mg"), Quantity(dose_mg, "mg")), _EFSA)
     by_day = taken.peak(taken.caffeine_mg, _DAY_S)
+    first_day = float(taken.caffeine_mg[taken.at_s < _DAY_S].sum())
+    by_day = max(by_day, first_day + fuel.before.caffeine_mg)
     text = (
         QT_TRANSLATE_NOOP(
             "Fuel",

@@ -141,6 +141,13 @@ def most_fluid_ml_per_h(fuel: FuelPlan) -> float:
     return MUCH_FLUID_ML_PER_H if sweat is None else 1000.0 * sweat
 
 
+def fructose_g(food: Food) -> float:
+    """Return the fructose of a serving: as its packet says, else a third of a mixed food (OWN)."""
+    if food.fructose_g is not None:
+        return food.fructose_g
+    return food.carb_g / 3.0 if food.sugars is Sugars.MIXED else 0.0
+
+
 def dry_weight_g(food: Food) -> float:
     """Return what a serving weighs in a bag: of a drink its powder, the water comes from taps."""
     if food.shape is Shape.DRINK and food.is_carried:

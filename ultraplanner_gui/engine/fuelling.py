@@ -12,9 +12,10 @@ import numpy.typing as npt
 from ultraplanner_gui.engine.fuel_checks import FuelCheck as FuelCheck
 from ultraplanner_gui.engine.fuel_checks import Taken, fuel_checks
 from ultraplanner_gui.engine.fuel_placing import place_by_clock as place_by_clock
+from ultraplanner_gui.engine.fuel_kit import fructose_g
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan, Sugars
+from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.caffeine import in_body_mg
 from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
@@ -114,7 +115,7 @@ def fuel_figures(
     """
     items = tuple(item for item in fuel.items if item.at_s <= finish_s)
     at_s, amounts = _taken(fuel, items)
-    mixed = {food.key for food in fuel.foods if food.sugars is Sugars.MIXED}
+    fructose = {food.key: fructose_g(food) for food in fuel.foods}
     sums = np.vstack((np.zeros(len(_FIGURES)), np.cumsum(amounts, axis=0)))
     rolling_s = np.linspace(0.0, finish_s, math.ceil(finish_s / _ROLLING_STEP_S) + 1)
     rolling = _rolling(at_s, sums, rolling_s, finish_s)
@@ -125,7 +126,7 @@ def fuel_figures(
         fluid_ml=amounts[:, _FIGURES.index("fluid_ml")],
         sodium_mg=amounts[:, _FIGURES.index("sodium_mg")],
         caffeine_mg=amounts[:, _FIGURES.index("caffeine_mg")],
-        mixed=np.array([item.food in mixed for item in items], dtype=bool),
+        fructose_g=np.array([fructose[i.food] * i.servings for i in items], dtype=np.float64),
         beyond=len(fuel.items) - len(items),
     )
     band = (_BAND[0] * fuel.carb_g_per_h, _BAND[1] * fuel.carb_g_per_h)

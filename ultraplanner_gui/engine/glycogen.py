@@ -10,12 +10,13 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from ultraplanner_gui.engine.fuel_checks import FuelCheck
+from ultraplanner_gui.engine.fuel_kit import fructose_g
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import Effort, Food, FuelPlan, Sugars, Tank
+from ultraplanner_gui.plan.fuel import Effort, FuelPlan, Tank
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MOST_MIXED_G_PER_H
 from ultraplanner_gui.science.glycogen import (
@@ -79,13 +80,6 @@ class GlycogenLedger:
 def left_g(stores: Stores) -> FloatArray:
     """Return liver and legs together, empty legs counted as nothing."""
     return np.asarray(stores.liver_g + np.maximum(stores.legs_g, 0.0), dtype=np.float64)
-
-
-def fructose_g(food: Food) -> float:
-    """Return the fructose of a serving: as its packet says, else a third of a mixed food (OWN)."""
-    if food.fructose_g is not None:
-        return food.fructose_g
-    return food.carb_g / 3.0 if food.sugars is Sugars.MIXED else 0.0
 
 
 def absorbed_cap_g_per_h(fuel: FuelPlan) -> float:
@@ -188,8 +182,9 @@ def _ground(
         knots += [arrive_s, max(leave_s, arrive_s)]
         intensities.append(intensity)
         left_s = leave_s
-    arrays = (np.array(values) for values in (knots, energy, usual, fast))
-    return _Ground(*arrays, tuple(intensities))
+    return _Ground(
+        *(np.array(knots), np.array(energy), np.array(usual), np.array(fast)), tuple(intensities)
+    )
 
 
 def _eaten(fuel: FuelPlan, steps: int, finish_s: float) -> FloatArray:
@@ -197,7 +192,8 @@ def _eaten(fuel: FuelPlan, steps: int, finish_s: float) -> FloatArray:
     items = [item for item in fuel.items if item.at_s < finish_s]
     minute = np.array([int(item.at_s // _STEP_S) for item in items], dtype=np.intp)
     grams = np.array([carb[item.food] * item.servings for item in items], dtype=np.float64)
-    return np.bincount(minute, grams, minlength=steps)[:steps]
+    eaten = np.bincount(minute, grams, minlength=steps)[:steps]
+    return np.asarray(eaten, dtype=np.float64)
 
 
 def _empty_m(stores: Stores, distance_m: FloatArray) -> float | None:

@@ -44,6 +44,44 @@ MEDICINES = QT_TRANSLATE_NOOP(
     "plan with your doctor before you use it.",
 )
 
+# Regulation (EU) 1169/2011, Annex II; food-dependent anaphylaxis on exercise from memory.
+ALLERGY = QT_TRANSLATE_NOOP(
+    "Caution",
+    "The table of foods cannot know every packet: read the label. Some foods set off an allergy only "
+    "when one runs after them; carry what you were prescribed.",
+)
+# From memory; no single source.
+FRUCTOSE = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Many guts take fructose badly in large amounts. With hereditary fructose intolerance: no "
+    "fructose, table sugar, honey or fruit at all.",
+)
+
+# What to do when it goes wrong, a line each. Common practice, no source, but for what is named.
+# Doses: own rule, 15 to 30 g/h until it settles.
+NAUSEA = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Sick: slow down, cool down, small sips. Half an hour of nothing but mouthfuls, then 15 to 30 "
+    "g/h of what you like, liquid or sweets. No fat, no big drinks.",
+)
+HOT = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Hot: walk the climbs, wet head and arms at every stream, ice if there is any, eat less at a "
+    "time. Confused or unsteady: stop, call help, cold water first.",
+)
+EMPTY = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Empty: walk, take two sweets or half a gel and water now, again in ten minutes, then back to "
+    "the plan. It passes in twenty to thirty minutes.",
+)
+# Hew-Butler et al. 2015, Clin J Sport Med 25:303-320.
+LOW_SODIUM = QT_TRANSLATE_NOOP(
+    "Caution",
+    "Puffy hands, headache, gaining weight, clear urine: stop drinking. Something salty if awake. "
+    "Confused or vomiting: medical staff at once, no water.",
+)
+FALLBACKS = (NAUSEA, HOT, EMPTY, LOW_SODIUM)
+
 ALL = (OVER_DRINKING, PAINKILLERS, CAFFEINE, HEAT, MEDICINES)
 
 # Before a first hard block. Basis: Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479 (from
