@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QSpinBox,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -87,6 +88,7 @@ class CardRow(QWidget):
         self.copies = QSpinBox(self._details)
         self.units, self.locales = QComboBox(self._details), QComboBox(self._details)
         self._parts = QWidget(self._details)
+        self._ticks_box = QVBoxLayout(self._parts)
         self.ticks: dict[str, QCheckBox] = {}
         self._fill()
         self._arrange()
@@ -190,7 +192,7 @@ class CardRow(QWidget):
         return self.locales.findData(locale)
 
     def _make_ticks(self) -> None:
-        box = self._parts.layout()
+        box = self._ticks_box
         for tick in self.ticks.values():
             tick.hide()
             box.removeWidget(tick)
@@ -208,9 +210,8 @@ class CardRow(QWidget):
         own.addWidget(self._width, 1)
         own.addWidget(self._times)
         own.addWidget(self._height, 1)
-        ticks = QGridLayout(self._parts)
-        ticks.setContentsMargins(0, 0, 0, 0)
-        ticks.setVerticalSpacing(round(theme().px(Space.HAIR)))
+        self._ticks_box.setContentsMargins(0, 0, 0, 0)
+        self._ticks_box.setSpacing(round(theme().px(Space.HAIR)))
         rows = QFormLayout(self._details)
         rows.setContentsMargins(0, 0, 0, 0)
         rows.addRow(self.tr("Copies"), self.copies)

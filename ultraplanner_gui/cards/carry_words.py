@@ -1,13 +1,22 @@
-"""What cards say of food that is carried, handed over or packed."""
+"""What cards say of food that is carried, handed over, packed or bought."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 
-from ultraplanner_gui.engine.fuelling import LegFuel
+from ultraplanner_gui.cards.card_words import say
+from ultraplanner_gui.engine.fuel_bags import BagPlan, Source, bag_plan
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.course import Offer
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
+
+
+def bags_of(outlook: Outlook) -> BagPlan:
+    """Return where the food of the race comes from; an empty plan without a course."""
+    course, fuel, target = outlook.project.course, outlook.fuel, outlook.target
+    if course is None or fuel is None or target is None:
+        return BagPlan((), (), (), ())
+    return bag_plan(fuel.plan, course, outlook.sections, target.finish_s)
 
 
 def count_texts(
@@ -18,38 +27,20 @@ def count_texts(
     return tuple(f"{words.servings(n)} × {fuel.food(key).name}" for key, n in counts)
 
 
-def sums(legs: Iterable[LegFuel]) -> tuple[tuple[str, float], ...]:
-    """Return the servings of every food on *legs*, in the order of first use."""
-    totals: dict[str, float] = {}
-    for leg in legs:
-        for key, servings in leg.counts:
-            totals[key] = totals.get(key, 0.0) + servings
-    return tuple(totals.items())
+def packed_at(
+    outlook: Outlook, bags: BagPlan, station: str, source: Source, words: Words
+) -> tuple[str, ...]:
+    """Return what waits at *station* from *source*, in whole servings, spare ones among them."""
+    packs = (p for p in bags.packs if p.station == station and p.source is source)
+    return tuple(text for pack in packs for text in count_texts(outlook, pack.whole(), words))
 
 
-def legs_from(outlook: Outlook, station: str, until: Offer) -> Sequence[LegFuel]:
-    """Return the legs from *station* to the next one that offers *until*, or the finish."""
-    if outlook.fuel is None or outlook.project.course is None:
-        return ()
-    found: list[LegFuel] = []
-    has_begun = False
-    for leg in outlook.fuel.legs:
-        if has_begun:
-            found.append(leg)
-            if leg.station and until in outlook.project.course.station(leg.station).offers:
-                break
-        has_begun = has_begun or leg.station == station
-    return found
-
-
-def hand_over_foods(outlook: Outlook, station: str, words: Words) -> tuple[str, ...]:
-    """Return what the crew hands over: the foods to where they are met next."""
-    course = outlook.project.course
-    if course is None or Offer.CREW not in course.station(station).offers:
-        return ()
-    return count_texts(outlook, sums(legs_from(outlook, station, Offer.CREW)), words)
-
-
-def bag_foods(outlook: Outlook, station: str, words: Words) -> tuple[str, ...]:
-    """Return the foods for the bag at *station*: those to the next bag."""
-    return count_texts(outlook, sums(legs_from(outlook, station, Offer.DROP_BAG)), words)
+def bought(bags: BagPlan, words: Words) -> tuple[str, ...]:
+    """Return what to buy: "12 × Gel", and in how many packs where they hold several."""
+    template = QT_TRANSLATE_NOOP("Cards", "{0}, packs: {1}")
+    texts = []
+    for item in bags.shopping:
+        text = f"{words.servings(item.servings)} × {item.food.name}"
+        is_plain = item.food.per_pack == 1.0
+        texts.append(text if is_plain else say(words, template, text, words.number(item.packs)))
+    return tuple(texts)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ultraplanner_gui.cards.card_words import race_figures, say, turning
-from ultraplanner_gui.cards.carry_words import hand_over_foods
+from ultraplanner_gui.cards.carry_words import bags_of, packed_at
 from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import (
     DOT,
@@ -16,6 +16,7 @@ from ultraplanner_gui.cards.station_words import (
     place_name,
     station_of,
 )
+from ultraplanner_gui.engine.fuel_bags import BagPlan, Source
 from ultraplanner_gui.engine.news import news
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
@@ -78,6 +79,7 @@ def _team(outlook: Outlook, words: Words) -> Iterator[Entry]:
 
 
 def _stops(outlook: Outlook, words: Words, card: Card) -> Iterator[Entry]:
+    bags = bags_of(outlook)
     for section in outlook.sections:
         station = _visits(outlook, section)
         is_finish = section is outlook.sections[-1]
@@ -87,7 +89,7 @@ def _stops(outlook: Outlook, words: Words, card: Card) -> Iterator[Entry]:
         low_s, high_s = section.window_s
         yield Entry(
             place_name(outlook, section, words),
-            tuple(_lines(outlook, section, station, words, card)),
+            tuple(_lines(outlook, section, station, words, card, bags)),
             right=say(
                 words,
                 QT_TRANSLATE_NOOP("Cards", "{0} – {1}"),
@@ -106,6 +108,7 @@ def _lines(
     station: AidStation | None,
     words: Words,
     card: Card,
+    bags: BagPlan,
 ) -> Iterator[Item]:
     yield Item(_when(outlook, section, station, words), _say(words, _ARRIVES))
     if station is not None and station.access and card.has(CardPart.ACCESS):
@@ -116,7 +119,7 @@ def _lines(
         yield Item(visit.who, _say(words, _WHO))
     if card.has(CardPart.HAND_OVER) and station is not None:
         kit = kit_names(station.kit, words)
-        foods = hand_over_foods(outlook, station.key, words)
+        foods = packed_at(outlook, bags, station.key, Source.CREW, words)
         given = (*visit.hand_over, *kit, *foods)
         yield from (Item(label=_say(words, _HAND_OVER)) for _ in given[:1])
         yield from (Item(text, has_box=True) for text in given)

@@ -13,7 +13,9 @@ from ultraplanner_gui.cards.card_words import (
     say,
     turning,
 )
-from ultraplanner_gui.cards.station_words import what_to_do
+from ultraplanner_gui.cards.carry_words import bags_of, packed_at
+from ultraplanner_gui.cards.station_words import DOT, what_to_do
+from ultraplanner_gui.engine.fuel_bags import BagPlan, Carry, Source
 from ultraplanner_gui.engine.fuelling import FuelFigures, Intake, LegFuel
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
@@ -103,6 +105,9 @@ _IF_SICK = QT_TRANSLATE_NOOP(
 def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words, card: Card) -> Iterator[FuelRow]:
     nothing = words.translate(QT_TRANSLATE_NOOP("Cards", "nothing planned"))
     names = _short_names(outlook, fuel)
+    bags = bags_of(outlook)
+    carries = {carry.station: carry for carry in bags.carries}
+    begins: str | None = None
     for number, leg in enumerate(fuel.legs):
         name = end_name(leg.name, words)
         way = (
@@ -119,9 +124,10 @@ def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words, card: Card) ->
             rate=words.grams_per_hour(leg.carb_g_per_h),
             fluid=_fluid(leg.intake.fluid_ml, words, card),
             sums=tuple(_sums(leg.intake, words, card)),
-            carry=_carry(leg, words) if card.has(CardPart.CARRY) else "",
-            there=_there(outlook, leg, words) if card.has(CardPart.THERE) else "",
+            carry=_carry(carries.get(begins), words) if card.has(CardPart.CARRY) else "",
+            there=_there(outlook, leg, bags, words) if card.has(CardPart.THERE) else "",
         )
+        begins = leg.station
 
 
 def _fluid(ml: float, words: Words, card: Card) -> str:
@@ -137,21 +143,26 @@ def _sums(intake: Intake, words: Words, card: Card) -> Iterator[str]:
         yield say(words, QT_TRANSLATE_NOOP("Cards", "{0} caffeine"), text)
 
 
-def _carry(leg: LegFuel, words: Words) -> str:
+def _carry(carry: Carry | None, words: Words) -> str:
+    if carry is None:
+        return ""
     return say(
         words,
-        QT_TRANSLATE_NOOP("Cards", "carry out {0}, {1}"),
-        words.grams(leg.carry_carb_g),
-        words.litres(leg.carry_fluid_ml),
+        QT_TRANSLATE_NOOP("Cards", "carry out {0} of carbs, {1}"),
+        words.grams(carry.carb_g),
+        words.litres(carry.fluid_ml),
     )
 
 
-def _there(outlook: Outlook, leg: LegFuel, words: Words) -> str:
+def _there(outlook: Outlook, leg: LegFuel, bags: BagPlan, words: Words) -> str:
     course = outlook.project.course
     if course is None or leg.station is None:
         return ""
+    taken = ", ".join(packed_at(outlook, bags, leg.station, Source.TABLE, words))
     to_do = what_to_do(course.station(leg.station), words, with_offers=False)
-    return say(words, QT_TRANSLATE_NOOP("Cards", "there: {0}"), to_do) if to_do else ""
+    parts = [say(words, QT_TRANSLATE_NOOP("Cards", "take {0}"), taken)] if taken else []
+    text = DOT.join([*parts, *([to_do] if to_do else [])])
+    return say(words, QT_TRANSLATE_NOOP("Cards", "there: {0}"), text) if text else ""
 
 
 def _marks(outlook: Outlook, leg: LegFuel, words: Words) -> Iterator[str]:

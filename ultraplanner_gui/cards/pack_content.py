@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from ultraplanner_gui.cards.card_words import race_figures, say, turning
-from ultraplanner_gui.cards.carry_words import bag_foods, count_texts, sums
+from ultraplanner_gui.cards.carry_words import bags_of, bought, count_texts, packed_at
 from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import (
     DOT,
@@ -14,6 +14,7 @@ from ultraplanner_gui.cards.station_words import (
     nearest_minute,
     what_to_do,
 )
+from ultraplanner_gui.engine.fuel_bags import BagPlan, Source
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardPart
@@ -27,8 +28,9 @@ FINISH = ""
 def bag_labels(outlook: Outlook, words: Words, card: Card) -> tuple[ListCard, ...]:
     """Return a label for every bag; PlanError without a course or without a bag."""
     race_figures(outlook)
+    bags = bags_of(outlook)
     labels = tuple(
-        _label(outlook, section, station, words, card)
+        _label(outlook, section, station, words, card, bags)
         for section, station in at_stations(outlook)
         if _has_bag(outlook, station)
     )
@@ -46,7 +48,12 @@ def _has_bag(outlook: Outlook, station: AidStation) -> bool:
 
 
 def _label(
-    outlook: Outlook, section: SectionFigures, station: AidStation, words: Words, card: Card
+    outlook: Outlook,
+    section: SectionFigures,
+    station: AidStation,
+    words: Words,
+    card: Card,
+    bags: BagPlan,
 ) -> ListCard:
     there = DOT.join(
         (
@@ -54,7 +61,9 @@ def _label(
             words.clock(nearest_minute(outlook.project.race, section.arrive_s)),
         )
     )
-    entries = [Entry(words.translate(_INSIDE), tuple(map(_box, _inside(outlook, station, words))))]
+    entries = [
+        Entry(words.translate(_INSIDE), tuple(map(_box, _inside(outlook, station, words, bags))))
+    ]
     to_do = what_to_do(station, words, with_offers=False)
     if to_do and card.has(CardPart.THERE):
         there_head = words.translate(QT_TRANSLATE_NOOP("Cards", "To do there"))
@@ -93,20 +102,25 @@ def _box(text: str) -> Item:
     return Item(text, has_box=True)
 
 
-def _inside(outlook: Outlook, station: AidStation, words: Words) -> Iterator[str]:
+def _inside(outlook: Outlook, station: AidStation, words: Words, bags: BagPlan) -> Iterator[str]:
     yield from outlook.project.logistics.bag(station.key)
     yield from kit_names(station.kit, words)
-    yield from bag_foods(outlook, station.key, words)
+    yield from packed_at(outlook, bags, station.key, Source.BAG, words)
 
 
 def shopping_and_packing(outlook: Outlook, words: Words) -> ListCard:
     """Return what to buy and what to pack; PlanError without a course."""
     race_figures(outlook)
+    bags = bags_of(outlook)
     entries = [
         _list(QT_TRANSLATE_NOOP("Cards", "Mandatory kit"), outlook.project.race.mandatory_kit),
         _list(QT_TRANSLATE_NOOP("Cards", "To pack"), outlook.project.logistics.packing),
-        *_bags(outlook, words),
-        _list(QT_TRANSLATE_NOOP("Cards", "To buy"), _to_buy(outlook, words)),
+        _list(QT_TRANSLATE_NOOP("Cards", "On me at the start"), _at_start(outlook, bags, words)),
+        *_bags(outlook, words, bags),
+        _list(
+            QT_TRANSLATE_NOOP("Cards", "To buy"),
+            (*bought(bags, words), *outlook.project.logistics.shopping),
+        ),
     ]
     named = [
         Entry(words.translate(head), tuple(map(_box, lines))) for head, lines in entries if lines
@@ -129,16 +143,16 @@ def _list(head: str, lines: Iterable[str]) -> tuple[str, tuple[str, ...]]:
     return head, tuple(lines)
 
 
-def _bags(outlook: Outlook, words: Words) -> Iterator[tuple[str, tuple[str, ...]]]:
+def _bags(outlook: Outlook, words: Words, bags: BagPlan) -> Iterator[tuple[str, tuple[str, ...]]]:
     for _, station in at_stations(outlook):
         if _has_bag(outlook, station):
             head = say(words, QT_TRANSLATE_NOOP("Cards", "Bag for {0}"), station.name)
-            yield head, tuple(_inside(outlook, station, words))
+            yield head, tuple(_inside(outlook, station, words, bags))
     finish = outlook.project.logistics.bag(FINISH)
     yield words.translate(QT_TRANSLATE_NOOP("Cards", "Bag for the finish")), finish
 
 
-def _to_buy(outlook: Outlook, words: Words) -> Iterator[str]:
-    if outlook.fuel is not None:
-        yield from count_texts(outlook, sums(outlook.fuel.legs), words)
-    yield from outlook.project.logistics.shopping
+def _at_start(outlook: Outlook, bags: BagPlan, words: Words) -> Iterator[str]:
+    for pack in bags.packs:
+        if pack.source is Source.START:
+            yield from count_texts(outlook, pack.whole(), words)

@@ -73,7 +73,7 @@ def _painted(page: Page, screen: Screen, top_px: float) -> QImage:
 def _png(image: QImage) -> bytes:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, "PNG")
+    image.save(buffer, b"PNG")
     return bytes(buffer.data().data())
 
 

@@ -144,8 +144,13 @@ class _WhoPage(_Page):
 
     def identity(self) -> Identity:
         """Return who the runner is."""
-        fields = (self.name, self.number, self.born, self.call)
-        return Identity(*(field.text().strip() for field in fields), self.medical.lines)
+        return Identity(
+            full_name=self.name.text().strip(),
+            number=self.number.text().strip(),
+            born=self.born.text().strip(),
+            call=self.call.text().strip(),
+            medical=self.medical.lines,
+        )
 
 
 class _CrewPage(_Page):

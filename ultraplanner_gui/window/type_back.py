@@ -100,8 +100,11 @@ class TypeBack(QDialog):
             super().accept()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        is_press = isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress
-        if is_press and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if (
+            isinstance(event, QKeyEvent)
+            and event.type() is QEvent.Type.KeyPress
+            and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        ):
             self._go_on(watched)
             return True
         return super().eventFilter(watched, event)
