@@ -6,8 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import date
 
+from ultraplanner_gui.engine.block_carry import carried
 from ultraplanner_gui.engine.block_fill import Run
 from ultraplanner_gui.engine.block_ground import EFFORT, GroundRules
+from ultraplanner_gui.engine.block_others import with_others
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.plan.block import Ground, Kind, Session, weeks_to_go
 from ultraplanner_gui.science.training import WINDOW_DAYS, practice_rate
@@ -39,7 +41,12 @@ def dressed(runs: Iterable[Run], rules: GroundRules) -> tuple[Session, ...]:
     request = rules.request
     sessions = _with_climb(list(runs), rules)
     sessions = _with_carbs(sessions, request)
-    return (*_with_dark(sessions, request), race_session(request, rules))
+    if request.runner.wishes.night_runs:
+        sessions = _with_dark(sessions, request)
+    sessions = carried(sessions, request)
+    if request.runner.wishes.strength or request.runner.wishes.cross:
+        sessions = with_others(sessions, request)
+    return (*sessions, race_session(request, rules))
 
 
 def race_session(request: BlockRequest, rules: GroundRules) -> Session:
@@ -56,6 +63,8 @@ def race_session(request: BlockRequest, rules: GroundRules) -> Session:
         EFFORT[Kind.RACE],
         request.carb_target_g_per_h,
         dark=request.dark_s > 0,
+        at_s=request.race_start_s,
+        surface=request.race_surface,
     )
 
 

@@ -6,9 +6,10 @@ import math
 from dataclasses import dataclass
 from datetime import date
 
-from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.plan.block import Ground, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.surface import Surface
 
 LEAST_FREE_S = 20 * 60.0
 
@@ -18,7 +19,8 @@ class BlockRequest:
     """What a block is built from. `first_day` is the first day that may hold a session;
     `race_s` the predicted finish; `dark_s` the dark part of it; `cutback_every` 3 or 4;
     `tune_ups` are dates and distances of races on the way, `locked` the sessions that stay as
-    they are. Days away and wishes are the runner's.
+    they are. Days away and wishes are the runner's. `race_surface` is what is mostly underfoot in
+    the race, `last_ground` the ground of its last third, `race_start_s` the time of day it starts.
     """
 
     first_day: date
@@ -34,6 +36,9 @@ class BlockRequest:
     carb_target_g_per_h: float = 60.0
     tune_ups: tuple[tuple[date, float], ...] = ()
     locked: tuple[Session, ...] = ()
+    race_surface: Surface = Surface.UNKNOWN
+    last_ground: Ground | None = None
+    race_start_s: float | None = None
 
     def free_s(self, day: date) -> float:
         """Return the time free for running on *day*, days away taken into account."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock
+from ultraplanner_gui.engine.match import last_ground, main_surface
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.weeks import standing
@@ -113,6 +114,9 @@ def request_of(project: Project, outlook: Outlook, today: date) -> BlockRequest:
             for s in project.block.sessions
             if s.locked and s.is_open and s.day >= today and s.kind not in RACES
         ),
+        race_surface=main_surface(project.course),
+        last_ground=last_ground(outlook.profile),
+        race_start_s=race.start.hour * 3600.0 + race.start.minute * 60.0,
     )
 
 
