@@ -84,12 +84,15 @@ class RepairReferee:
 
     def return_to_running(self):
         _, _, easy, share, hard, _ = self.row
-        days = sorted({s.day for s in self.planned.sessions if s.day >= self.returned})[:easy]
+        runs = [s for s in self.planned.sessions if s.kind.is_run]
+        days = sorted({s.day for s in runs if s.day >= self.returned})[:easy]
         for session in self.ahead():
             was = self.before[session.key]
             if session.kind is Kind.TUNE_UP or session.locked:
                 continue
-            if session.day in days:
+            if session.kind is Kind.STRENGTH and (session.day - self.returned).days < hard:
+                yield "strength too soon", session.key
+            if session.kind.is_run and session.day in days:
                 if session.kind in HEAVY:
                     yield "first days hard", session.key
                 # A fifth of an hour is the least there is.
@@ -136,6 +139,8 @@ class RepairReferee:
             longest = max(behind, default=longest)
             first_long = next((s for s in self.ahead() if s.kind is Kind.LONG), None)
             limit = longest if long_limit == 100 else longest * long_limit * 11 // 1000
+            if first_long is not None and first_long.locked:
+                return
             soon = first_long is not None and (first_long.day - self.returned).days < 14
             if soon and metres(first_long) > max(5_500, limit):
                 yield "first long run", first_long.key

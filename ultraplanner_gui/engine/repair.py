@@ -33,6 +33,7 @@ from ultraplanner_gui.engine.repair_rules import (
     Resumption,
     resumption,
 )
+from ultraplanner_gui.engine.repair_start import start_of
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_to_go
@@ -146,9 +147,13 @@ def _is_worth(way: _Way, choice: Choice, other: Choice) -> bool:
     """Return whether *choice* gives something that *other* does not."""
     if way.released is None:
         return choice.block.sessions != other.block.sessions
-    mine = (choice.kinds_changed, len(choice.changes), choice.cost.peak_m, choice.cost.longest_m)
-    theirs = (other.kinds_changed, len(other.changes), other.cost.peak_m, other.cost.longest_m)
-    return any(a < b for a, b in zip(mine, theirs, strict=True))
+    mine, theirs = choice.cost, other.cost
+    return (
+        len(choice.changes) < len(other.changes)
+        or mine.peak_m < theirs.peak_m
+        or mine.longest_m < theirs.longest_m
+        or mine.total_m < theirs.total_m
+    )
 
 
 def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
@@ -157,7 +162,7 @@ def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
     while True:
         model = repair_model(mend, watched)
         left_s = max(0.3, TIME_S - (time.monotonic() - begin))
-        found = solve(model.rows, Limits(NODES, left_s, GAP))
+        found = solve(model.rows, Limits(NODES, left_s, GAP), start_of(model))
         if not found.values:
             return None
         mended = model.mended(found.values)

@@ -6,7 +6,7 @@ is not made up for. Only a cutback that a missed week stands in for may grow to 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
@@ -22,12 +22,17 @@ EASY_LIMIT_S = 130 * 60.0
 EASY_SHARE = 0.8
 # What a change costs (own choice): kind or day, minutes at all, each minute.
 KIND_CHANGED = 1000.0
-MINUTES_CHANGED = 100.0
+MINUTES_CHANGED = 60.0
 MINUTE = 1.0
+# Many small cuts rather than one that leaves nothing of a session (own choice).
+LARGE_MINUTE = 3.0
+LITTLE_CUT = 0.25
+LEAST_SHARE = 0.5
 EARLIER = 0.01
 BREACH = 20.0
+RELEASED_SHARE = 1.05
+RELEASED_SHORT = 0.2
 SOURCES = 4
-FAR_M = 200_000.0
 LOW_SHARE = 0.8
 SHARE, SHARE_OF_FEW, FEW_RUNS = 50, 60, 3
 HEAVY = HARD_KINDS | {Kind.SECOND_LONG}
@@ -79,6 +84,13 @@ class Mend:
         return ahead and session.kind.is_run and not session.locked and not races
 
 
+    def is_too_soon(self, session: Session) -> bool:
+        """Return whether *session* is strength work before anything hard may come again."""
+        at = session.day.toordinal()
+        early = self.free_from <= at < self.hard_from
+        return early and session.kind is Kind.STRENGTH and session.is_open and not session.locked
+
+
 @dataclass(frozen=True, slots=True)
 class Fate:
     """What may become of a session: the columns of keeping it, of its steps, of running easy."""
@@ -92,6 +104,8 @@ class Fate:
     easy: int | None
     easy_steps: int | None
     easy_m: int
+    least: int
+    easy_least: int = LEAST_STEPS
 
     @property
     def metres(self) -> list[Term]:
@@ -104,23 +118,31 @@ class Fate:
 
 @dataclass(slots=True)
 class RepairModel:
-    """The programme of a repair and where to find its sessions in it."""
+    """The programme of a repair and where to find its sessions in it.
+
+    `breaches` hold by how much a rule gives way, `rests` are loading weeks that the return makes
+    so easy that they count as cutbacks.
+    """
 
     mend: Mend
     rows: Rows = field(default_factory=Rows)
     fates: dict[str, Fate] = field(default_factory=dict)
     breaches: list[int] = field(default_factory=list)
+    rests: list[int] = field(default_factory=list)
 
     def mended(self, values: Sequence[float]) -> Block:
         """Return the block in *values*."""
         sessions = []
         for session in self.mend.block.sessions:
             fate = self.fates.get(session.key)
+            if self.mend.is_too_soon(session):
+                continue
             after = session if fate is None else _after(fate, values)
             if after is not None:
                 sessions.append(after)
-        cutbacks = tuple(c for c in self.mend.block.cutbacks if c != self.mend.released)
-        return replace(self.mend.block, sessions=tuple(sessions), cutbacks=cutbacks)
+        cutbacks = {c for c in self.mend.block.cutbacks if c != self.mend.released}
+        in_order = tuple(sorted(cutbacks.union(self.rests), reverse=True))
+        return replace(self.mend.block, sessions=tuple(sessions), cutbacks=in_order)
 
 
 def _after(fate: Fate, values: Sequence[float]) -> Session | None:
@@ -170,6 +192,7 @@ def repair_model(mend: Mend, watched: frozenset[str] = frozenset()) -> RepairMod
     for number, session in enumerate(free):
         model.fates[session.key] = _fate(model, session, EARLIER * (len(free) - number))
     _seconds(model)
+    _longest_stay(model)
     volumes = _weeks(model)
     _taper(model, volumes)
     _single_runs(model, watched)
@@ -186,9 +209,8 @@ def too_long(mend: Mend, mended: Block) -> frozenset[str]:
         if session.key not in free:
             continue
         at = session.day.toordinal()
-        there = {s.key: s for s in mended.sessions if s.key in free}
-        behind = _fixed_longest(mend, there, at)
-        limit = max(behind, _longest(there.values(), at))
+        behind = fixed_longest(mend, free, at)
+        limit = max(behind, _longest((s for s in sessions if s.key in free), at))
         excess = _excess(mend, planned[session.key], planned.values())
         if 10 * metres_of(session) > 11 * limit + excess:
             keys.add(session.key)
@@ -216,22 +238,30 @@ def _fate(model: RepairModel, session: Session, earlier: float) -> Fate:
         most = int(steps * MOST_GROWTH)
     keep = rows.column(0.0, 0.0 if barred else 1.0, -KIND_CHANGED - earlier, whole=True)
     kept = rows.column(0.0, float(max(most, 1)), whole=True)
-    least = min(LEAST_STEPS, steps, most) or 1
+    least = _least(session, steps, most)
     rows.row([(kept, 1.0), (keep, -float(least))], least=0.0)
     rows.row([(kept, 1.0), (keep, -float(max(most, 1)))], most=0.0)
     rows.constant += KIND_CHANGED
     terms = [(kept, 1.0), (keep, -float(steps))]
     changed = rows.choice(MINUTES_CHANGED + earlier)
-    rows.row([*terms, (changed, float(steps))], least=0.0)
+    rows.row([*terms, (changed, float(steps - least))], least=0.0)
     rows.row([*terms, (changed, -float(max(most - steps, 0)))], most=0.0)
-    size = rows.column(cost=MINUTE * STEP_S / 60.0)
-    rows.row([*terms, (size, 1.0)], least=0.0)
-    rows.row([*terms, (size, -1.0)], most=0.0)
+    minutes = STEP_S / 60.0
+    size = rows.column(0.0, LITTLE_CUT * steps, MINUTE * minutes)
+    large = rows.column(cost=LARGE_MINUTE * minutes)
+    rows.row([*terms, (size, 1.0), (large, 1.0)], least=0.0)
+    rows.row([*terms, (size, -1.0), (large, -1.0)], most=0.0)
     if not heavy:
-        return Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0)
+        return Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0, least)
     return _easy_too(
-        model, Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0), eased
+        model, Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0, least), eased
     )
+
+
+def _least(session: Session, steps: int, most: int) -> int:
+    """Return the fewest steps a session may be cut to and still be what it is."""
+    share = 0.0 if session.kind in LONG_KINDS else LEAST_SHARE
+    return max(1, min(max(LEAST_STEPS, round(share * steps)), steps, most))
 
 
 def _easy_too(model: RepairModel, fate: Fate, eased: bool) -> Fate:
@@ -267,6 +297,21 @@ def _seconds(model: RepairModel) -> None:
         ]
         if before:
             model.rows.row([(fate.keep, 1.0), (before[0].keep, -1.0)], most=0.0)
+
+
+def _longest_stay(model: RepairModel) -> None:
+    """Let a long run that is kept be no shorter than any other run of its week that was shorter."""
+    mend, fates = model.mend, list(model.fates.values())
+    for long in fates:
+        if long.session.kind not in (Kind.LONG, Kind.REHEARSAL):
+            continue
+        for other in fates:
+            same = mend.to_go(other.session) == mend.to_go(long.session)
+            far = other.session.distance_m
+            if same and 0.3 * long.session.distance_m < far < long.session.distance_m:
+                most = float(round(far))
+                terms = [*other.metres, *((c, -f) for c, f in long.metres), (long.keep, most)]
+                model.rows.row(terms, most=most)
 
 
 @dataclass(frozen=True, slots=True)
@@ -316,14 +361,33 @@ def _weeks(model: RepairModel) -> dict[int, _Volume]:
         volume = volumes.get(to_go, _Volume((), 0.0))
         role = mend.roles.get(to_go, Role.LOADING)
         share = growth if role is Role.LOADING else 80
-        excess = max(0.0, float(before.get(to_go, 0)) - share / 100.0 * _was(mend, before, to_go))
+        usual = 1.1 if role is Role.LOADING else 0.8
+        excess = max(0.0, float(before.get(to_go, 0)) - usual * _was(mend, before, to_go))
         _under(model, volume, reference, share / 100.0, excess)
+        if to_go == mend.released:
+            least = [*volume.times(1.0), *reference.times(-RELEASED_SHARE)]
+            target = RELEASED_SHARE * reference.fixed_m - volume.fixed_m
+            model.rows.shortfall(least, target, RELEASED_SHORT)
         if role is Role.LOADING:
             _share(model, to_go)
-            most = volume.fixed_m + _most(model, to_go)
-            if not _is_broken(mend, to_go) or most >= LOW_SHARE * was:
+            most = volume.fixed_m + most_m(model, to_go)
+            if sets_yardstick(model, to_go, most, was):
                 reference, growth, was = volume, 110, round(most)
+            elif not _is_broken(mend, to_go):
+                model.rests.append(to_go)
     return volumes | {-1: reference}
+
+
+def sets_yardstick(model: RepairModel, to_go: int, most: float, before: float) -> bool:
+    """Return whether the loading week, of *most* metres at most, measures those after it.
+
+    Not if days were missed in it, or eased after them, and it comes to less than 80 % of *before*.
+    """
+    mend = model.mend
+    if to_go == mend.released:
+        return True
+    eased = any(mend.to_go(s) == to_go for s in mend.block.sessions if s.key in mend.eased)
+    return not (eased or _is_broken(mend, to_go)) or most >= LOW_SHARE * before
 
 
 def _was(mend: Mend, before: Mapping[int, int], to_go: int) -> float:
@@ -339,10 +403,15 @@ def _is_broken(mend: Mend, to_go: int) -> bool:
     return any(s.missed and mend.to_go(s) == to_go for s in mend.block.sessions)
 
 
-def _most(model: RepairModel, to_go: int) -> float:
-    return sum(
-        f.session.distance_m for f in model.fates.values() if model.mend.to_go(f.session) == to_go
-    )
+def most_m(model: RepairModel, to_go: int) -> float:
+    """Return the most that what may change of a week can come to, as planned at best."""
+    most, total = model.rows.most, 0.0
+    for fate in model.fates.values():
+        if model.mend.to_go(fate.session) == to_go:
+            kept = min(most[fate.kept], float(fate.steps)) * fate.step_m + fate.offset_m
+            easy = 0.0 if fate.easy_steps is None else most[fate.easy_steps] * fate.easy_m
+            total += max(kept * most[fate.keep], easy)
+    return total
 
 
 def _under(
@@ -409,7 +478,7 @@ def _single_runs(model: RepairModel, watched: frozenset[str]) -> None:
             continue
         sources = [f for f in fates[:n] if 1 <= at - f.session.day.toordinal() <= WINDOW_DAYS]
         sources.sort(key=lambda f: (-f.session.distance_m, -f.session.day.toordinal()))
-        fixed = _fixed_longest(mend, model.fates, at)
+        fixed = fixed_longest(mend, model.fates, at)
         excess = _excess(mend, planned[fate.session.key], planned.values())
         _within(model, fate, sources[:SOURCES], fixed, excess)
 
@@ -421,7 +490,7 @@ def _longest(sessions: Iterable[Session], at: int) -> float:
     )
 
 
-def _fixed_longest(mend: Mend, fates: Mapping[str, object], at: int) -> float:
+def fixed_longest(mend: Mend, fates: Container[str], at: int) -> float:
     """Return the longest run behind the day *at* that is not to be changed any more."""
     since = [s for s in mend.block.sessions if s.key not in fates]
     after = [s for s in since if s.day.toordinal() >= mend.returned]
@@ -440,13 +509,14 @@ def _within(
     rows = model.rows
     own = [(c, 10.0 * f) for c, f in fate.metres]
     grown = model.mend.to_go(fate.session) == model.mend.released
-    if 10.0 * fate.session.distance_m * (MOST_GROWTH if grown else 1.0) <= 11.0 * fixed:
+    most = 10.0 * round(fate.session.distance_m) * (MOST_GROWTH if grown else 1.0)
+    if most <= 11.0 * fixed:
         return
     choices = [rows.choice() for _ in sources]
     for choice, source in zip(choices, sources, strict=True):
         longer = [(c, -11.0 * f) for c, f in source.metres]
-        rows.row([*own, *longer, (choice, 10.0 * FAR_M)], most=10.0 * FAR_M + excess)
-    rest = [*own, *((choice, -10.0 * FAR_M) for choice in choices)]
+        rows.row([*own, *longer, (choice, most)], most=most + excess)
+    rest = [*own, *((choice, -most) for choice in choices)]
     rows.row(rest, most=11.0 * fixed + excess)
     if len(choices) > 1:
         rows.row([(choice, 1.0) for choice in choices], most=1.0)
