@@ -30,7 +30,7 @@ import numpy as np
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
 from ultraplanner_gui.engine.compare import split
-from ultraplanner_gui.engine.odds import RACES_WHILE_DRAGGING, Passed, Scatter, odds
+from ultraplanner_gui.engine.odds import Passed, Scatter, odds
 from ultraplanner_gui.engine.pacing import PacePlan, pace_for_finish
 from ultraplanner_gui.engine.prediction import plan_from_passing
 from ultraplanner_gui.engine.profile import Profile, build_profile, line_distance
@@ -201,7 +201,7 @@ def _drawn(run: Run, limit_s: float) -> FloatArray:
         [(run.profile.length_m, limit_s)],
         scatter=Scatter(ability=math.inf),
         passed=passed,
-        races=RACES_WHILE_DRAGGING,
+        races=2_000,
         made_all=True,
     )
     return np.array(drawn.windows_s)

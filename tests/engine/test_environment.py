@@ -1,3 +1,4 @@
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta, timezone
 from zoneinfo import ZoneInfo
 
@@ -10,14 +11,13 @@ from ultraplanner_gui.engine.conditions import condition_times
 from ultraplanner_gui.engine.environment import (
     EFFECTS,
     Effects,
-    ValleyForecast,
     clock_hour,
     place_power,
     weather_along,
 )
 from ultraplanner_gui.engine.pacing import Stop, pace_at_effort, pace_for_finish
-from ultraplanner_gui.plan.course import Surface, SurfaceSpan
-from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.conditions import ValleyForecast
+from ultraplanner_gui.plan.course import Surface, SurfaceFactors, SurfaceSpan
 from ultraplanner_gui.plan.runner import Runner
 
 HOUR_S = 3600.0
@@ -185,17 +185,9 @@ def test_an_effect_that_is_off_takes_nothing(mountain):
     assert took.seconds["heat"] == 0.0
 
 
-@pytest.mark.parametrize(
-    "typed",
-    [
-        {"coldest_c": 20.0, "warmest_c": 10.0},
-        {"humidity_percent": 120.0},
-        {"coldest_h": 15.0},
-        {"coldest_c": -90.0},
-    ],
-)
-def test_weather_that_cannot_be_is_refused_with_a_sentence(typed):
-    usual = {"coldest_c": 5.0, "warmest_c": 20.0, "humidity_percent": 50.0, "valley_m": 300.0}
-    with pytest.raises(PlanError) as refusal:
-        ValleyForecast(**{**usual, **typed})
-    assert len(str(refusal.value)) <= 200
+def test_descents_take_what_the_user_thinks_of_the_ground(mountain):
+    own = SurfaceFactors(Surface.TECHNICAL_TRAIL, 1.15, 0.5)
+    power = place_power(mountain, replace(ALL, surface_factors=(own,)).without("altitude"))
+
+    assert power[10] == 1.0
+    assert power[-10] == pytest.approx(0.5)

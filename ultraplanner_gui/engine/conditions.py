@@ -9,9 +9,10 @@ from datetime import datetime
 from itertools import combinations
 from types import MappingProxyType
 
-from ultraplanner_gui.engine.environment import EFFECTS, Effect, Effects
+from ultraplanner_gui.engine.environment import EFFECTS, Effects
 from ultraplanner_gui.engine.pacing import PaceShape, Stop, pace_at_effort, pace_for_finish
 from ultraplanner_gui.engine.profile import Profile
+from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.runner import Runner
 
 

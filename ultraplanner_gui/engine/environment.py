@@ -7,14 +7,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import datetime
-from typing import Literal
 
 import numpy as np
 
 from ultraplanner_gui.engine.light import dark_share
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.course import FloatArray, SurfaceSpan
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
+from ultraplanner_gui.plan.conditions import Effect, ValleyForecast
+from ultraplanner_gui.plan.course import FloatArray, SurfaceFactors, SurfaceSpan
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.science.environment import (
     HEAT_LOSS_PER_K,
     altitude_power,
@@ -26,8 +26,7 @@ from ultraplanner_gui.science.environment import (
 )
 from ultraplanner_gui.science.surface import DESCENT_FACTOR
 
-Effect = Literal["altitude", "heat", "night", "descents"]
-EFFECTS: tuple[Effect, ...] = ("altitude", "heat", "night", "descents")
+EFFECTS: tuple[Effect, ...] = tuple(Effect)
 
 # Own measurement on real runs: splits show a third of the loss the laboratory finds.
 ALTITUDE_SHARE = 1.0 / 3.0
@@ -45,53 +44,21 @@ WBGT_CAVEAT = QT_TRANSLATE_NOOP(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class ValleyForecast:
-    """The weather of race day, typed once for a place at *valley_m* metres.
+def valley_c(weather: ValleyForecast, hour: FloatArray) -> FloatArray:
+    """Return the air temperature in the valley at clock hours."""
+    return temperature_of_day(
+        hour, weather.coldest_c, weather.coldest_h, weather.warmest_c, weather.warmest_h
+    )
 
-    `coldest_c` comes at the clock hour `coldest_h`, `warmest_c` at `warmest_h`, every day of the
-    race. `humidity_percent` is that of the warmest hour; the vapour in the air stays the same
-    through the day and up the slope, less where it would condense (OWN).
+
+def vapour_hpa(weather: ValleyForecast, temperature_c: FloatArray) -> FloatArray:
+    """Return the vapour pressure in air of *temperature_c*, hPa.
+
+    The vapour of the warmest hour stays in the air through the day and up the slope, less where
+    it would condense (OWN).
     """
-
-    coldest_c: float
-    warmest_c: float
-    humidity_percent: float
-    valley_m: float
-    coldest_h: float = 6.0
-    warmest_h: float = 15.0
-
-    def __post_init__(self) -> None:
-        if not -60.0 <= self.coldest_c <= self.warmest_c <= 60.0:
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Plan",
-                    "The coldest hour cannot be warmer than the warmest; give both between -60 "
-                    "and 60 degrees.",
-                )
-            )
-        if not 0.0 <= self.humidity_percent <= 100.0:
-            raise PlanError(
-                QT_TRANSLATE_NOOP("Plan", "Humidity lies between 0 and 100 %; it was {0}."),
-                Quantity(self.humidity_percent, "percent"),
-            )
-        if self.coldest_h % 24.0 == self.warmest_h % 24.0:
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Plan", "The coldest and the warmest hour must lie apart; change one."
-                )
-            )
-
-    def valley_c(self, hour: FloatArray) -> FloatArray:
-        """Return the air temperature in the valley at clock hours."""
-        return temperature_of_day(
-            hour, self.coldest_c, self.coldest_h, self.warmest_c, self.warmest_h
-        )
-
-    def vapour_hpa(self, temperature_c: FloatArray) -> FloatArray:
-        """Return the vapour pressure in air of *temperature_c*, hPa."""
-        typed = vapour_pressure_hpa(self.warmest_c, self.humidity_percent)
-        return np.minimum(typed, vapour_pressure_hpa(temperature_c, 100.0))
+    typed = vapour_pressure_hpa(weather.warmest_c, weather.humidity_percent)
+    return np.minimum(typed, vapour_pressure_hpa(temperature_c, 100.0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +68,8 @@ class Effects:
     `altitude_share` of the published loss counts; `weather` None means no heat;
     `heat_loss_per_k` is the loss per degree of WBGT above 15; `surfaces` are those whose
     descents are rough. How much the night takes is the runner's `night_loss`. `descent_speed`
-    is the runner's own speed downhill over that of the usual curve, which no switch turns off.
+    is the runner's own speed downhill over that of the usual curve, which no switch turns off;
+    `surface_factors` are what the user thinks of a surface instead of what is usual.
     """
 
     altitude_share: float = ALTITUDE_SHARE
@@ -110,10 +78,11 @@ class Effects:
     surfaces: tuple[SurfaceSpan, ...] = ()
     off: tuple[Effect, ...] = ()
     descent_speed: float = 1.0
+    surface_factors: tuple[SurfaceFactors, ...] = ()
 
     def has(self, effect: Effect) -> bool:
         """Whether *effect* is reckoned with."""
-        return effect not in self.off and (effect != "heat" or self.weather is not None)
+        return effect not in self.off and (effect != Effect.HEAT or self.weather is not None)
 
     def without(self, *effects: Effect) -> Effects:
         """Return a copy with *effects* switched off too."""
@@ -122,17 +91,17 @@ class Effects:
 
 
 # What is reckoned with where nobody says: the night.
-PLAIN = Effects(off=("altitude", "heat", "descents"))
+PLAIN = Effects(off=(Effect.ALTITUDE, Effect.HEAT, Effect.DESCENTS))
 
 
 def place_power(profile: Profile, effects: Effects) -> FloatArray:
     """Return what altitude and rough descents leave of the power, per piece, shape (n - 1,)."""
     power = np.ones(len(profile.distance_m) - 1)
-    if effects.has("altitude") and profile.has_elevation:
+    if effects.has(Effect.ALTITUDE) and profile.has_elevation:
         loss = 1.0 - altitude_power(_middle_height(profile))
         power = power * (1.0 - effects.altitude_share * loss)
-    if effects.has("descents") and effects.surfaces:
-        power = power * _descent_share(profile, effects.surfaces)
+    if effects.has(Effect.DESCENTS) and effects.surfaces:
+        power = power * _descent_share(profile, effects)
     if effects.descent_speed != 1.0:
         skill = 1.0 + (effects.descent_speed - 1.0) * descent_weight(profile.gradient[:-1])
         power = power * skill
@@ -152,7 +121,7 @@ def hour_power(
     Only by day: the estimate behind it assumes sun. *elapsed_s* per point of the profile.
     """
     weather = effects.weather
-    if weather is None or not effects.has("heat"):
+    if weather is None or not effects.has(Effect.HEAT):
         return np.ones(len(profile.distance_m) - 1)
     passing_s = (elapsed_s[:-1] + elapsed_s[1:]) / 2.0
     height_m = _middle_height(profile) if profile.has_elevation else weather.valley_m
@@ -181,6 +150,20 @@ def weather_along(
     return _weather(profile, weather, start, elapsed_s, height_m)
 
 
+def weather_at(
+    profile: Profile,
+    weather: ValleyForecast,
+    start: datetime,
+    at_m: FloatArray,
+    elapsed_s: FloatArray,
+) -> Weather:
+    """Return the weather at places in course order at the race times *elapsed_s*."""
+    height_m: FloatArray | float = weather.valley_m
+    if profile.has_elevation:
+        height_m = np.interp(at_m, profile.distance_m, profile.elevation_m)
+    return _weather(profile, weather, start, elapsed_s, height_m)
+
+
 def clock_hour(start: datetime, elapsed_s: FloatArray) -> FloatArray:
     """Return the hour of the clock at the race, 0 to 24, in the zone as it is at the start."""
     midnight = start.replace(hour=0, minute=0, second=0, microsecond=0, tzinfo=None)
@@ -201,10 +184,10 @@ def _weather(
     """
     steps = max(2, int((elapsed_s[-1] - elapsed_s[0]) / _WEATHER_STEP_S) + 1)
     times = np.linspace(elapsed_s[0], elapsed_s[-1], steps + 1)
-    valley = weather.valley_c(clock_hour(start, times))
+    valley = valley_c(weather, clock_hour(start, times))
     dark = dark_share(start, times, profile.latitude_deg, profile.longitude_deg)
     warmth = temperature_at_height(np.interp(elapsed_s, times, valley), weather.valley_m, height_m)
-    wbgt = wbgt_estimate_c(warmth, weather.vapour_hpa(warmth))
+    wbgt = wbgt_estimate_c(warmth, vapour_hpa(weather, warmth))
     return Weather(warmth, wbgt, np.interp(elapsed_s, times, dark))
 
 
@@ -212,13 +195,14 @@ def _middle_height(profile: Profile) -> FloatArray:
     return (profile.elevation_m[:-1] + profile.elevation_m[1:]) / 2.0
 
 
-def _descent_share(profile: Profile, surfaces: tuple[SurfaceSpan, ...]) -> FloatArray:
+def _descent_share(profile: Profile, effects: Effects) -> FloatArray:
     """Return the speed on rough descents over that on firm ones; 1 on level ground and uphill."""
     middle_m = (profile.distance_m[:-1] + profile.distance_m[1:]) / 2.0
     factor = np.ones(len(middle_m))
-    for span in surfaces:
+    own = {factors.surface: factors.descent for factors in effects.surface_factors}
+    for span in effects.surfaces:
         inside = (middle_m >= span.start_m) & (middle_m < span.end_m)
-        factor[inside] = DESCENT_FACTOR[span.surface]
+        factor[inside] = own.get(span.surface, DESCENT_FACTOR[span.surface])
     return np.asarray(
         1.0 - (1.0 - factor) * descent_weight(profile.gradient[:-1]), dtype=np.float64
     )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import groupby, pairwise
 
 import numpy as np
@@ -34,6 +35,7 @@ class Stretch:
         return self.end_m - self.start_m
 
 
+@lru_cache(maxsize=4)
 def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     """Return the course as run and walked stretches, in order and without gaps.
 

@@ -8,19 +8,16 @@ from datetime import date
 from ultraplanner_gui.engine.checks import Check, block_checks
 from ultraplanner_gui.engine.fuel_clock import on_clock
 from ultraplanner_gui.engine.fuelling import FuelFigures, fuel_figures
-from ultraplanner_gui.engine.light import LightSpan, light_spans
-from ultraplanner_gui.engine.pacing import PacePlan, Stop, pace_for_finish
-from ultraplanner_gui.engine.profile import Profile, build_profile
+from ultraplanner_gui.engine.gait import Stretch, stretches
+from ultraplanner_gui.engine.light import LightSpan
+from ultraplanner_gui.engine.outlook_race import RaceFigures, race_figures
+from ultraplanner_gui.engine.pacing import PacePlan
+from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.runway import RaceAsks, Runway, race_asks, runway
-from ultraplanner_gui.engine.sections import (
-    SectionFigures,
-    section_figures,
-    shaped_target,
-    tightest,
-)
+from ultraplanner_gui.engine.sections import SectionFigures, tightest
 from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
 from ultraplanner_gui.plan.fuel import FuelItem
-from ultraplanner_gui.plan.message import Message, PlanError
+from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
 
 
@@ -44,6 +41,19 @@ class Outlook:
     runway: Runway | None
     checks: tuple[Check, ...]
     trouble: Message | None = None
+    race: RaceFigures | None = None
+
+    @property
+    def race_checks(self) -> tuple[Check, ...]:
+        """How cutoffs, odds, lamp and heat stand, the worst first."""
+        return self.race.checks if self.race is not None else ()
+
+    @property
+    def walked(self) -> tuple[Stretch, ...]:
+        """The course as run and walked stretches of the target; empty without one."""
+        if self.profile is None or self.target is None:
+            return ()
+        return stretches(self.profile, self.target)
 
     @property
     def items(self) -> tuple[FuelItem, ...]:
@@ -54,18 +64,6 @@ class Outlook:
     def tightest(self) -> SectionFigures | None:
         """The section end with the least time to its cutoff."""
         return tightest(self.sections)
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class _Race:
-    """The race parts of an outlook, renewed together."""
-
-    profile: Profile
-    forecast: PacePlan
-    target: PacePlan
-    sections: tuple[SectionFigures, ...]
-    light: tuple[LightSpan, ...]
-    trouble: Message | None
 
 
 def derive(project: Project, previous: Outlook | None = None, today: date | None = None) -> Outlook:
@@ -114,64 +112,27 @@ def derive(project: Project, previous: Outlook | None = None, today: date | None
         runway=way,
         checks=checks,
         trouble=race.trouble,
+        race=race,
     )
 
 
-def _race(project: Project, previous: Outlook | None) -> _Race | None:
-    course, race = project.course, project.race
-    if course is None:
+def _race(project: Project, previous: Outlook | None) -> RaceFigures | None:
+    if project.course is None:
         return None
+    before = previous.project if previous is not None else None
     if (
         previous is not None
-        and previous.profile is not None
-        and previous.forecast is not None
-        and previous.target is not None
-        and previous.project.course is course
-        and previous.project.race is race
-        and previous.project.runner is project.runner
-    ):
-        return _Race(
-            previous.profile,
-            previous.forecast,
-            previous.target,
-            previous.sections,
-            previous.light,
-            previous.trouble,
-        )
-    before = previous.project.course if previous is not None else None
-    if (
-        previous is not None
-        and previous.profile is not None
         and before is not None
-        and before.line is course.line
-        and before.surfaces is course.surfaces
-        and before.surface_factors is course.surface_factors
-        and before.pins is course.pins
-        and before.length_m == course.length_m
-        and before.official_climb_m == course.official_climb_m
-        and before.official_drop_m == course.official_drop_m
+        and previous.race is not None
+        and before.course is project.course
+        and before.race is project.race
+        and before.runner is project.runner
+        and before.conditions is project.conditions
+        and before.pacing is project.pacing
     ):
-        profile = previous.profile
-    else:
-        profile = build_profile(course)
-    stops = tuple(Stop(s.at_m, s.stop_s) for s in course.stations if s.stop_s > 0)
-    trouble: Message | None = None
-    try:
-        forecast = pace_for_finish(
-            profile, race.goal_s, project.runner, stops, "forecast", race.start
-        )
-        target = pace_for_finish(profile, race.goal_s, project.runner, stops, "target", race.start)
-    except PlanError as error:
-        trouble = error.message
-        forecast = pace_for_finish(profile, race.goal_s, project.runner, (), "forecast", race.start)
-        target = pace_for_finish(profile, race.goal_s, project.runner, (), "target", race.start)
-    try:
-        target = shaped_target(course, target, race.goal_s)
-    except PlanError as error:
-        trouble = error.message
-    sections = section_figures(course, race, profile, forecast, target)
-    light = light_spans(race, target.finish_s, profile.latitude_deg, profile.longitude_deg)
-    return _Race(profile, forecast, target, sections, light, trouble)
+        return previous.race
+    profile = previous.profile if previous is not None else None
+    return race_figures(project, project.course, before, profile)
 
 
 def _build_up(

@@ -22,6 +22,7 @@ from ultraplanner_gui.engine.effort_clock import EffortClock, Fading, effort_clo
 from ultraplanner_gui.engine.environment import PLAIN, Effects, hour_power, place_power
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.slope import slope_felt
+from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.runner import Runner
@@ -142,18 +143,21 @@ def pace_for_finish(
     start: datetime | None = None,
     *,
     effects: Effects | None = None,
+    fade_share: float | None = None,
 ) -> PacePlan:
     """Return the pace plan that finishes at *finish_s* seconds, stops included.
 
     "forecast" fades as the runner does, "target" half as much, both slower in the dark;
     "even" spreads the effort evenly over the course. *start* is aware; without it all is by day.
     The clock of fade and darkness runs on through the stops. Stops at or beyond the finish do
-    not count. *effects* (default: the night alone) shape all but "even". PlanError if the stops
+    not count. *effects* (default: the night alone) shape all but "even". *fade_share* is how
+    much of the runner's fade stays in, instead of what the shape has. PlanError if the stops
     leave no time to run.
     """
     planned = _in_course_order(stops, profile.length_m)
     _check_time_is_left(planned, finish_s)
-    asked = _Asked(profile, runner or Runner(), planned, shape, start, effects or PLAIN)
+    plain = effects or PLAIN
+    asked = _Asked(profile, runner or Runner(), planned, shape, start, plain, fade_share)
     return _paced(asked, _offset(start), finish_s, None)
 
 
@@ -188,14 +192,16 @@ class _Asked:
     shape: PaceShape
     start: datetime | None
     effects: Effects
+    fade_share: float | None = None
 
     @property
     def stopped_s(self) -> float:
         return sum(stop.stop_s for stop in self.stops)
 
     def fading(self) -> Fading:
-        fade_share, night_counts = _SHAPES[self.shape]
-        is_dark = night_counts and self.effects.has("night")
+        usual_share, night_counts = _SHAPES[self.shape]
+        fade_share = usual_share if self.fade_share is None else self.fade_share
+        is_dark = night_counts and self.effects.has(Effect.NIGHT)
         return Fading(
             fade=fade_share * self.runner.fade,
             onset_h=self.runner.fade_onset_h,
@@ -216,7 +222,7 @@ def _paced(
     if asked.shape != "even":
         cost = _with_places(asked.profile, cost, asked.effects)
     plan = _shared_out(asked, cost, finish_s, fresh_mps)
-    if asked.start is None or asked.shape == "even" or not asked.effects.has("heat"):
+    if asked.start is None or asked.shape == "even" or not asked.effects.has(Effect.HEAT):
         return plan
     for _ in range(_ROUNDS):
         heat = hour_power(asked.profile, asked.effects, asked.start, plan.elapsed_s)

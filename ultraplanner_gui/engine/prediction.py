@@ -11,10 +11,10 @@ from typing import Literal
 import numpy as np
 
 from ultraplanner_gui.engine.environment import Effects
+from ultraplanner_gui.engine.odds import NORMAL_90
 from ultraplanner_gui.engine.pacing import PacePlan, Stop, flat_length_m, pace_at_effort
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.recorded_pace import recorded_pace
-from ultraplanner_gui.engine.sections import NORMAL_90
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner

@@ -8,18 +8,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ultraplanner_gui.engine.odds import FINISH_SPREAD, NORMAL_90, Chance, Odds
 from ultraplanner_gui.engine.pacing import PacePlan, stopped_before
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.course import Course, FloatArray, Section
+from ultraplanner_gui.engine.walk_in import WalkIn
+from ultraplanner_gui.plan.course import AidStation, Course, CutoffKind, FloatArray, Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
 
 # Own measurement: holds 80 % of real arrivals when the finish is met as planned.
 WINDOW_AT_HALF = 0.09
 WINDOW_POWER = 0.75
-# OWN: how surely a runner knows the finish time beforehand, standard deviation over finish time.
-FINISH_SPREAD = 0.04
-NORMAL_90 = 1.28
 
 LEAST_FREE_SHARE = 0.5
 MOST_FREE_SHARE = 2.0
@@ -36,6 +35,12 @@ class SectionFigures:
     `to_cutoff_s` cutoff minus the later of target and forecast arrival; `in_hand_s` how much
     later one could arrive at its end and still make this and every later cutoff at planned
     speed (None without one). `is_fixed` says that the runner fixed its target.
+
+    `forecast_moving_s` is the running time on the forecast curve. With `cutoff_is_departure` the
+    cutoff counts leaving. `leave_by_s` is the latest leaving from which this and every later
+    cutoff is met at planned speed; `walk_arrive_by_s` and `walk_leave_by_s` are the latest arrival
+    and leaving from which walking the rest would do; None without a cutoff from here on. `chance`
+    is that of being in time here and at every cutoff before.
     """
 
     key: str
@@ -54,6 +59,12 @@ class SectionFigures:
     to_cutoff_s: float | None
     in_hand_s: float | None
     is_fixed: bool
+    forecast_moving_s: float = math.nan
+    cutoff_is_departure: bool = False
+    leave_by_s: float | None = None
+    walk_arrive_by_s: float | None = None
+    walk_leave_by_s: float | None = None
+    chance: Chance | None = None
 
     @property
     def length_m(self) -> float:
@@ -66,12 +77,15 @@ class SectionFigures:
         return self.moving_s / self.length_m
 
 
-def shaped_target(course: Course, target: PacePlan, goal_s: float) -> PacePlan:
+def shaped_target(
+    course: Course, target: PacePlan, goal_s: float, holds_finish: bool = True
+) -> PacePlan:
     """Return *target* with the sections the runner fixed at their times.
 
-    The free sections share what is left so that the finish stays at *goal_s*; when all are
-    fixed the finish moves. PlanError, naming the section, if the free ones would have to be
-    run in less than half or more than twice their time.
+    The free sections share what is left so that the finish stays at *goal_s*; without
+    *holds_finish*, or when all are fixed, they keep their times and the finish moves. PlanError,
+    naming the section, if the free ones would have to be run in less than half or more than twice
+    their time.
     """
     fixed = [section.target_s for section in course.sections]
     if all(target_s is None for target_s in fixed):
@@ -80,62 +94,104 @@ def shaped_target(course: Course, target: PacePlan, goal_s: float) -> PacePlan:
     knots_s = np.interp((0.0, *course.section_ends()), distance_m, moving_s)
     usual_s = np.diff(knots_s)
     stopped_s = sum(stop.stop_s for stop in target.stops)
-    share = _free_share(course, usual_s, goal_s - stopped_s)
+    share = _free_share(course, usual_s, goal_s - stopped_s) if holds_finish else 1.0
     wanted_s = [
         usual * share if target_s is None else target_s
         for usual, target_s in zip(usual_s, fixed, strict=True)
     ]
     moved_s = np.interp(moving_s, knots_s, np.concatenate(([0.0], np.cumsum(wanted_s))))
     elapsed_s = moved_s + stopped_before(target.stops, distance_m)
-    if any(target_s is None for target_s in fixed):
+    if holds_finish and any(target_s is None for target_s in fixed):
         elapsed_s[-1] = goal_s
     return PacePlan(distance_m, elapsed_s, target.stops)
 
 
 def section_figures(
-    course: Course, race: Race, profile: Profile, forecast: PacePlan, target: PacePlan
+    course: Course,
+    race: Race,
+    profile: Profile,
+    forecast: PacePlan,
+    target: PacePlan,
+    odds: Odds | None = None,
+    walk: WalkIn | None = None,
 ) -> tuple[SectionFigures, ...]:
-    """Return the figures of every section, in course order."""
+    """Return the figures of every section, in course order.
+
+    Windows are those of the simulated races in *odds*, without it those of `arrival_window`.
+    """
     ends_m = course.section_ends()
+    places_m = (0.0, *ends_m)
     arrive_s, forecast_s = target.arrivals_s(ends_m), forecast.arrivals_s(ends_m)
     stop_s = {stop.at_m: stop.stop_s for stop in target.stops}
-    leave_s = [a + stop_s.get(end_m, 0.0) for a, end_m in zip(arrive_s, ends_m, strict=True)]
-    places_m = (0.0, *ends_m)
     climb_m = np.diff(np.interp(places_m, profile.distance_m, profile.climb_m)).tolist()
     drop_m = np.diff(np.interp(places_m, profile.distance_m, profile.drop_m)).tolist()
+    moving_s = _moving(target, places_m)
+    forecast_moving_s = _moving(forecast, places_m)
     at_station = {station.key: station for station in course.stations}
     cutoffs = _latest_margins(course, race, forecast, target)
+    windows = dict(zip(odds.places_m, odds.windows_s, strict=True)) if odds is not None else {}
+    chances = {c.at_m: c for c in odds.chances} if odds is not None else {}
     figures: list[SectionFigures] = []
     for n, section in enumerate(course.sections):
-        start_m, end_m = places_m[n : n + 2]
+        end_m = ends_m[n]
         station = at_station.get(section.station or "")
-        cutoff_s = station.cutoff_s if station is not None else None
-        if end_m >= course.length_m:
-            cutoff_s = race.limit_s
-        later_s = max(arrive_s[n], forecast_s[n])
+        limit = _limit(course, race, station, end_m)
+        margin_s = next((s for at_m, s, _ in cutoffs if at_m == end_m), None)
+        in_hand_s = min((s for at_m, s, _ in cutoffs if at_m >= end_m), default=None)
+        leave_s = arrive_s[n] + stop_s.get(end_m, 0.0)
+        # An arrival in time is over once one leaves; a cutoff for leaving is not.
+        still_s = min(
+            (s for at_m, s, out in cutoffs if at_m > end_m or (out and at_m == end_m)), default=None
+        )
         figures.append(
             SectionFigures(
                 key=section.key,
                 station=section.station,
                 name=station.name if station is not None else "",
-                start_m=start_m,
+                start_m=places_m[n],
                 end_m=end_m,
                 climb_m=climb_m[n],
                 drop_m=drop_m[n],
-                moving_s=arrive_s[n]
-                - (leave_s[n - 1] if n else stop_s.get(0.0, 0.0))
-                - sum(s for at_m, s in stop_s.items() if start_m < at_m < end_m),
+                moving_s=moving_s[n],
                 arrive_s=arrive_s[n],
-                leave_s=leave_s[n],
+                leave_s=leave_s,
                 forecast_s=forecast_s[n],
-                window_s=arrival_window(forecast_s[n], forecast.finish_s),
-                cutoff_s=cutoff_s,
-                to_cutoff_s=None if cutoff_s is None else cutoff_s - later_s,
-                in_hand_s=min((s for at_m, s in cutoffs if at_m >= end_m), default=None),
+                window_s=windows.get(end_m) or arrival_window(forecast_s[n], forecast.finish_s),
+                cutoff_s=limit[0],
+                to_cutoff_s=margin_s if limit[0] is not None else None,
+                in_hand_s=in_hand_s,
                 is_fixed=section.target_s is not None,
+                forecast_moving_s=forecast_moving_s[n],
+                cutoff_is_departure=limit[1],
+                leave_by_s=None if still_s is None else leave_s + still_s,
+                walk_arrive_by_s=_finite(walk.latest_arrival_s(end_m)) if walk else None,
+                walk_leave_by_s=_finite(walk.latest_departure_s(end_m)) if walk else None,
+                chance=chances.get(end_m),
             )
         )
     return tuple(figures)
+
+
+def _moving(plan: PacePlan, places_m: Sequence[float]) -> list[float]:
+    """Return the running time of *plan* between places one after another."""
+    spent_s = np.array(plan.arrivals_s(places_m)) - stopped_before(plan.stops, np.array(places_m))
+    moving_s: list[float] = np.diff(spent_s).tolist()
+    return moving_s
+
+
+def _limit(
+    course: Course, race: Race, station: AidStation | None, end_m: float
+) -> tuple[float | None, bool]:
+    """Return the cutoff where a section ends, and whether it counts leaving."""
+    if end_m >= course.length_m:
+        return race.limit_s, False
+    if station is None:
+        return None, False
+    return station.cutoff_s, station.cutoff_kind is CutoffKind.DEPARTURE
+
+
+def _finite(seconds: float) -> float | None:
+    return seconds if math.isfinite(seconds) else None
 
 
 def arrival_window(
@@ -221,14 +277,21 @@ def _place(course: Course, section: Section) -> str | Quantity:
 
 def _latest_margins(
     course: Course, race: Race, forecast: PacePlan, target: PacePlan
-) -> list[tuple[float, float]]:
-    """Return place and time to the cutoff of every cutoff; the later of the two arrivals counts."""
-    cutoffs = [(s.at_m, s.cutoff_s) for s in course.stations if s.cutoff_s is not None]
+) -> list[tuple[float, float, bool]]:
+    """Return place and time to the cutoff of every cutoff, and whether it counts leaving.
+
+    The later of the two arrivals counts, with the planned stop where leaving does.
+    """
+    cutoffs = [
+        (s.at_m, s.latest_arrival_s, s.cutoff_kind is CutoffKind.DEPARTURE)
+        for s in course.stations
+        if s.latest_arrival_s is not None
+    ]
     if race.limit_s is not None:
-        cutoffs.append((course.length_m, race.limit_s))
-    places_m = [at_m for at_m, _ in cutoffs]
+        cutoffs.append((course.length_m, race.limit_s, False))
+    places_m = [at_m for at_m, _, _ in cutoffs]
     arrivals = zip(target.arrivals_s(places_m), forecast.arrivals_s(places_m), strict=True)
     return [
-        (at_m, cutoff_s - max(arrivals_s))
-        for (at_m, cutoff_s), arrivals_s in zip(cutoffs, arrivals, strict=True)
+        (at_m, by_s - max(arrivals_s), out)
+        for (at_m, by_s, out), arrivals_s in zip(cutoffs, arrivals, strict=True)
     ]

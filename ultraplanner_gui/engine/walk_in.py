@@ -12,7 +12,7 @@ import numpy as np
 
 from ultraplanner_gui.engine.pacing import PacePlan, Stop, stopped_before
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.course import Course, FloatArray
+from ultraplanner_gui.plan.course import Course, CutoffKind, FloatArray
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.science.walking import hiking_speed, walking_speed
 
@@ -124,7 +124,11 @@ class WalkIn:
 
 def course_cutoffs(course: Course, race: Race) -> tuple[Cutoff, ...]:
     """Return every cutoff of *course*, the finish included, in course order."""
-    cutoffs = [Cutoff(s.at_m, s.cutoff_s) for s in course.stations if s.cutoff_s is not None]
+    cutoffs = [
+        Cutoff(s.at_m, s.cutoff_s, s.cutoff_kind is CutoffKind.DEPARTURE)
+        for s in course.stations
+        if s.cutoff_s is not None
+    ]
     if race.limit_s is not None:
         cutoffs.append(Cutoff(course.length_m, race.limit_s))
     return tuple(cutoffs)
