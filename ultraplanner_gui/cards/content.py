@@ -60,7 +60,9 @@ def words_of(card: Card, words: Words) -> Words:
 
 def _pace(card: Card, outlook: Outlook, words: Words) -> tuple[CardContent, ...]:
     pace = pace_card(outlook, words, card)
-    if card.form is CardForm.SHEET:
+    # A strip worn upright is a list.
+    is_upright = card.form is CardForm.WRIST and card.width_mm < card.height_mm
+    if card.form is CardForm.SHEET or is_upright:
         return (pace,)
     fuel = fuel_card(outlook, words) if outlook.project.fuel.items else None
     match card.form:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 
 from ultraplanner_gui.cards.card_words import Turning
-from ultraplanner_gui.cards.page import BAND, Op, Page, Rect, Text
+from ultraplanner_gui.cards.page import BAND, LEAST_X_HEIGHT_MM, Op, Page, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_MARGIN_MM = 3.0
@@ -45,6 +45,8 @@ class Frame:
 
     width_mm: float
     height_mm: float
+    least_x_mm: float = LEAST_X_HEIGHT_MM
+    """How high small letters must be at least."""
 
     @property
     def margin_mm(self) -> float:

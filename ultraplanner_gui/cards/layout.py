@@ -57,13 +57,15 @@ def lay_out(
     height_mm: float,
     measure: Measure,
     guess_pt: float = 0.0,
+    least_x_mm: float = LEAST_X_HEIGHT_MM,
 ) -> tuple[Page, ...]:
     """Return the pages of *card*, each *width_mm* x *height_mm*.
 
     Rows that find no room at the least legible size go on to further pages. PlanError if not
-    even one row fits on a page. *guess_pt* is the size of type of a card much like it.
+    even one row fits on a page. *guess_pt* is the size of type of a card much like it,
+    *least_x_mm* how high its small letters must be.
     """
-    frame, widths = Frame(width_mm, height_mm), _widths(measure)
+    frame, widths = Frame(width_mm, height_mm, least_x_mm), _widths(measure)
     if isinstance(card, WristStrip | Concertina):
         pages = _strip(card, frame, widths)
     else:
@@ -179,14 +181,14 @@ def _settings(
 
     Larger type takes no fewer pages, so that the smallest tells how few a form can take.
     """
-    *larger, smallest = _sizes(frame, least_pt(LEAST_X_HEIGHT_MM), largest_pt)
+    *larger, smallest = _sizes(frame, least_pt(frame.least_x_mm), largest_pt)
     if form.is_even and guess_pt in larger:
         one_page = (1, form.least_strain)
         found = _largest(form, larger, frame, widths, is_dense, one_page, guess_pt)
         if found is not None:
             yield found
             return
-    least = _flow(form, Setting(smallest, widths, is_dense), frame, MOST_PAGES)
+    least = _flow(form, _setting(smallest, frame, widths, is_dense), frame, MOST_PAGES)
     if least is None:
         return
     fewest = least.total, form.least_strain
@@ -199,7 +201,7 @@ def _settings(
         )
         return
     for size_pt in larger:
-        flow = _flow(form, Setting(size_pt, widths, is_dense), frame, least.total)
+        flow = _flow(form, _setting(size_pt, frame, widths, is_dense), frame, least.total)
         if flow is not None:
             yield size_pt, flow
             if (flow.total, flow.sheet.strain) <= fewest:
@@ -219,11 +221,15 @@ def _largest(
     """Return the largest of *sizes*, which fall, on no more than the *fewest* pages and strain."""
 
     def made(size_pt: float) -> tuple[float, Flow] | None:
-        flow = _flow(form, Setting(size_pt, widths, is_dense), frame, int(fewest[0]))
+        flow = _flow(form, _setting(size_pt, frame, widths, is_dense), frame, int(fewest[0]))
         is_good = flow is not None and (flow.total, flow.sheet.strain) <= fewest
         return (size_pt, flow) if flow is not None and is_good else None
 
     return _halved(sizes, made, guess_pt)
+
+
+def _setting(size_pt: float, frame: Frame, widths: Widths, is_dense: bool) -> Setting:
+    return Setting(size_pt, widths, is_dense, least_pt(frame.least_x_mm))
 
 
 def _flow(form: Form, setting: Setting, frame: Frame, most_pages: int) -> Flow | None:

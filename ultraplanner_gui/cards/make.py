@@ -8,7 +8,12 @@ from dataclasses import replace
 from ultraplanner_gui.cards.content import card_contents
 from ultraplanner_gui.cards.fold import PANELS, folded
 from ultraplanner_gui.cards.layout import lay_out
-from ultraplanner_gui.cards.page import Measure, Page
+from ultraplanner_gui.cards.page import (
+    LEAST_WRIST_X_HEIGHT_MM,
+    LEAST_X_HEIGHT_MM,
+    Measure,
+    Page,
+)
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card, CardForm, CardKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
@@ -30,11 +35,11 @@ def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tu
             for page in lay_out(content, width, card.height_mm, measure)
         ]
         return folded(panels, panels[0].name)
-    is_worn = card.form is CardForm.WRIST and card.width_mm < card.height_mm
-    width, height = (card.height_mm, card.width_mm) if is_worn else (card.width_mm, card.height_mm)
+    is_worn = card.form is CardForm.WRIST
+    least_x_mm = LEAST_WRIST_X_HEIGHT_MM if is_worn else LEAST_X_HEIGHT_MM
     guess_pt = 0.0
     for number, content in enumerate(contents):
-        laid = lay_out(content, width, height, measure, guess_pt)
+        laid = lay_out(content, card.width_mm, card.height_mm, measure, guess_pt, least_x_mm)
         guess_pt = laid[0].body_pt
         pages += [replace(page, card=number) for page in laid]
     return tuple(pages)
@@ -54,11 +59,6 @@ def _all(outlook: Outlook, words: Words, measure: Measure) -> Iterator[Page]:
         for _ in range(card.copies):
             yield from (replace(page, card=number + page.card) for page in pages)
             number += 1 + max(page.card for page in pages)
-
-
-def says_what_moved(pages: tuple[Page, ...]) -> bool:
-    """Whether type had to shrink to the least legible size."""
-    return any(page.is_shrunk for page in pages)
 
 
 USUAL_SIZES: dict[tuple[CardKind, CardForm], tuple[float, float]] = {

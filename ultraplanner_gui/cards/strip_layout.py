@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 from ultraplanner_gui.cards.flow import Frame
 from ultraplanner_gui.cards.page import (
@@ -187,7 +188,8 @@ def _wrist_page(
 def _cells(strip: WristStrip, k: int, x: float, top: float, setting: Setting) -> Iterator[Op]:
     for row in strip.rows:
         size = _row_pt(row.is_figure, setting)
-        yield Text(x, top + em_mm(size), row.cells[k], size, bold=row.is_figure, align="centre")
+        if row.cells[k]:
+            yield Text(x, top + em_mm(size), row.cells[k], size, row.is_figure, "centre")
         top += setting.line_mm(size)
 
 
@@ -197,7 +199,8 @@ def _wrist_heads(
     right = frame.margin_mm + wrist.head_mm - CELL_PAD_EM * em_mm(setting.body_pt)
     for row in strip.rows:
         size = _row_pt(row.is_figure, setting)
-        yield Text(right, top + em_mm(size), row.head, setting.label_pt, align="right")
+        if row.head:
+            yield Text(right, top + em_mm(size), row.head, setting.label_pt, align="right")
         top += setting.line_mm(size)
 
 
@@ -222,23 +225,26 @@ def set_concertina(strip: Concertina, setting: Setting, frame: Frame) -> Laid | 
         LEAST_LEG_EM * em_mm(setting.body_pt),
         *(_least_leg(leg, setting) + pad for leg in strip.legs),
     )
-    across = int(frame.width_mm / least)
-    if across < 1:
-        return None
-    total = math.ceil(len(strip.legs) / across)
-    across = math.ceil(len(strip.legs) / total)
-    fold = frame.width_mm / across
-    tallest = max(_texts_mm(leg, setting, fold - pad) for leg in strip.legs)
-    foot = setting.line_mm(setting.label_pt)
-    ground = frame.height_mm - 2.0 * frame.margin_mm - tallest - foot - BAND_MM - 2.0 * BAND_GAP_MM
-    if ground < LEAST_GROUND_MM:
-        return None
-    folds = _Folds(across, fold, pad, tallest, min(ground, MOST_GROUND_MM))
+    foot = setting.line_mm(setting.label_pt) + BAND_MM + 2.0 * BAND_GAP_MM
+    room = frame.height_mm - 2.0 * frame.margin_mm - foot
+    totals = {
+        math.ceil(len(strip.legs) / across): None
+        for across in range(int(frame.width_mm / least), 0, -1)
+    }
+    for total in totals:
+        across = math.ceil(len(strip.legs) / total)
+        fold = frame.width_mm / across
+        tallest = max(_texts_mm(leg, setting, fold - pad) for leg in strip.legs)
+        if room - tallest >= LEAST_GROUND_MM:
+            folds = _Folds(across, fold, pad, tallest, min(room - tallest, MOST_GROUND_MM))
+            return Laid(total, partial(_folded_pages, strip, folds, total, setting, frame))
+    return None
 
-    def draw() -> tuple[Page, ...]:
-        return tuple(_folded_page(strip, folds, k, total, setting, frame) for k in range(total))
 
-    return Laid(total, draw)
+def _folded_pages(
+    strip: Concertina, folds: _Folds, total: int, setting: Setting, frame: Frame
+) -> tuple[Page, ...]:
+    return tuple(_folded_page(strip, folds, k, total, setting, frame) for k in range(total))
 
 
 def _folded_page(
