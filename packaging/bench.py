@@ -2,6 +2,7 @@
 
 python packaging/bench.py [WORD ...]     the rows whose group is named, all without a word
 python packaging/bench.py pace [FOLDER]  the pace model against recorded runs
+python packaging/bench.py block [COUNT]  random blocks and repairs against a referee
 
 Prints one table; without a word it writes build/bench.json as well. A row holds if its ratio to
 the floor, or its own figure, is within the goal. Exit code 0 whether goals are met or missed: this
@@ -92,9 +93,13 @@ def main(words: Sequence[str]) -> int:
         import bench_pace
 
         return bench_pace.main(list(words[1:]))
+    if words and words[0] == "block":
+        import bench_block
+
+        return bench_block.main(list(words[1:]))
     unknown = set(words) - set(GROUPS)
     if unknown:
-        print(f"bench knows {', '.join(GROUPS)} and pace, not {' '.join(sorted(unknown))}.")
+        print(f"bench knows {', '.join(GROUPS)} pace and block, not {' '.join(sorted(unknown))}.")
         return 2
     BUILD.mkdir(exist_ok=True)
     begin = time.monotonic()
