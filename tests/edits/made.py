@@ -192,6 +192,7 @@ EDITS = (
     (block_moves.SwapSessions("easy", "hills"), {"block"}),
     (block_moves.SwapWeeks(RUN_DAY, RUN_DAY + timedelta(days=7)), {"block"}),
     (block_moves.LockSessions(("easy",), True), {"block"}),
+    (block_moves.TakeRepair(replace(BLOCK, first_week=4)), {"block"}),
     (block_moves.RemoveSessions(("easy", "run")), {"block"}),
     (
         block_moves.ShiftWithRace(

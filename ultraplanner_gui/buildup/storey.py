@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, QSize, Signal
 from PySide6.QtGui import QAction, QResizeEvent
-from PySide6.QtWidgets import QMenu, QSizePolicy, QWidget
+from PySide6.QtWidgets import QApplication, QMenu, QSizePolicy, QWidget
 
 from ultraplanner_gui.buildup import at_cursor
 from ultraplanner_gui.buildup.cells import TILE_PX
@@ -27,8 +28,12 @@ from ultraplanner_gui.widgets.lane_cursor import Spot
 from ultraplanner_gui.widgets.lane_stack import LaneStack, Place
 from ultraplanner_gui.widgets.room import Wish
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.buildup.shelf import Shelf
 
 GAP_PX = 5.0
 SESSIONS = "Sessions"
@@ -78,7 +83,10 @@ class BuildUp(QWidget):
         self._cursor = stack.follow(self.overview, self._spot_at, self._step_from, self._free_left)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Build-up"))
+        self._shelf: Shelf | None = None
         self.deeds.editor_wanted.connect(self._on_editor_wanted)
+        self.deeds.done_form_wanted.connect(self._on_done_form_wanted)
+        self.grid.shelf_wanted.connect(self.open_shelf)
         self.grid.menu_wanted.connect(self._on_menu_wanted)
         document.changed.connect(self._on_document_changed)
         theme().changed.connect(self.redraw)
@@ -120,6 +128,15 @@ class BuildUp(QWidget):
     def add_session(self) -> None:
         """Add an easy run on the day of the cursor."""
         self.grid.add_here()
+
+    def open_shelf(self) -> None:
+        """Open the shelf of kinds beside the day grid."""
+        from ultraplanner_gui.buildup.shelf import Shelf
+
+        if self._shelf is None:
+            self._shelf = Shelf(self._document, self.deeds, self.grid, self)
+        grid = self.grid.geometry().translated(self.stack.pos())
+        self._shelf.open_at(grid.left() + Space.CLOSE, grid.bottom())
 
     def edit_session(self) -> None:
         """Open the editor of the selected session."""
@@ -257,6 +274,14 @@ class BuildUp(QWidget):
         editor.finished.connect(editor.deleteLater)
         editor.open()
         self.editor_opened.emit(editor)
+
+    def _on_done_form_wanted(self, key: str) -> None:
+        from ultraplanner_gui.buildup.done_form import DoneForm
+
+        form = DoneForm(self._document, key, self._words(), QApplication.activeWindow() or self)
+        form.finished.connect(form.deleteLater)
+        form.open()
+        self.editor_opened.emit(form)
 
     def _on_document_changed(self, before: Outlook, after: Outlook) -> None:
         # A drag on race day leaves all of this alone; nothing is done about it then.

@@ -249,6 +249,20 @@ class ShiftWithRace:
         return replace(after, block=block)
 
 
+@dataclass(frozen=True, slots=True)
+class TakeRepair:
+    """The user took one of the ways to mend the build-up after missed days."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mend after missed days")
+    block: Block
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        for session in self.block.sessions:
+            check_session(session)
+        return project if self.block == project.block else replace(project, block=self.block)
+
+
 def weeks_moved(before: Project, after: Project) -> int:
     """Return by how many weeks the race week of *after* lies behind that of *before*."""
     return weeks_to_go(before.race.day, after.race.day, after.first_weekday)

@@ -90,7 +90,20 @@ TABLE: tuple[ActionRow, ...] = (
         "find", "edit", QT_TRANSLATE_NOOP("Actions", "&Find anything…"), "Ctrl+Shift+F", ALWAYS
     ),
     ActionRow("race_form", "edit", QT_TRANSLATE_NOOP("Actions", "Ra&ce and runner…"), "Ctrl+R"),
-    ActionRow("crew_form", "edit", QT_TRANSLATE_NOOP("Actions", "Cre&w and lists…"), "Ctrl+Shift+W"),
+    ActionRow(
+        "crew_form", "edit", QT_TRANSLATE_NOOP("Actions", "Cre&w and lists…"), "Ctrl+Shift+W"
+    ),
+    ActionRow(
+        "wishes",
+        "edit",
+        QT_TRANSLATE_NOOP("Actions", "Wishes and days &away…"),
+        "Ctrl+Shift+R",
+    ),
+    ActionRow(
+        "health",
+        "edit",
+        QT_TRANSLATE_NOOP("Actions", "&Health…"),
+    ),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(
         "edit_session",
@@ -105,6 +118,19 @@ TABLE: tuple[ActionRow, ...] = (
         "training",
         QT_TRANSLATE_NOOP("Actions", "Move with the arrow &keys"),
         enabled=TO_MOVE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "this_week",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "T&his week…"),
+        "Ctrl+T",
+    ),
+    ActionRow(
+        "how_it_went",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Ho&w it went…"),
+        enabled=NOT_RACE,
         contexts=("session",),
     ),
     ActionRow(
@@ -136,6 +162,16 @@ TABLE: tuple[ActionRow, ...] = (
         contexts=("session", "weeks"),
     ),
     ActionRow(
+        "add_of_kind",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Add from the shel&f of kinds…"),
+        "Ctrl+Shift+K",
+        contexts=(
+            "session",
+            "weeks",
+        ),
+    ),
+    ActionRow(
         "remove_session",
         "training",
         QT_TRANSLATE_NOOP("Actions", "&Remove session"),
@@ -147,6 +183,79 @@ TABLE: tuple[ActionRow, ...] = (
         "training",
         QT_TRANSLATE_NOOP("Actions", "T&ype a week back in…"),
         "Ctrl+Shift+Y",
+    ),
+    ActionRow(
+        "cut_sessions",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Cu&t"),
+        enabled=NOT_RACE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "copy_sessions",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "C&opy"),
+        enabled=NOT_RACE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "paste_sessions",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Paste"),
+        contexts=(
+            "session",
+            "weeks",
+        ),
+    ),
+    ActionRow(
+        "repeat_weekly",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Repeat e&very week…"),
+        enabled=NOT_RACE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "lock_sessions",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Lock or &unlock"),
+        enabled=NOT_RACE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "swap_sessions",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&Swap the two selected"),
+        enabled=TO_MOVE,
+        contexts=("session",),
+    ),
+    ActionRow(
+        "swap_week_earlier",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Swap w&eek with the one before"),
+        contexts=(
+            "session",
+            "weeks",
+        ),
+    ),
+    ActionRow(
+        "swap_week_later",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Swap week with the ne&xt one"),
+        contexts=(
+            "session",
+            "weeks",
+        ),
+    ),
+    ActionRow(
+        "select_ahead",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Se&lect all ahead"),
+    ),
+    ActionRow(
+        "missed_days",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "&I missed these days…"),
+        "Ctrl+Shift+M",
     ),
     ActionRow(
         "build_block",
@@ -293,7 +402,8 @@ TABLE: tuple[ActionRow, ...] = (
 GROUPS = frozenset(
     (
         *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
-        *("mark_done", "add_session", "weeks_larger"),
+        *("this_week", "add_session", "cut_sessions", "swap_sessions", "missed_days"),
+        "weeks_larger",
         *("free_target", "fuel_rates", "both_storeys", "by_distance", "theme_system"),
         *("text_larger", "units_metric", "shortcuts", "red_flags"),
     )

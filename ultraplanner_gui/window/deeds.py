@@ -29,6 +29,7 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.block_deeds import BlockDeeds
+from ultraplanner_gui.window.buildup_deeds import BuildUpDeeds
 from ultraplanner_gui.window.card_deeds import CardDeeds
 
 if TYPE_CHECKING:
@@ -48,7 +49,7 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
-class Deeds(CardDeeds, BlockDeeds):
+class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds):
     """The slots behind the actions of one window."""
 
     @cached_property

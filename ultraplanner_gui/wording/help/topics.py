@@ -8,6 +8,8 @@ from ultraplanner_gui.wording.help import (
     cards,
     course,
     fuel,
+    fuel_stores,
+    living,
     pace,
     rules,
     runner,
@@ -19,7 +21,19 @@ from ultraplanner_gui.wording.help.topic import Topic
 
 TOPICS: dict[str, Topic] = {
     topic.key: topic
-    for module in (sheet, weeks, rules, sessions, runner, course, pace, fuel, cards)
+    for module in (
+        sheet,
+        weeks,
+        rules,
+        sessions,
+        living,
+        runner,
+        course,
+        pace,
+        fuel,
+        fuel_stores,
+        cards,
+    )
     for topic in module.TOPICS
 }
 

@@ -1,0 +1,163 @@
+"""What the actions on sessions, weeks, missed days, health and wishes do."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Slot
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.window.job_deeds import JobDeeds
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.buildup.deeds import SessionDeeds
+    from ultraplanner_gui.engine.repair_request import Absence, Repair
+    from ultraplanner_gui.plan.project import Project
+
+
+class BuildUpDeeds(JobDeeds):
+    """The slots of the build-up menu beyond single sessions."""
+
+    @Slot()
+    def cut_sessions(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.cut()
+
+    @Slot()
+    def copy_sessions(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.copy()
+
+    @Slot()
+    def paste_sessions(self) -> None:
+        place = self._window.workplace
+        if place is not None and place.buildup.grid.day is not None:
+            place.buildup.deeds.paste(place.buildup.grid.day)
+
+    @Slot()
+    def select_ahead(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.select_all()
+
+    @Slot()
+    def lock_sessions(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.lock()
+
+    @Slot()
+    def swap_sessions(self) -> None:
+        if (deeds := self._sessions()) is None:
+            return
+        if len(deeds.all_chosen()) != 2:
+            self._window.say(self.tr("Select two sessions first: click one, Ctrl and click one."))
+            return
+        deeds.swap()
+
+    @Slot()
+    def swap_week_earlier(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.swap_weeks(-1)
+
+    @Slot()
+    def swap_week_later(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.swap_weeks(1)
+
+    @Slot()
+    def repeat_weekly(self) -> None:
+        deeds = self._sessions()
+        if deeds is not None and deeds.all_chosen():
+            from ultraplanner_gui.buildup.repeat_form import RepeatForm
+
+            RepeatForm(deeds, self._window).open()
+
+    @Slot()
+    def add_of_kind(self) -> None:
+        if self._window.workplace is not None:
+            self._window.go("sheet")
+            self._window.workplace.buildup.open_shelf()
+
+    @Slot()
+    def how_it_went(self) -> None:
+        if (deeds := self._sessions()) is not None:
+            deeds.edit_done()
+
+    @Slot()
+    def this_week(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is None or document is None:
+            return
+        from ultraplanner_gui.buildup.week_panel import WeekPanel
+
+        panel = WeekPanel(
+            document,
+            place.selection,
+            place.buildup.deeds,
+            self._window.settings.words,
+            place,
+        )
+        panel.show()
+        panel.table.setFocus()
+
+    @Slot()
+    def missed_days(self) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        from ultraplanner_gui.window.repair_form import RepairForm, likely_missed
+
+        words = self._window.settings.words()
+        form = RepairForm(likely_missed(document), words, self._window)
+        form.asked.connect(partial(self._mend, document))
+        form.open()
+
+    @Slot()
+    def health(self) -> None:
+        if self._window.document is not None:
+            from ultraplanner_gui.window.health_form import HealthForm
+
+            document = self._window.document
+            HealthForm(document, self.red_flags, parent=self._window).open()
+
+    @Slot()
+    def wishes(self) -> None:
+        if self._window.document is not None:
+            from ultraplanner_gui.window.wishes_form import WishesForm
+
+            words = self._window.settings.words()
+            WishesForm(self._window.document, words, self._window).open()
+
+    def _sessions(self) -> SessionDeeds | None:
+        place = self._window.workplace
+        return None if place is None else place.buildup.deeds
+
+    def _mend(self, document: Document, absence: Absence) -> None:
+        """Look for ways to mend the block of *document* in a process of its own."""
+        from ultraplanner_gui.desk.block_process import MendBlock
+        from ultraplanner_gui.engine.first_plan import request_of
+        from ultraplanner_gui.engine.repair_request import RepairRequest
+        from ultraplanner_gui.plan.message import PlanError
+
+        base, outlook = document.project, document.outlook
+        try:
+            built = request_of(base, outlook, outlook.today)
+        except PlanError as error:
+            self._window.say(error.message)
+            return
+        request = RepairRequest(built, absence, outlook.today)
+        self._window.name_work(self.tr("Looking for ways to mend the build-up"))
+        self._start(partial(self._show_ways, document, base), MendBlock(base.block, request))
+
+    def _show_ways(self, document: Document, base: Project, repair: Repair) -> None:
+        if document is not self._window.document:
+            return
+        if document.project is not base:
+            self._window.say(
+                self.tr("The plan has changed meanwhile; ask again for ways to mend it.")
+            )
+            return
+        from ultraplanner_gui.window.repair_form import ChoicesForm
+
+        words = self._window.settings.words()
+        ChoicesForm(document, repair, words, self.red_flags, self._window).show()

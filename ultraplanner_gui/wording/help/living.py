@@ -1,0 +1,150 @@
+"""Topics of living with the build-up: this week, missed days, wishes, health, many sessions."""
+
+from __future__ import annotations
+
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.wording.help.topic import (
+    PLAN,
+    PRACTICE,
+    Topic,
+    choice,
+    from_memory,
+    practice,
+    published,
+)
+
+TOPICS: tuple[Topic, ...] = (
+    Topic(
+        "this week",
+        QT_TRANSLATE_NOOP("Help", "This week"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Seven days with what was planned and what was done side by side. D marks a session "
+            "done as planned, C opens a short form with the plan already in it, M marks it "
+            "missed, U takes the mark back. A star marks the two sessions to keep if the week "
+            "falls apart: the long run, then what is most specific to the race.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help", "Load is effort times minutes, of what was done or else of the plan."
+        ),
+        (practice(QT_TRANSLATE_NOOP("Help", "Which two to keep is a rule of the trade.")),),
+        see=("done or missed", "load", "missed days"),
+        words=QT_TRANSLATE_NOOP("Help", "today glance log diary"),
+    ),
+    Topic(
+        "missed days",
+        QT_TRANSLATE_NOOP("Help", "Days missed, and mending"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Say which days you missed and why. Two or three ways to mend the build-up come side "
+            "by side, each with the sessions it changes and what it costs; the one you look at is "
+            "shown in the grid. Nothing that was missed is made up later.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "As few sessions as possible are changed so that the rules hold again. Proven means "
+            "that a search found no way with fewer. A cost with a minus is distance lost.",
+        ),
+        (
+            practice(
+                QT_TRANSLATE_NOOP(
+                    "Help", "How to take up running again after a break has no trial."
+                )
+            ),
+            published(
+                "Mujika & Padilla 2000, Sports Med 30:79",
+                QT_TRANSLATE_NOOP("Help", "What a break of some weeks takes."),
+            ),
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "With fever, chest symptoms or aches all over nothing is planned: rest and ask. After "
+            "an injury whoever treats it decides when running is allowed.",
+        ),
+        see=("red flags", "this week", "checks"),
+        words=QT_TRANSLATE_NOOP("Help", "ill injured holiday repair mend break return"),
+    ),
+    Topic(
+        "health",
+        QT_TRANSLATE_NOOP("Help", "Questions on health"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Before the first block: does anything speak for asking a doctor first? The published "
+            "questionnaire PAR-Q+ asks it best; it must be used whole and is not repeated here. "
+            "Only yes or no is kept, in the project file and nowhere else.",
+        ),
+        sources=(
+            from_memory("Riebe et al. 2015, Med Sci Sports Exerc 47:2473"),
+            choice(QT_TRANSLATE_NOOP("Help", "The wording is ours and wants medical review.")),
+        ),
+        caution=QT_TRANSLATE_NOOP(
+            "Help", "This plan is arithmetic on what you typed. It does not examine you."
+        ),
+        see=("red flags", "wishes"),
+        words=QT_TRANSLATE_NOOP("Help", "doctor heart screening questionnaire"),
+    ),
+    Topic(
+        "wishes",
+        QT_TRANSLATE_NOOP("Help", "Wishes"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "What the build-up is to hold besides running, how often a week is cut back and how "
+            "the weeks after it grow. A builder keeps to it as far as the rules allow and names "
+            "what gives way.",
+        ),
+        sources=(PRACTICE,),
+        caution=QT_TRANSLATE_NOOP(
+            "Help",
+            "Fasted runs are easy and short only, and not for everybody; heat days never alone. "
+            "Both stay off until the questions on health are answered with no.",
+        ),
+        see=("health", "cutback", "weekly distance", "fasted"),
+        words=QT_TRANSLATE_NOOP("Help", "strength cross-training back-to-back night heat fasted"),
+    ),
+    Topic(
+        "figures of the runner",
+        QT_TRANSLATE_NOOP("Help", "Hours, drop and climbing speed"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Time on feet of a usual week, how long your longest run of the last 30 days took "
+            "and what it dropped, and how many metres you climb in an hour at easy effort. Left "
+            "empty, distance and easy pace stand in for them. Volume is counted by what suits "
+            "the race unless you choose: by hours where it climbs much.",
+        ),
+        sources=(PRACTICE,),
+        see=("usual week", "longest lately", "easy pace"),
+        words=QT_TRANSLATE_NOOP("Help", "volume hours vertical speed flat-equivalent yardstick"),
+    ),
+    Topic(
+        "days away",
+        QT_TRANSLATE_NOOP("Help", "Days away"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Days on which no run fits, or less of one than usual: travel, holidays, shifts. "
+            "What is built anew keeps to them; what stands already is left alone.",
+        ),
+        sources=(PLAN,),
+        see=("free minutes", "missed days"),
+        words=QT_TRANSLATE_NOOP("Help", "travel holiday no-run dates availability"),
+    ),
+    Topic(
+        "several sessions",
+        QT_TRANSLATE_NOOP("Help", "Hands on sessions"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Drag a tile to move it, with Ctrl to copy it, its right edge to make it longer; draw "
+            "a box over empty days to select. Ctrl and click adds one, Shift and click all "
+            "between. Ctrl+arrows move, Alt+left and right shorten and lengthen, Shift+arrows "
+            "select on. Type 12, 1 h 30 or long 28 over a tile. S swaps two, L locks, K opens the "
+            "shelf of kinds, Ctrl+X, C and V cut, copy and paste.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Made longer, a session keeps its pace and its climb per kilometre. Each deed is one "
+            "step that can be undone.",
+        ),
+        (PLAN,),
+        see=("day grid", "this week", "checks"),
+        words=QT_TRANSLATE_NOOP("Help", "drag copy paste repeat swap lock select keys shelf kinds"),
+    ),
+)
