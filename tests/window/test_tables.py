@@ -39,7 +39,7 @@ ALL = [spec.name for spec in SPECS]
 @pytest.mark.parametrize("name", ALL)
 def test_each_table_keeps_the_rules_of_qt(desk, name, qtmodeltester):
     table = desk.page(name).table
-    assert table.rowCount() > 1
+    assert table.rowCount() > 0
     qtmodeltester.check(table)
 
 

@@ -30,6 +30,7 @@ from ultraplanner_gui.wording.help import (
     cards,
     course,
     fuel,
+    fuel_stores,
     pace,
     papers,
     rules,
@@ -41,7 +42,7 @@ from ultraplanner_gui.wording.help import (
 from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-MODULES = (cards, course, fuel, pace, rules, runner, sessions, sheet, weeks)
+MODULES = (cards, course, fuel, fuel_stores, pace, rules, runner, sessions, sheet, weeks)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 

@@ -52,6 +52,11 @@ class Pack:
     weight_g: float
     kit: tuple[Kit, ...] = ()
 
+    def weight_of(self, food: Food, servings: float) -> float:
+        """Return what so many servings weigh packed; 0 for what stands on a table."""
+        is_packed = self.source not in (Source.TABLE, Source.TAP)
+        return dry_weight_g(food) * servings if is_packed else 0.0
+
     def whole(self) -> Counts:
         """Return what to pack: whole servings, spare ones among them."""
         counts = {food: float(math.ceil(n - _HAIR)) for food, n in self.servings}

@@ -11,8 +11,8 @@ import numpy.typing as npt
 
 from ultraplanner_gui.engine.fuel_checks import FuelCheck as FuelCheck
 from ultraplanner_gui.engine.fuel_checks import Taken, fuel_checks
-from ultraplanner_gui.engine.fuel_placing import place_by_clock as place_by_clock
 from ultraplanner_gui.engine.fuel_kit import fructose_g
+from ultraplanner_gui.engine.fuel_placing import place_by_clock as place_by_clock
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan

@@ -19,6 +19,7 @@ from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.science.training import Growth
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -58,7 +59,8 @@ class Outlook:
     @property
     def items(self) -> tuple[FuelItem, ...]:
         """Every fuel item by time, those that keep their place when the target gets there."""
-        return self.project.fuel.items if self.fuel is None else self.fuel.plan.items
+        fuel = self.project.fuel
+        return fuel.items if self.target is None else on_clock(fuel, self.target).items
 
     @property
     def tightest(self) -> SectionFigures | None:
@@ -97,7 +99,7 @@ def derive(project: Project, previous: Outlook | None = None, today: date | None
         climb_m=race.profile.ascent_m,
         easy_mps=project.runner.easy_mps,
     )
-    weeks, checks, way = _build_up(project, previous, asks, day)
+    weeks, checks, way = _build_up(project, previous, asks, day, race.light)
     return Outlook(
         project=project,
         today=day,
@@ -136,7 +138,11 @@ def _race(project: Project, previous: Outlook | None) -> RaceFigures | None:
 
 
 def _build_up(
-    project: Project, previous: Outlook | None, asks: RaceAsks | None, day: date
+    project: Project,
+    previous: Outlook | None,
+    asks: RaceAsks | None,
+    day: date,
+    light: tuple[LightSpan, ...] = (),
 ) -> tuple[tuple[WeekFigures, ...], tuple[Check, ...], Runway | None]:
     before = previous.project if previous is not None else None
     if (
@@ -146,12 +152,14 @@ def _build_up(
         and before.runner is project.runner
         and before.race is project.race
         and before.first_weekday == project.first_weekday
+        and _underfoot(before) is _underfoot(project)
+        and before.fuel.carb_g_per_h == project.fuel.carb_g_per_h
+        and previous.light == light
         and previous.asks == asks
         and previous.today == day
     ):
         return previous.weeks, previous.checks, previous.runway
     weeks = week_figures(project)
-    checks = block_checks(project, weeks, asks)
     way = None
     if asks is not None:
         weekly_m, longest_m = standing(project, weeks, day)
@@ -164,8 +172,15 @@ def _build_up(
             project.race.goal_s,
             weekly_m=weekly_m,
             longest_m=longest_m,
+            cutback_every=project.runner.wishes.cutback_every,
+            growth=Growth(project.runner.wishes.ramp.name.lower()),
         )
-    return weeks, checks, way
+    dark_s = sum(span.end_s - span.start_s for span in light if span.kind == "dark")
+    return weeks, block_checks(project, weeks, asks, dark_s, way), way
+
+
+def _underfoot(project: Project) -> object:
+    return None if project.course is None else project.course.surfaces
 
 
 def _without_course(project: Project, previous: Outlook | None, day: date) -> Outlook:

@@ -6,13 +6,21 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.edits.fuel import AddItem, ChangeFood, ChangeItem, RemoveFood, RemoveItem
+from ultraplanner_gui.edits.fuel import (
+    AddItem,
+    ChangeFood,
+    ChangeItem,
+    MoveItem,
+    RemoveFood,
+    RemoveItem,
+)
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import fresh_key
-from ultraplanner_gui.plan.fuel import Food, FuelItem, Shape, Sugars
+from ultraplanner_gui.plan.fuel import Allergen, Food, FuelItem, Keep, Shape, Sugars, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.widgets.table_column import Column, say
+from ultraplanner_gui.widgets.table_column import NO, YES, Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import CellOf, TableSpec, distance_unit, one_line, unit
@@ -34,6 +42,31 @@ SHAPES = {
     Shape.SOLID: QT_TRANSLATE_NOOP("Tables", "solid"),
     Shape.SALT: QT_TRANSLATE_NOOP("Tables", "salt"),
 }
+KEEPS = {
+    Keep.CLOCK: QT_TRANSLATE_NOOP("Tables", "its time"),
+    Keep.PLACE: QT_TRANSLATE_NOOP("Tables", "its place"),
+}
+TOLERANCES = {
+    Tolerance.TOLERATED: QT_TRANSLATE_NOOP("Tables", "tolerated"),
+    Tolerance.NOT_TRIED: QT_TRANSLATE_NOOP("Tables", "not tried"),
+    Tolerance.AVOID: QT_TRANSLATE_NOOP("Tables", "avoid"),
+}
+ALLERGENS = {
+    Allergen.GLUTEN: QT_TRANSLATE_NOOP("Tables", "gluten"),
+    Allergen.CRUSTACEANS: QT_TRANSLATE_NOOP("Tables", "crustaceans"),
+    Allergen.EGGS: QT_TRANSLATE_NOOP("Tables", "eggs"),
+    Allergen.FISH: QT_TRANSLATE_NOOP("Tables", "fish"),
+    Allergen.PEANUTS: QT_TRANSLATE_NOOP("Tables", "peanuts"),
+    Allergen.SOYA: QT_TRANSLATE_NOOP("Tables", "soya"),
+    Allergen.MILK: QT_TRANSLATE_NOOP("Tables", "milk"),
+    Allergen.NUTS: QT_TRANSLATE_NOOP("Tables", "nuts"),
+    Allergen.CELERY: QT_TRANSLATE_NOOP("Tables", "celery"),
+    Allergen.MUSTARD: QT_TRANSLATE_NOOP("Tables", "mustard"),
+    Allergen.SESAME: QT_TRANSLATE_NOOP("Tables", "sesame"),
+    Allergen.SULPHITES: QT_TRANSLATE_NOOP("Tables", "sulphites"),
+    Allergen.LUPIN: QT_TRANSLATE_NOOP("Tables", "lupin"),
+    Allergen.MOLLUSCS: QT_TRANSLATE_NOOP("Tables", "molluscs"),
+}
 S_PER_H = 3600.0
 RACE_TIME = QT_TRANSLATE_NOOP("Tables", "Race time")
 CLOCK = QT_TRANSLATE_NOOP("Tables", "Clock")
@@ -50,6 +83,18 @@ class ItemRow:
     foods: tuple[Food, ...]
     race: Race
     at_m: float | None
+    target: PacePlan | None
+
+    @property
+    def keeps_place(self) -> bool:
+        """Whether it is taken at its place whatever the pace."""
+        return self.item.at_m is not None
+
+    def place(self, at_s: float) -> float | None:
+        """Return where the target brings one by *at_s*, None beyond the finish."""
+        if self.target is None or at_s > self.target.finish_s:
+            return None
+        return self.target.distance_at(at_s)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +122,8 @@ def item_rows(outlook: Outlook) -> tuple[ItemRow, ...]:
         return target.distance_at(item.at_s)
 
     return tuple(
-        ItemRow(item.key, item, by_key[item.food], fuel.foods, race, place(item))
-        for item in fuel.items
+        ItemRow(item.key, item, by_key[item.food], fuel.foods, race, place(item), target)
+        for item in outlook.items
         if item.food in by_key
     )
 
@@ -95,9 +140,16 @@ def food_rows(outlook: Outlook) -> tuple[FoodRow, ...]:
 def _read_time(duration_first: bool) -> Callable[[ItemRow, str, Words], Edit | None]:
     def parse(row: ItemRow, text: str, words: Words) -> Edit | None:
         at_s = reading.read_race_time(text, row.race, words, duration_first)
-        return ChangeItem(replace(row.item, at_s=at_s))
+        return MoveItem(row.key, at_s, at_m=row.place(at_s) if row.keeps_place else None)
 
     return parse
+
+
+def _read_keep(row: ItemRow, text: str, words: Words) -> Edit | None:
+    names: dict[str, str] = {keep: say(name) for keep, name in KEEPS.items()}
+    at_m = row.at_m if Keep(reading.read_choice(text, names)) is Keep.PLACE else None
+    changed = replace(row.item, at_m=at_m)
+    return None if changed == row.item else ChangeItem(changed)
 
 
 def _read_servings(row: ItemRow, text: str, words: Words) -> Edit | None:
@@ -159,6 +211,15 @@ ITEM_COLUMNS: tuple[Column[ItemRow], ...] = (
         value=lambda row: row.at_m,
         is_figure=True,
         help_text=QT_TRANSLATE_NOOP("Tables", "Where the target brings you by then."),
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Keeps"),
+        text=lambda row, words: say(KEEPS[Keep.PLACE if row.keeps_place else Keep.CLOCK]),
+        parse=_read_keep,
+        choices=lambda row, words: tuple(say(name) for name in KEEPS.values()),
+        help_text=QT_TRANSLATE_NOOP(
+            "Tables", "When the pace changes: taken at the same time, or at the same place."
+        ),
     ),
     Column(
         FOOD,
@@ -281,6 +342,31 @@ def _read_shape(row: FoodRow, text: str, words: Words) -> Edit | None:
     return ChangeFood(replace(row.food, shape=Shape(reading.read_choice(text, names))))
 
 
+def _read_tolerance(row: FoodRow, text: str, words: Words) -> Edit | None:
+    names: dict[str, str] = {mark: say(name) for mark, name in TOLERANCES.items()}
+    return ChangeFood(replace(row.food, tolerance=Tolerance(reading.read_choice(text, names))))
+
+
+def _read_allergens(row: FoodRow, text: str, words: Words) -> Edit | None:
+    names: dict[str, str] = {allergen: say(name) for allergen, name in ALLERGENS.items()}
+    parts = [part.strip() for part in text.split(",")]
+    found = {Allergen(reading.read_choice(p, names)) for p in parts if p and p != NONE}
+    return ChangeFood(replace(row.food, allergens=tuple(a for a in Allergen if a in found)))
+
+
+def _allergens_text(row: FoodRow, words: Words) -> str:
+    return ", ".join(say(ALLERGENS[a]) for a in row.food.allergens) or NONE
+
+
+def _read_fructose(row: FoodRow, text: str, words: Words) -> Edit | None:
+    known = text.strip() not in ("", NONE)
+    return ChangeFood(_own(row, fructose_g=reading.read_number(text, words) if known else None))
+
+
+def _read_carried(row: FoodRow, text: str, words: Words) -> Edit | None:
+    return ChangeFood(replace(row.food, is_carried=reading.read_tick(text)))
+
+
 def _read_source(row: FoodRow, text: str, words: Words) -> Edit | None:
     return ChangeFood(replace(row.food, source=text))
 
@@ -311,6 +397,36 @@ FOOD_COLUMNS: tuple[Column[FoodRow], ...] = (
             "Tables", "Carbohydrate of one kind, or glucose and fructose together."
         ),
     ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Fructose"),
+        unit=unit("g"),
+        text=lambda row, words: words.number(row.food.fructose_g, 1),
+        value=lambda row: row.food.fructose_g,
+        parse=_read_fructose,
+        is_figure=True,
+        help_text=QT_TRANSLATE_NOOP("Tables", "Where the packet says; empty: as the sugars say."),
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Your gut"),
+        text=lambda row, words: say(TOLERANCES[row.food.tolerance]),
+        parse=_read_tolerance,
+        choices=lambda row, words: tuple(say(name) for name in TOLERANCES.values()),
+        help_text=QT_TRANSLATE_NOOP("Tables", "What is marked to avoid is never filled in."),
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Allergens"),
+        text=_allergens_text,
+        parse=_read_allergens,
+        help_text=QT_TRANSLATE_NOOP("Tables", "With commas between; the packet goes first."),
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Carried"),
+        text=lambda row, words: say(YES if row.food.is_carried else NO),
+        parse=_read_carried,
+        is_checked=lambda row: row.food.is_carried,
+        help_text=QT_TRANSLATE_NOOP("Tables", "Without: eaten only where it stands on a table."),
+    ),
+    _figure(QT_TRANSLATE_NOOP("Tables", "In a pack"), "servings", "per_pack", 1),
     Column(
         QT_TRANSLATE_NOOP("Tables", "Form"),
         text=lambda row, words: say(SHAPES[row.food.shape]),

@@ -73,6 +73,7 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Race time": "fuel item",
         "Clock": "fuel item",
         "At": "fuel item",
+        "Keeps": "keeps",
         "Food": "food",
         "Servings": "servings",
         "Carbs": "net carbs",
@@ -93,11 +94,41 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Energy": "food energy",
         "Weight": "food weight",
         "Sugars": "sugars",
+        "Fructose": "sugars",
+        "Your gut": "your gut",
+        "Allergens": "allergens",
+        "Carried": "carried food",
+        "In a pack": "pack",
         "Form": "food form",
         "In the plan": "servings",
         "Figures are": "figures are",
         "Source": "figures are",
     },
+    "Food at stations": {
+        "Station": "food at stations",
+        "At": "aid station",
+        "On the table": "food at stations",
+    },
+    "Bags": dict.fromkeys(
+        (
+            *("Out of", "At", "There by", "From", "What", "Planned", "Spare", "Pack"),
+            "Weight",
+        ),
+        "bags",
+    ),
+    "Carried": dict.fromkeys(
+        (
+            *("Leaving", "Clock", "Carbs", "Food", "Fluid to the next tap", "Bottles"),
+            *("Short of room", "Weight"),
+        ),
+        "carried",
+    ),
+    "Shopping": dict.fromkeys(
+        ("Food", "One serving is", "Servings", "In a pack", "Packs", "Left over"), "shopping"
+    ),
+    "Before the start": dict.fromkeys(
+        ("Day", "Clock", "To the start", "What", "Source"), "before the start"
+    ),
 }
 
 

@@ -20,6 +20,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.widgets.tokens import Space
+from ultraplanner_gui.window.table_bags import BAGS, BEFORE, CARRY, SHOPPING, TABLE_FOODS
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_list import TableList
@@ -40,7 +41,7 @@ FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS,)),
     (RACE_DAY, (SECTIONS, STATIONS)),
-    (FUELLING, (FUEL, HOURS, LEGS, FOODS)),
+    (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)
 

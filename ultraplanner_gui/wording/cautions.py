@@ -47,8 +47,8 @@ MEDICINES = QT_TRANSLATE_NOOP(
 # Regulation (EU) 1169/2011, Annex II; food-dependent anaphylaxis on exercise from memory.
 ALLERGY = QT_TRANSLATE_NOOP(
     "Caution",
-    "The table of foods cannot know every packet: read the label. Some foods set off an allergy only "
-    "when one runs after them; carry what you were prescribed.",
+    "The table of foods cannot know every packet: read the label. Some foods set off an allergy "
+    "only when one runs after them; carry what you were prescribed.",
 )
 # From memory; no single source.
 FRUCTOSE = QT_TRANSLATE_NOOP(

@@ -33,7 +33,10 @@ RATES: tuple[Topic, ...] = (
             PLAN,
             choice(QT_TRANSLATE_NOOP("Help", "The hour the line looks over, and the 10 %.")),
         ),
-        see=("carbs per hour", "fluid", "sodium", "caffeine", "fuel item", "placing fuel"),
+        see=(
+            *("carbs per hour", "fluid", "sodium", "caffeine", "fuel item", "placing fuel"),
+            *("fill to target", "glycogen", "fluid lane", "bags", "before the start"),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "food nutrition eating lane tokens band"),
     ),
     Topic(
@@ -442,7 +445,7 @@ ITEMS: tuple[Topic, ...] = (
         ),
         see=(
             *("servings", "net carbs", "sugars", "figures are", "food form", "food energy"),
-            *("food weight",),
+            *("food weight", "your gut", "allergens", "pack", "carried food", "food at stations"),
         ),
         words=QT_TRANSLATE_NOOP("Help", "foods serving one serving is"),
     ),

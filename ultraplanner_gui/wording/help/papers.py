@@ -65,6 +65,13 @@ LIPMAN_2017 = "Lipman et al. 2017, Emerg Med J 34:637-642"
 DEMARTINI_2015 = "DeMartini et al. 2015, Med Sci Sports Exerc 47:240-245"
 MOUNTJOY_2023 = "Mountjoy et al. 2023, Br J Sports Med 57:1073-1097"
 RIEBE_2015 = "Riebe et al. 2015, Med Sci Sports Exerc 47:2473-2479"
+RAPOPORT_2010 = "Rapoport 2010, PLoS Comput Biol 6:e1000960"
+ROMIJN_1993 = "Romijn et al. 1993, Am J Physiol 265:E380-E391"
+JEUKENDRUP_2000 = "Jeukendrup & Jentjens 2000, Sports Med 29:407-424"
+SAWKA_2007 = "Sawka et al. 2007, Med Sci Sports Exerc 39:377-390"
+THOMAS_2016 = "Thomas et al. 2016, Med Sci Sports Exerc 48:543-568"
+WALLIS_2022 = "Wallis & Podlogar 2022, Sports Science Exchange"
+EU_1169 = "European Union 2011, Regulation (EU) No 1169/2011, Annex II"
 
 # Cards
 GOLLWITZER_2006 = "Gollwitzer & Sheeran 2006, Adv Exp Soc Psychol 38:69-119"
