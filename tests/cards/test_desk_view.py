@@ -11,12 +11,22 @@ from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QPushButton
 
 from tests.cards import invented
 from tests.cards.pdf_geometry import drawn
+from ultraplanner_gui.cards.calibrate import BANK_CARD_MM, Calibration
 from ultraplanner_gui.cards.card_row import OWN, SIZES
-from ultraplanner_gui.cards.desk_view import CardsDesk
+from ultraplanner_gui.cards.desk_view import CardsDesk, measured, with_measured
+from ultraplanner_gui.cards.phone_form import PhoneForm
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.cards import ChooseCards
 from ultraplanner_gui.edits.race import ChangeRace
-from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card, CardKind
+from ultraplanner_gui.plan.cards import (
+    DEFAULT_CARDS,
+    Card,
+    CardForm,
+    CardKind,
+    CardPart,
+    CardUnits,
+)
 from ultraplanner_gui.wording.words import Words
 
 A4_CARD = Card(CardKind.PACE, 210.0, 297.0)
@@ -31,6 +41,8 @@ class Asked:
     def where_to_write_pdf(self, proposed, taken):
         self.proposed = proposed
         taken(self.path)
+
+    where_to_write_picture = where_to_write_pdf
 
     def tell(self, title, sentence):
         self.told.append(sentence)
@@ -206,3 +218,125 @@ def test_everything_with_focus_has_a_name(desk):
         assert all(w.accessibleName() or getattr(w, "text", str)() for w in desk.findChildren(kind))
     assert desk.preview.accessibleName() == "Preview of the cards"
     assert desk.preview.accessibleDescription() == "Fellside Hundred\nFuel"
+
+
+# What is on a card, and how it is shown
+
+
+def _choose(combo, data):
+    combo.setCurrentIndex(combo.findData(data))
+    combo.activated.emit(combo.currentIndex())
+
+
+def test_what_stands_on_a_card_is_ticked_off(desk, document):
+    row = desk.choice.rows[0]
+    row.ticks[CardPart.PACE].click()
+    assert document.project.cards[0].leaves_out == (CardPart.PACE,)
+    assert document.undo_stack.count() == 1
+    assert not any("min/km" in getattr(op, "text", "") for op in desk.preview.pages[0].ops)
+    row.ticks[CardPart.PACE].click()
+    assert document.project.cards == DEFAULT_CARDS
+
+
+def test_units_language_and_copies_belong_to_one_card(desk, document, qtbot):
+    row = desk.choice.rows[0]
+    row.units.setCurrentIndex(2)
+    row.units.activated.emit(2)
+    _choose(row.locales, "de_DE")
+    row.copies.setValue(3)
+    card = document.project.cards[0]
+    assert (card.units, card.locale, card.copies) == (CardUnits.IMPERIAL, "de_DE", 3)
+    assert document.project.cards[1] == DEFAULT_CARDS[1]
+    texts = {getattr(op, "text", "") for op in desk.preview.pages[0].ops}
+    assert {"mi", "7,7"} <= texts
+
+
+def test_another_form_comes_in_its_usual_size(desk, document):
+    row = desk.choice.rows[0]
+    row.forms.setCurrentIndex(1)
+    row.forms.activated.emit(1)
+    assert document.project.cards[0] == Card(CardKind.PACE, 200.0, 48.0, CardForm.WRIST)
+    assert desk.preview.pages[0].width_mm == 200.0
+
+
+def test_every_kind_can_be_added_and_says_what_it_lacks(desk, document):
+    for action in desk.choice.menu.actions():
+        action.trigger()
+    assert [card.kind for card in document.project.cards[2:]] == list(CardKind)
+    assert desk.sentence.endswith(".")
+    assert {row.card.kind for row in desk.choice.rows} == set(CardKind)
+
+
+def test_several_lie_on_a_sheet_when_that_is_chosen(desk, ask):
+    _choose(desk.panel.paper, "A4")
+    (sheet,) = desk.preview.pages
+    assert (sheet.width_mm, sheet.height_mm) == (210.0, 297.0)
+    desk.write_pdf()
+    (page,) = PdfReader(ask.path).pages
+    assert float(page.mediabox.width) == pytest.approx(210.0 / 25.4 * 72.0, abs=0.02)
+
+
+def test_a_red_lamp_leaves_paper_red_and_letters_black(desk):
+    _choose(desk.panel.light, "red")
+    image = desk.preview.grab().toImage()
+    inside = desk.preview.viewport().rect().adjusted(2, 2, -12, -12)
+    seen = {
+        image.pixelColor(x, y).getRgb()[:3]
+        for x in range(inside.left(), inside.right(), 3)
+        for y in range(inside.top(), inside.bottom(), 3)
+    }
+    assert all(red >= green and green <= 40 and blue <= 30 for red, green, blue in seen)
+    assert max(seen)[0] - min(seen)[0] > 120
+
+
+def test_what_is_chosen_comes_back_with_the_program(qtbot, document, ask, tmp_path):
+    settings = Settings(tmp_path / "settings.ini")
+    first = CardsDesk(document, Words, ask, None, settings)
+    qtbot.addWidget(first)
+    _choose(first.panel.paper, "Letter")
+    _choose(first.panel.light, "red")
+    first.panel.both_sides.setChecked(True)
+    first._on_measured(5.0)
+    later = CardsDesk(document, Words, ask, None, Settings(tmp_path / "settings.ini"))
+    qtbot.addWidget(later)
+    assert later.panel.paper_name == "Letter"
+    assert later.panel.light_chosen == "red"
+    assert later.panel.both_sides.isChecked()
+    assert later.preview.true_px_per_mm == pytest.approx(5.0)
+
+
+def test_a_screen_is_matched_to_a_bank_card(qtbot):
+    found = []
+    dialog = Calibration(4.0, found.append)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert BANK_CARD_MM == (85.60, 53.98)
+    for _ in range(20):
+        qtbot.keyClick(dialog.slider, Qt.Key.Key_Right)
+    dialog.accept()
+    assert found == [pytest.approx(4.0 + 20 * 2 / 400)]
+
+
+@pytest.mark.parametrize("text", ["", "DP-1=", "DP-1=abc", "DP-1=0", "DP-1=1e9", "DP-2=4"])
+def test_a_screen_that_was_never_measured_is_believed(text):
+    assert measured((text,), "DP-1") == 0.0
+    assert measured(with_measured((text,), "DP-1", 4.25), "DP-1") == 4.25
+
+
+def test_a_printer_that_vanishes_is_said(desk, ask, monkeypatch, tmp_path):
+    monkeypatch.setattr(QPrinter, "newPage", lambda self: False)
+    printer = _file_printer(tmp_path / "sheet.pdf", QPageSize.PageSizeId.A6)
+    desk.print_on(printer)
+    assert "stopped taking the job" in ask.told[0]
+
+
+def test_a_card_becomes_a_picture_for_a_telephone(desk, ask, tmp_path, qtbot):
+    ask.path = tmp_path / "lock.png"
+    desk.write_picture()
+    form = desk.findChild(PhoneForm)
+    form.width_px.setValue(750)
+    form.height_px.setValue(1334)
+    form.accept()
+    assert ask.proposed.name == "Fellside Hundred lock screen.png"
+    assert (tmp_path / "lock.png").exists()
+    assert desk.sentence.startswith("Written: lock.png")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
+from itertools import pairwise
 
 from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.cards.page import BAND, LEAST_X_HEIGHT_MM, Op, Page, Rect, Text
@@ -257,8 +258,8 @@ class Flow:
 
 def _pads(rows: Sequence[Block]) -> list[tuple[int, int]]:
     """Return whether each row has white above and below it, 1 or 0 each."""
-    joins = [row.joins for row in rows]
-    return [(int(not a), int(not b)) for a, b in zip(joins, [*joins[1:], False], strict=True)]
+    ends = [*(row.joins for row in rows), False]
+    return [(int(not a), int(not b)) for a, b in pairwise(ends)]
 
 
 def _first_header(sheet: Sheet, frame: Frame, page_of: str) -> Block:

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice
+from PySide6.QtGui import QColor, QImage, QImageWriter, QPainter
 
 from ultraplanner_gui.cards.content import card_contents
 from ultraplanner_gui.cards.layout import lay_out
@@ -73,7 +73,7 @@ def _painted(page: Page, screen: Screen, top_px: float) -> QImage:
 def _png(image: QImage) -> bytes:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, b"PNG")
+    QImageWriter(buffer, QByteArray(b"PNG")).write(image)
     return bytes(buffer.data().data())
 
 
