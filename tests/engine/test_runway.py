@@ -15,6 +15,7 @@ from ultraplanner_gui.engine.runway import (
 )
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.science.training import Growth
 
 HOUR = 3600.0
 SUNDAY = date(2027, 5, 23)
@@ -170,3 +171,38 @@ def test_what_is_run_by_now_goes_before_the_runners_first_figures():
     first = runway(asks, runner, today, SUNDAY, 0, 10 * HOUR)
     now = runway(asks, runner, today, SUNDAY, 0, 10 * HOUR, weekly_m=60e3, longest_m=30e3)
     assert (first.state, now.state) == (State.BREAKS, State.HOLDS)
+
+
+@given(st.integers(0, 40), st.integers(20, 100), st.integers(40, 160))
+def test_the_earliest_day_leaves_the_weeks_needed_and_a_week_sooner_does_not(days, weekly, asked):
+    today = SUNDAY - timedelta(days=days)
+    asks, runner = asking(asked * 1e3, 30e3), Runner(weekly_m=weekly * 1e3, longest_m=20e3)
+    way = runway(asks, runner, today, SUNDAY, 0, 10 * HOUR)
+    assert way.earliest.weekday() == SUNDAY.weekday()
+    assert whole_weeks(today, way.earliest, 0) >= way.weeks_needed
+    sooner = whole_weeks(today, way.earliest - timedelta(weeks=1), 0)
+    assert sooner < way.weeks_needed or way.weeks_needed == 0
+    again = runway(asks, runner, today, way.earliest, 0, 10 * HOUR)
+    assert again.state is State.HOLDS
+
+
+def test_a_race_too_near_says_what_that_means_in_figures():
+    way = there(8, asking(90e3, 45e3), 40e3, 18e3)
+    later, shorter, walk, slower = way.means
+    assert later.args == (-way.weeks_spare,)
+    assert shorter.args[0].value == pytest.approx(100 * 18e3 * 1.1**5 / 45e3)
+    # Five hours ask 45 km; ten hours of race less what the reachable run takes.
+    longest_s = 5 * HOUR * 18 * 1.1**5 / 45
+    assert [a.value for a in walk.args] == pytest.approx([longest_s, 10 * HOUR - longest_s])
+    assert [a.value for a in slower.args] == pytest.approx([12.5 * HOUR, 10 * HOUR])
+    assert there(30, asking(90e3, 45e3), 40e3, 18e3).means == ()
+
+
+def test_the_gentler_ramp_needs_more_weeks():
+    asks, runner = asking(80e3, 15e3), Runner(weekly_m=30e3, longest_m=15e3)
+    weeks = [
+        runway(asks, runner, SUNDAY - timedelta(weeks=40), SUNDAY, 0, 14 * HOUR, growth=growth)
+        for growth in (Growth.ON, Growth.BACK)
+    ]
+    # Weeks 15 and 22 of the tables, two more of taper.
+    assert [way.weeks_needed for way in weeks] == [17, 24]

@@ -10,10 +10,13 @@ from ultraplanner_gui.science.training import (
     CUTBACK_SHARE,
     LONG_TAPER_SHARES,
     SHORT_TAPER_SHARES,
+    Growth,
     easy_days_after,
     growth_steps,
     gut_weeks,
+    likeness,
     loading_weeks,
+    long_share,
     longest_before,
     mean_cut,
     practice_rate,
@@ -23,6 +26,7 @@ from ultraplanner_gui.science.training import (
     taper_shares,
     ten_percent_more,
     time_on_feet_s,
+    week_of_target,
     weeks_for_steps,
     within_ten_percent,
 )
@@ -162,3 +166,58 @@ def test_session_load_is_effort_times_minutes():
     # The product of Foster et al. 2001, J Strength Cond Res 15:109-115; the week is our own.
     week = [(45, 4), (60, 7), (50, 3), (210, 4), (90, 3)]
     assert sum(session_load(effort, 60 * minutes) for minutes, effort in week) == 1860
+
+
+# The first week at 80, 100 or 120 from 30, 40 or 50 km by three ways of counting on after a
+# cutback every fourth week: own computation, exact; None: never.
+ON_TABLE = {30: (15, 18, 21), 40: (11, 14, 17), 50: (7, 11, 14)}
+BACK_TABLE = {30: (22, 26, 30), 40: (15, 19, 23), 50: (10, 15, 19)}
+FROM_CUTBACK_TABLE = {
+    0.90: {30: (22, 27, 31), 40: (15, 22, 26), 50: (11, 15, 19)},
+    0.85: {30: (31, 38, 43), 40: (22, 27, 35), 50: (15, 22, 27)},
+    0.80: {30: (55, 71, 83), 40: (39, 51, 63), 50: (23, 39, 47)},
+    0.76: {30: (279, 359, 423), 40: (179, 259, 319), 50: (103, 179, 243)},
+    0.75: {30: (None,) * 3, 40: (None,) * 3, 50: (None,) * 3},
+}
+CASES = [
+    *((Growth.ON, share, ON_TABLE) for share in (0.6, 0.75, 0.8)),
+    *((Growth.BACK, share, BACK_TABLE) for share in (0.6, 0.75, 0.8)),
+    *((Growth.FROM_CUTBACK, share, table) for share, table in FROM_CUTBACK_TABLE.items()),
+]
+
+
+@pytest.mark.parametrize(("growth", "share", "table"), CASES)
+def test_three_ways_of_counting_on_after_a_cutback(growth, share, table):
+    for start, weeks in table.items():
+        found = [week_of_target(start, km, growth, cutback=share) for km in (80, 100, 120)]
+        assert tuple(found) == weeks
+
+
+@pytest.mark.parametrize(("growth", "table"), [(Growth.ON, ON_TABLE), (Growth.BACK, BACK_TABLE)])
+def test_weeks_for_steps_agree_with_the_tables(growth, table):
+    for start, weeks in table.items():
+        steps = [growth_steps(start, km) for km in (80, 100, 120)]
+        assert tuple(weeks_for_steps(n, 4, growth) for n in steps) == weeks
+
+
+def test_a_five_percent_ramp_takes_twice_as_long():
+    # Own computation: 30 to 80 takes 21 steps of 5 %, in week 29 with a cutback every fourth.
+    assert math.ceil(math.log(80 / 30) / math.log(1.05)) == 21
+    assert weeks_for_steps(21) == 29
+
+
+@given(st.integers(0, 30), st.sampled_from([3, 4]), st.sampled_from([Growth.ON, Growth.BACK]))
+def test_growing_on_never_takes_longer_than_coming_back_first(steps, every, growth):
+    assert weeks_for_steps(steps, every) <= weeks_for_steps(steps, every, growth)
+
+
+def test_fewer_runs_a_week_leave_more_to_the_long_one():
+    # Own thresholds; 35 to 50 % is usual with three to five runs a week (from memory).
+    assert [long_share(n) for n in (2, 3, 4, 5, 6, 7)] == [0.55, 0.55, 0.50, 0.45, 0.40, 0.40]
+
+
+def test_likeness_of_distributions():
+    # Own worked example; equal ones are 1, disjoint ones 0.
+    assert likeness((0.1, 0.3, 0.5, 0.1), (0.5, 0.3, 0.2, 0.0)) == pytest.approx(0.6)
+    assert likeness((1, 2), (10, 20)) == pytest.approx(1.0)
+    assert likeness((1, 0), (0, 1)) == likeness((0, 0), (1, 1)) == 0.0

@@ -9,7 +9,7 @@ from ultraplanner_gui.engine.block_fill import Filled, fill
 from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_request import BlockRequest, check_request
 from ultraplanner_gui.engine.block_weeks import Calendar, calendar
-from ultraplanner_gui.engine.runway import RaceAsks, Runway, race_asks, runway
+from ultraplanner_gui.engine.runway import RaceAsks, Runway, growth_of, race_asks, runway
 
 RECASTS = 3
 
@@ -46,6 +46,7 @@ def laid_out(request: BlockRequest) -> Layout:
         request.first_weekday,
         request.race_s,
         cutback_every=request.cutback_every,
+        growth=growth_of(runner.wishes),
     )
     weeks = calendar(request)
     plan, rules, filled = _filled(request, weeks, asks)

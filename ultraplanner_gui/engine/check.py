@@ -86,4 +86,11 @@ CARB_SOURCE = message(
         "the limit is our own choice.",
     )
 )
+FASTED_SOURCE = message(
+    QT_TRANSLATE_NOOP(
+        "Checks",
+        "Muscle changes are shown, faster running is not (Van Proeyen et al. 2011, J Appl Physiol "
+        "110:236; Impey et al. 2018, Sports Med 48:1031); the limits are our own.",
+    )
+)
 CUSTOM = message(QT_TRANSLATE_NOOP("Checks", "Common practice, no source."))

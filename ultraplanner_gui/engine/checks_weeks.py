@@ -11,20 +11,26 @@ from ultraplanner_gui.engine.check import (
     RAMP_SOURCE,
     TAPER_SOURCE,
     Check,
+    Mend,
     band_state,
     limit_state,
 )
+from ultraplanner_gui.engine.mends import cut_back, practised_at, smaller_week
 from ultraplanner_gui.engine.runway import RaceAsks
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Block, Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Quantity, message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.wishes import Ramp
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
+    LONG_SHARE_SLACK,
     TAPER_CUT_RANGE,
+    long_share,
     mean_cut,
     rest_days_after,
+    ten_percent_more,
     within_ten_percent,
 )
 
@@ -35,13 +41,9 @@ TAPER = QT_TRANSLATE_NOOP("Checks", "taper")
 CARBS = QT_TRANSLATE_NOOP("Checks", "practice carbs")
 ASKED = QT_TRANSLATE_NOOP("Checks", "what the race asks")
 
-SHARE = 40.0, 50.0
-SHARE_OF_FEW = 50.0, 60.0
-RAMP_STRAINS = 1.20
+RAMP_STRAINS, RAMP_GROWTH = 1.20, 1.10
 CUTBACK_STRAINS = (0.50, 0.88)
 TAPER_STRAINS = (0.30, 0.70)
-MOST_LOADING = 3
-FEW_RUNS = 3
 PRACTICE_WEEKS = 3
 PRACTICE_SLACK_G_PER_H = 10.0
 ASKED_HOLDS, ASKED_STRAINS = 0.97, 0.80
@@ -52,6 +54,7 @@ def week_checks(
 ) -> Iterator[Check]:
     """Yield the checks of single weeks, by time."""
     block = project.block
+    most = project.runner.wishes.cutback_every - 1
     loads = 0
     for n, week in enumerate(weeks):
         before = weeks[n - 1] if n else None
@@ -60,9 +63,12 @@ def week_checks(
         if week.role is Role.LOADING:
             rests = any(by_key[key].missed for key in week.sessions)
             loads = 0 if rests and week.distance_m < 0.8 * week.last_loading_m else loads + 1
-            yield _ramp(week, week.last_loading_m)
-            if loads > MOST_LOADING:
-                yield _overdue(week, loads)
+            held = project.runner.wishes.ramp is Ramp.BACK
+            after = before is not None and before.role is Role.CUTBACK
+            yield _ramp(week, week.last_loading_m, by_key, held=held and after)
+            if loads > most:
+                runs = [by_key[key] for key in week.sessions]
+                yield _overdue(week, loads, most, cut_back(block, week.to_go, runs))
         elif week.role is Role.CUTBACK:
             loads = 0
             yield _cutback(week, week.last_loading_m, _after_race(before, by_key))
@@ -70,21 +76,23 @@ def week_checks(
             yield from _share(week, by_key)
 
 
-def _ramp(week: WeekFigures, before_m: float) -> Check:
+def _ramp(week: WeekFigures, before_m: float, by_key: dict[str, Session], *, held: bool) -> Check:
     now, before = Quantity(week.distance_m, "m"), Quantity(before_m, "m")
-    if within_ten_percent(week.distance_m, before_m):
+    most_m = before_m if held else ten_percent_more(before_m)
+    if within_ten_percent(week.distance_m, most_m / RAMP_GROWTH):
         text = message(RAMP_HOLDS, now, before)
         return Check(RAMP, State.HOLDS, text, RAMP_SOURCE, week.sessions, (week.to_go,))
     over = Quantity(100.0 * (week.distance_m / before_m - 1.0), "percent")
     state = State.STRAINS if week.distance_m <= RAMP_STRAINS * before_m else State.BREAKS
-    text = message(RAMP_OVER, now, over, before)
-    return Check(RAMP, state, text, RAMP_SOURCE, week.sessions, (week.to_go,))
+    text = message(RAMP_BACK if held else RAMP_OVER, now, over, before)
+    mend = smaller_week((by_key[key] for key in week.sessions), week.distance_m - most_m)
+    return Check(RAMP, state, text, RAMP_SOURCE, week.sessions, (week.to_go,), mend)
 
 
-def _overdue(week: WeekFigures, loads: int) -> Check:
-    state = State.STRAINS if loads == MOST_LOADING + 1 else State.BREAKS
-    text = message(CUTBACK_OVERDUE, loads)
-    return Check(CUTBACK, state, text, CUSTOM, week.sessions, (week.to_go,))
+def _overdue(week: WeekFigures, loads: int, most: int, mend: Mend | None) -> Check:
+    state = State.STRAINS if loads == most + 1 else State.BREAKS
+    text = message(CUTBACK_OVERDUE, loads, most + 1)
+    return Check(CUTBACK, state, text, CUSTOM, week.sessions, (week.to_go,), mend)
 
 
 def _after_race(before: WeekFigures | None, by_key: dict[str, Session]) -> bool:
@@ -118,8 +126,9 @@ def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
         return
     share = 100.0 * run_m[key] / week.distance_m
     # With three runs a week none of them can be much less than half.
-    few = sum(metres > 0 for metres in run_m.values()) <= FEW_RUNS
-    state = limit_state(share, *(SHARE_OF_FEW if few else SHARE))
+    runs = sum(metres > 0 for metres in run_m.values())
+    usual = long_share(runs)
+    state = limit_state(share, 100.0 * usual, 100.0 * (usual + LONG_SHARE_SLACK))
     if state is State.BREAKS and by_key[key].kind is not Kind.LONG:
         state = State.STRAINS
     text = message(
@@ -127,6 +136,8 @@ def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
         Quantity(run_m[key], "m"),
         Quantity(share, "percent"),
         Quantity(week.distance_m, "m"),
+        Quantity(100.0 * usual, "percent"),
+        runs,
     )
     yield Check(LONG_SHARE, state, text, CUSTOM, (key,), (week.to_go,))
 
@@ -157,7 +168,9 @@ def taper_check(project: Project, weeks: Sequence[WeekFigures]) -> Check | None:
     return Check(TAPER, state, text, TAPER_SOURCE, keys, tuple(w.to_go for w in taper))
 
 
-def carb_checks(project: Project, weeks: Sequence[WeekFigures]) -> Iterator[Check]:
+def carb_checks(
+    project: Project, weeks: Sequence[WeekFigures], by_key: dict[str, Session]
+) -> Iterator[Check]:
     """Yield whether practice reaches the race rate in the last weeks, and where it jumps."""
     target = project.fuel.carb_g_per_h
     practised = [w for w in weeks if w.carb_g_per_h > 0]
@@ -166,7 +179,9 @@ def carb_checks(project: Project, weeks: Sequence[WeekFigures]) -> Iterator[Chec
     for (before, now), week in zip(pairwise(rates), practised, strict=True):
         if now > before + 1.5 * PRACTICE_SLACK_G_PER_H and now > first:
             text = message(CARBS_JUMP, Quantity(now, "g_per_h"), Quantity(before, "g_per_h"))
-            yield Check(CARBS, State.STRAINS, text, CARB_SOURCE, week.sessions, (week.to_go,))
+            runs = [by_key[key] for key in week.sessions if by_key[key].carb_g_per_h > 0]
+            mend = practised_at(runs, before + PRACTICE_SLACK_G_PER_H)
+            yield Check(CARBS, State.STRAINS, text, CARB_SOURCE, week.sessions, (week.to_go,), mend)
     if target <= 0 or not weeks or weeks[0].to_go < 1:
         return
     late = [w for w in weeks if 1 <= w.to_go <= PRACTICE_WEEKS]
@@ -176,7 +191,10 @@ def carb_checks(project: Project, weeks: Sequence[WeekFigures]) -> Iterator[Chec
         state = State.STRAINS if best >= target - PRACTICE_SLACK_G_PER_H else State.BREAKS
     text = message(CARBS_TEXT, Quantity(best, "g_per_h"), Quantity(target, "g_per_h"))
     keys = tuple(key for w in late for key in w.sessions)
-    yield Check(CARBS, state, text, CARB_SOURCE, keys, tuple(w.to_go for w in late))
+    mend = None
+    if state is not State.HOLDS and best >= target - 2.0 * PRACTICE_SLACK_G_PER_H:
+        mend = practised_at((by_key[key] for key in keys), target)
+    yield Check(CARBS, state, text, CARB_SOURCE, keys, tuple(w.to_go for w in late), mend)
 
 
 def asked_checks(
@@ -203,14 +221,20 @@ RAMP_HOLDS = QT_TRANSLATE_NOOP("Checks", "{0} is within 10 % of the last loading
 RAMP_OVER = QT_TRANSLATE_NOOP(
     "Checks", "{0} is {1} above the last loading week's {2}; the ramp allows 10 %."
 )
+RAMP_BACK = QT_TRANSLATE_NOOP(
+    "Checks",
+    "{0} is {1} above the last loading week's {2}; right after a cutback no growth is wished.",
+)
 CUTBACK_OF = QT_TRANSLATE_NOOP("Checks", "{0} is {1} of the last loading week's {2}.")
 CUTBACK_OFF = QT_TRANSLATE_NOOP(
     "Checks", "{0} is {1} of the last loading week's {2}; a cutback takes 60 to 80 %."
 )
 CUTBACK_OVERDUE = QT_TRANSLATE_NOOP(
-    "Checks", "{0} loading weeks in a row: a cutback is due at least every fourth week."
+    "Checks", "{0} loading weeks in a row: a cutback is due every {1} weeks."
 )
-SHARE_TEXT = QT_TRANSLATE_NOOP("Checks", "The longest run of {0} is {1} of the week's {2}.")
+SHARE_TEXT = QT_TRANSLATE_NOOP(
+    "Checks", "The longest run of {0} is {1} of the week's {2}; of {4} runs up to {3} is meant."
+)
 TAPER_TEXT = QT_TRANSLATE_NOOP(
     "Checks", "The {0} days before the race cut the daily mean by {1} against a week of {2}."
 )

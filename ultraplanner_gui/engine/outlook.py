@@ -13,13 +13,12 @@ from ultraplanner_gui.engine.light import LightSpan
 from ultraplanner_gui.engine.outlook_race import RaceFigures, race_figures
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.engine.runway import RaceAsks, Runway, race_asks, runway
+from ultraplanner_gui.engine.runway import RaceAsks, Runway, growth_of, race_asks, runway
 from ultraplanner_gui.engine.sections import SectionFigures, tightest
 from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.science.training import Growth
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -173,7 +172,7 @@ def _build_up(
             weekly_m=weekly_m,
             longest_m=longest_m,
             cutback_every=project.runner.wishes.cutback_every,
-            growth=Growth(project.runner.wishes.ramp.name.lower()),
+            growth=growth_of(project.runner.wishes),
         )
     dark_s = sum(span.end_s - span.start_s for span in light if span.kind == "dark")
     return weeks, block_checks(project, weeks, asks, dark_s, way), way

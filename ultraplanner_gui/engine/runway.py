@@ -3,17 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from itertools import pairwise
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.wishes import Ramp, Wishes
 from ultraplanner_gui.science.training import (
     CLIMB_EQUIVALENT,
+    Growth,
     growth_steps,
     loading_weeks,
+    steps_in,
     taper_shares,
     weeks_for_steps,
 )
@@ -25,6 +28,7 @@ LONG_S = 36 * HOUR_S
 STEEP = 0.050
 REACHED = 0.98
 NEARLY = 0.85
+MOST_SLOWER = 0.25
 CLIMB_SHARE = {Level.FLOOR: 0.7, Level.USUAL: 0.9, Level.AMBITIOUS: 1.0}
 
 
@@ -44,7 +48,8 @@ class Runway:
     """Weeks until the race against the weeks the build-up needs, race week not counted.
 
     `reachable_week_m` and `reachable_longest_m` are what the rules allow by the race, no more
-    than is asked or run already.
+    than is asked or run already. `earliest` is the first day, of the race's weekday, that leaves
+    the weeks needed; `means` says what to do about it where the race is nearer than that.
     """
 
     weeks_there: int
@@ -54,6 +59,13 @@ class Runway:
     reachable_longest_m: float
     state: State
     reason: Message
+    earliest: date | None = None
+    means: tuple[Message, ...] = ()
+
+    @property
+    def weeks_spare(self) -> int:
+        """Weeks beyond those needed; below 0 where there are too few."""
+        return self.weeks_there - self.weeks_needed
 
 
 _Range = tuple[float, float, float]
@@ -213,24 +225,27 @@ def runway(
     weekly_m: float | None = None,
     longest_m: float | None = None,
     cutback_every: int = 4,
+    growth: Growth = Growth.ON,
 ) -> Runway:
     """Return the runway from *today*.
 
     *weekly_m* and *longest_m* are what the runner runs by now (default: what `runner` says).
     The first week is run at that volume; then every loading week grows by 10 %, every
-    *cutback_every*-th week counted back from the taper is a cutback. The greatest week and the
-    longest run, under the single-run rule, lie at least three weeks before the race.
+    *cutback_every*-th week counted back from the taper is a cutback, after which weeks grow on or
+    come back first as *growth* says. The greatest week and the longest run, under the single-run
+    rule, lie at least three weeks before the race.
     """
     week_m = max(LEAST_WEEK_M, runner.weekly_m if weekly_m is None else weekly_m)
     run_m = max(LEAST_RUN_M, runner.longest_m if longest_m is None else longest_m)
     taper = taper_weeks(race_s, race_day, first_weekday)
     there = whole_weeks(today, race_day, first_weekday)
     late = max(0, 3 - taper)
+    steps = steps_in(max(0, there - taper + 1), cutback_every, growth)
     loads = loading_weeks(max(0, there - taper + 1), cutback_every)
-    volume_m = _reached(week_m, asks.peak_week_m, loads - late - 1)
+    volume_m = _reached(week_m, asks.peak_week_m, steps - late)
     long_m = _reached(run_m, asks.longest_m, loads - late)
     volume_steps = growth_steps(week_m, asks.peak_week_m)
-    volume_weeks = weeks_for_steps(volume_steps + late, cutback_every)
+    volume_weeks = weeks_for_steps(volume_steps + late, cutback_every, growth)
     long_steps = growth_steps(run_m, asks.longest_m)
     long_weeks = weeks_for_steps(max(0, long_steps + late - 1), cutback_every)
     needed = max(volume_weeks, long_weeks) + taper - 1
@@ -243,7 +258,50 @@ def runway(
         long_m,
         _state(min(shares)),
         _reason(asks, week_m, run_m, (volume_m, long_m), (volume_weeks, long_weeks)),
+        earliest_day(today, race_day, first_weekday, needed),
+        _means(asks, (volume_m, long_m), race_s, needed - there),
     )
+
+
+def growth_of(wishes: Wishes) -> Growth:
+    """Return how weeks grow after a cutback by the runner's *wishes*."""
+    return Growth.BACK if wishes.ramp is Ramp.BACK else Growth.ON
+
+
+def earliest_day(today: date, race_day: date, first_weekday: int, needed: int) -> date:
+    """Return the first day of *race_day*'s weekday that has *needed* whole weeks before its own."""
+    days_in = (race_day - week_start(race_day, first_weekday)).days
+    day = week_start(today, first_weekday) + timedelta(weeks=needed, days=days_in)
+    while whole_weeks(today, day, first_weekday) < needed:
+        day += timedelta(weeks=1)
+    return day
+
+
+def _means(
+    asks: RaceAsks, reached: tuple[float, float], race_s: float, weeks_short: int
+) -> tuple[Message, ...]:
+    """Return what it means that only *reached* a week and in one run is possible by the race.
+
+    The shares are those of the table, read backward; common practice, no source.
+    """
+    share = min(reached[0] / asks.peak_week_m, reached[1] / asks.longest_m)
+    if share >= REACHED:
+        return ()
+    longest_s = asks.longest_s * reached[1] / asks.longest_m
+    means = [
+        message(LATER_RACE, max(1, weeks_short)),
+        message(SHORTER_RACE, Quantity(100.0 * share, "percent")),
+        message(
+            WALK_MORE,
+            Quantity(longest_s, "s"),
+            Quantity(max(0.0, race_s - longest_s), "s"),
+        ),
+    ]
+    slower = min(MOST_SLOWER, 1.0 - share)
+    means.append(
+        message(SLOWER_GOAL, Quantity(race_s * (1.0 + slower), "s"), Quantity(race_s, "s"))
+    )
+    return tuple(means)
 
 
 def _reached(start_m: float, asked_m: float, steps: int) -> float:
@@ -280,6 +338,21 @@ def _reason(
     return message(LONG_BINDS, needed[1], Quantity(run_m, "m"), run_asked)
 
 
+LATER_RACE = QT_TRANSLATE_NOOP(
+    "Runway", "A race {0} weeks later leaves time for all that is asked."
+)
+SHORTER_RACE = QT_TRANSLATE_NOOP(
+    "Runway",
+    "What can be reached is {0} of what this race asks: look for a race about as much shorter.",
+)
+WALK_MORE = QT_TRANSLATE_NOOP(
+    "Runway",
+    "The longest run comes to {0}, so {1} of the race lie beyond it: plan to walk early and hold "
+    "against the cutoffs.",
+)
+SLOWER_GOAL = QT_TRANSLATE_NOOP(
+    "Runway", "A target of {0} instead of {1} is more likely to hold, if the cutoffs allow it."
+)
 BOTH_SHORT = QT_TRANSLATE_NOOP(
     "Runway",
     "Volume reaches {0} a week of the {1} asked, the longest run {2} of the {3} asked.",
