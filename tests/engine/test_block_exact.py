@@ -18,6 +18,7 @@ from ultraplanner_gui.engine.block_layout import laid_out
 from ultraplanner_gui.engine.block_model import block_model
 from ultraplanner_gui.engine.block_options import task_of
 from ultraplanner_gui.engine.block_solver import End, Limits, solve
+from ultraplanner_gui.engine.block_stretch import NEEDS
 from ultraplanner_gui.engine.block_task import Day, Option, Task, Week
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind, Session
@@ -26,12 +27,8 @@ from ultraplanner_gui.plan.wishes import Away, Ramp, Wishes
 
 RACE_DAY = date(2027, 4, 17)
 QUICK = Search(nodes=3, time_s=30.0, gap=0.2)
-RUNNER = Runner(
-    weekly_m=48e3,
-    longest_m=20e3,
-    easy_mps=2.7,
-    available_s=(0, 5400, 3600, 5400, 0, 7 * HOUR, 9000),
-)
+FREE_S = (0, 5400, 3600, 5400, 0, 7 * HOUR, 9000)
+RUNNER = Runner(weekly_m=48e3, longest_m=20e3, easy_mps=2.7, available_s=FREE_S)
 REQUEST = BlockRequest(
     date(2027, 1, 25), RACE_DAY, 80e3, 2500.0, 2500.0, 13 * HOUR, RUNNER, dark_s=2 * HOUR
 )
@@ -254,6 +251,30 @@ def test_a_locked_run_that_breaks_a_rule_is_named():
     far = Session("far", date(2027, 2, 16), Kind.EASY, 60_000.0, 15_000.0, locked=True)
     plan = build_block(replace(REQUEST, locked=(far,)))
     assert {notes.LOCKED_FAR, notes.LOCKED_WEEK} <= {n.template for n in plan.notes}
+
+
+def test_time_that_is_wanting_is_said_by_weekday():
+    short = (0, 2400, 2400, 2400, 0, 4 * HOUR, 2400)
+    plan = best_block(replace(REQUEST, runner=replace(RUNNER, available_s=short)), QUICK).plan
+    said = {n.template: n.args for n in plan.notes if n.template in NEEDS}
+    assert said
+    for template, (needed, free) in said.items():
+        assert free.value == short[NEEDS.index(template)]
+        assert needed.value > free.value
+        assert needed.value % 300 == 0
+    enough = best_block(REQUEST, QUICK).plan
+    assert not {n.template for n in enough.notes} & set(NEEDS)
+
+
+def test_the_time_said_to_be_needed_is_enough():
+    # A day of two hours instead of the long one: what is asked for is then reached with it.
+    short = (*FREE_S[:5], 2 * HOUR, FREE_S[6])
+    request = replace(REQUEST, runner=replace(RUNNER, available_s=short))
+    said = {n.template: n.args[0].value for n in best_block(request, QUICK).plan.notes}
+    free = [said.get(NEEDS[day], seconds) for day, seconds in enumerate(short)]
+    given = replace(request, runner=replace(RUNNER, available_s=tuple(free)))
+    before, after = best_block(request, QUICK), best_block(given, QUICK)
+    assert after.longest_m > before.longest_m
 
 
 def test_days_away_hold_no_run():

@@ -16,10 +16,12 @@ from ultraplanner_gui.engine.block import BlockPlan, finished
 from ultraplanner_gui.engine.block_fill import Run
 from ultraplanner_gui.engine.block_layout import Layout, laid_out
 from ultraplanner_gui.engine.block_model import BlockModel, block_model
+from ultraplanner_gui.engine.block_notes import DAYS_HOLD, LONG_DAY_HOLDS
 from ultraplanner_gui.engine.block_options import task_of
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_score import Score, score_of
 from ultraplanner_gui.engine.block_solver import End, Found, Limits, solve
+from ultraplanner_gui.engine.block_stretch import time_needed
 from ultraplanner_gui.engine.block_task import Chosen
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
@@ -29,6 +31,7 @@ NODES = 400
 TIME_S = 9.0
 GAP = 0.002
 MINUTES_SHARE = 0.4
+HELD_BY_TIME = {DAYS_HOLD, LONG_DAY_HOLDS}
 WEEKS_TOGETHER = 3
 WEEKS_NODES = 20
 WEEKS_GAP = 0.002
@@ -105,8 +108,13 @@ def best_block(
     score = score_of(better, task)
     is_better = score < by_rules
     best = better if is_better else layout
+    plan = finished(best)
+    if HELD_BY_TIME & {note.template for note in plan.notes}:
+        free_s = request.runner.available_s
+        needed = time_needed(task, model.chosen(found.values), free_s)
+        plan = replace(plan, notes=(*plan.notes, *needed))
     peaks = float(best.filled.peak_m), float(best.filled.longest_m)
-    return ExactPlan(finished(best), is_better, gap, is_braked, took_s, by_rules, score, *peaks)
+    return ExactPlan(plan, is_better, gap, is_braked, took_s, by_rules, score, *peaks)
 
 
 def searched(

@@ -69,7 +69,8 @@ class Pick:
 class BlockModel:
     """The programme of a task and where to find its sessions in it.
 
-    `breaches` are columns that hold by how many metres a fixed session makes a rule give way.
+    `breaches` are columns that hold by how many metres a fixed session makes a rule give way,
+    `goals` those that hold what greatest week and longest run fall short of what is asked.
     """
 
     task: Task
@@ -79,6 +80,7 @@ class BlockModel:
     long: list[int] = field(default_factory=list)
     breaches: dict[tuple[str, int], int] = field(default_factory=dict)
     by_place: dict[int, list[Pick]] = field(default_factory=dict)
+    goals: set[int] = field(default_factory=set)
 
     def chosen(self, values: Sequence[float]) -> tuple[Chosen, ...]:
         """Return the sessions in *values*, by day."""
@@ -411,8 +413,9 @@ def _goals(model: BlockModel) -> None:
     rows, task = model.rows, model.task
     if task.last_load is None:
         return
-    rows.shortfall([(model.volume[task.peak], 1.0)], float(task.goal_m), PEAK)
-    rows.shortfall([(model.long[task.longest], 1.0)], float(task.goal_long_m), LONG)
+    peak, longest = (model.volume[task.peak], 1.0), (model.long[task.longest], 1.0)
+    model.goals.add(rows.shortfall([peak], float(task.goal_m), PEAK))
+    model.goals.add(rows.shortfall([longest], float(task.goal_long_m), LONG))
     for place, week in enumerate(task.weeks):
         longs = [p.metres for p in model.of(place, LONG_KINDS)]
         if longs and week.role is Role.CUTBACK:

@@ -263,7 +263,7 @@ class _Tasking:
         most = min(free, cap)
         if most < least:
             return None
-        return Option(kind, step_m, least, most, free, self._cost(day, kind))
+        return Option(kind, step_m, least, most, cap, self._cost(day, kind))
 
     def _cap_m(self, frame: Frame, day: date, kind: Kind, target_m: int) -> float:
         layout = self.layout

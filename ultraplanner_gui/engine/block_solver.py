@@ -77,9 +77,15 @@ def solve(
 
 
 def _quiet(highspy: Foreign, limits: Limits) -> Foreign:
-    highs = highspy.Highs()
+    class Quiet(highspy.Highs):  # type: ignore[misc]
+        """HiGHS that says nothing when it begins."""
+
+        def enableCallbacks(self) -> None:  # noqa: N802 - the name it has there
+            self.setOptionValue("output_flag", False)
+            super().enableCallbacks()
+
+    highs = Quiet()
     for name, value in (
-        ("output_flag", False),
         ("threads", 1),
         ("parallel", "off"),
         ("random_seed", 1),

@@ -16,14 +16,15 @@ HEAVY_KINDS = HARD_KINDS | {Kind.SECOND_LONG}
 class Option:
     """One kind of session a day may hold: metres of one step of time, fewest and most steps.
 
-    `free` is how many steps the day's free time holds; `cost` what choosing it costs.
+    `cap` is how many steps the kind may take where the day has time enough; `cost` what choosing
+    it costs.
     """
 
     kind: Kind
     step_m: int
     least: int
     most: int
-    free: int
+    cap: int
     cost: int = 0
 
 
