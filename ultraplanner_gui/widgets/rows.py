@@ -5,14 +5,15 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal, Slot
+from PySide6.QtGui import QFont, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
 from ultraplanner_gui.widgets.lane import Align, draw_text
+from ultraplanner_gui.widgets.motion import MARK_MS, moves
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
 
@@ -83,7 +84,16 @@ class Rule:
     """A hair line between groups."""
 
 
-Row = Title | Heads | Figure | CheckRow | Sentence | Rule
+@dataclass(frozen=True, slots=True)
+class Link:
+    """What can be done about the row above, in words; a click does it. `target` names it."""
+
+    text: str
+    target: str
+    topic: str = ""
+
+
+Row = Title | Heads | Figure | CheckRow | Sentence | Rule | Link
 
 
 class Rows(QWidget):
@@ -105,6 +115,10 @@ class Rows(QWidget):
         # Wrapping text is dear, and asked for by layout, painting and pointer alike.
         self._heights: dict[int, list[float]] = {}
         self._wraps: dict[tuple[str, int, float, bool], float] = {}
+        self._fresh: frozenset[int] = frozenset()
+        self._fading = QTimer(self)
+        self._fading.setSingleShot(True)
+        self._fading.timeout.connect(self._on_faded)
         self.setAccessibleName(name)
         self.setMouseTracking(True)
         policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
@@ -117,6 +131,7 @@ class Rows(QWidget):
         if rows == self._rows:
             return
         before, self._rows = self._rows, rows
+        self._mark_changes(before, rows)
         self._heights.clear()
         if self._cursor >= 0:
             self._go_to(self._cursor if _alike(before, rows) else -1)
@@ -126,6 +141,25 @@ class Rows(QWidget):
         height = self.heightForWidth(self.width())
         if height != self.height():
             self.setFixedHeight(height)
+        self.update()
+
+    def _mark_changes(self, before: tuple[Row, ...], now: tuple[Row, ...]) -> None:
+        """Mark for a moment the figures that changed in what stays the same otherwise."""
+        if not before or not _alike(before, now) or not moves():
+            self._fresh = frozenset()
+            return
+        pairs = enumerate(zip(before, now, strict=True))
+        self._fresh = frozenset(
+            n
+            for n, (was, row) in pairs
+            if isinstance(was, Figure) and isinstance(row, Figure) and was.now != row.now
+        )
+        if self._fresh:
+            self._fading.start(MARK_MS)
+
+    @Slot()
+    def _on_faded(self) -> None:
+        self._fresh = frozenset()
         self.update()
 
     @property
@@ -163,8 +197,12 @@ class Rows(QWidget):
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             top = 0.0
-            for row, height in zip(self._rows, self._heights_at(self.width()), strict=True):
-                self._paint_row(painter, row, QRectF(0.0, top, self.width(), height))
+            heights = self._heights_at(self.width())
+            for n, (row, height) in enumerate(zip(self._rows, heights, strict=True)):
+                rect = QRectF(0.0, top, self.width(), height)
+                if n in self._fresh and isinstance(row, Figure):
+                    self._paint_mark(painter, row, rect)
+                self._paint_row(painter, row, rect)
                 top += height
             if self.hasFocus():
                 around = self.rect() if self._cursor < 0 else self._place_of(self._cursor)
@@ -175,7 +213,7 @@ class Rows(QWidget):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         row = self._row_at(event.position())
         shape = Qt.CursorShape.WhatsThisCursor if topic_of_row(row) else Qt.CursorShape.ArrowCursor
-        leads = isinstance(row, CheckRow) and row.target
+        leads = isinstance(row, CheckRow | Link) and row.target
         self.setCursor(Qt.CursorShape.PointingHandCursor if leads else shape)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
@@ -187,7 +225,7 @@ class Rows(QWidget):
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             self._step(-1 if key is Qt.Key.Key_Up else 1)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
-            first = next((r for r in self._rows if isinstance(r, CheckRow) and r.target), None)
+            first = next((r for r in self._rows if _leads(r)), None)
             self._follow(first if self._cursor < 0 else self._rows[self._cursor])
         else:
             super().keyPressEvent(event)
@@ -202,7 +240,7 @@ class Rows(QWidget):
 
     def _follow(self, row: Row | None) -> None:
         """Go where *row* leads, or have it explained."""
-        if isinstance(row, CheckRow) and row.target:
+        if isinstance(row, CheckRow | Link) and row.target:
             self.chosen.emit(row.target)
         elif topic := topic_of_row(row):
             ask(self, topic)
@@ -252,7 +290,7 @@ class Rows(QWidget):
             return look.metrics(TEXT_PT, bold=True).height() + look.px(5)
         if isinstance(row, Figure):
             return look.metrics(TEXT_PT).height() + look.px(5)
-        if isinstance(row, CheckRow):
+        if isinstance(row, CheckRow | Link):
             return self._wrapped(row.text, width - round(look.px(26)), SMALL_PT) + look.px(6)
         if isinstance(row, Sentence):
             return self._wrapped(row.text, width, SMALL_PT) + look.px(5)
@@ -268,6 +306,16 @@ class Rows(QWidget):
             metrics = theme().metrics(size_pt, bold)
             height = self._wraps[key] = metrics.boundingRect(room, flags, text).height()
         return height
+
+    def _paint_mark(self, painter: QPainter, row: Figure, rect: QRectF) -> None:
+        """Draw the ground of a figure that has just changed."""
+        look = theme()
+        text = row.now + (" !" if row.warns else "")
+        width = look.metrics(TEXT_PT, bold=True).horizontalAdvance(text) + look.px(6)
+        ground = QRectF(rect.right() - width, rect.top() + 1.0, width, rect.height() - 2.0)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(look.colours["pale_teal"])
+        painter.drawRoundedRect(ground, 3.0, 3.0)
 
     def _paint_row(self, painter: QPainter, row: Row, rect: QRectF) -> None:
         look = theme()
@@ -302,6 +350,9 @@ class Rows(QWidget):
                 row.state,
             )
             self._paragraph(painter, rect.adjusted(indent, 0, 0, 0), row.text, SMALL_PT, "ink")
+        elif isinstance(row, Link):
+            room = rect.adjusted(look.px(26), 0, 0, 0)
+            self._paragraph(painter, room, row.text, SMALL_PT, "teal", underlined=True)
         elif isinstance(row, Sentence):
             self._paragraph(painter, rect, row.text, SMALL_PT, "soft")
         else:
@@ -317,8 +368,13 @@ class Rows(QWidget):
         size_pt: float,
         colour: str,
         bold: bool = False,
+        underlined: bool = False,
     ) -> None:
-        painter.setFont(theme().font(size_pt, bold))
+        font = theme().font(size_pt, bold)
+        if underlined:
+            font = QFont(font)
+            font.setUnderline(True)
+        painter.setFont(font)
         painter.setPen(theme().colours[colour])
         painter.drawText(rect, int(Qt.TextFlag.TextWordWrap | Align.AlignTop), text)
 
@@ -357,12 +413,17 @@ class Rows(QWidget):
 
 def topic_of_row(row: Row | None) -> str:
     """Return what the help says of *row*, empty for nothing."""
-    return row.topic if isinstance(row, Heads | Figure | CheckRow) else ""
+    return row.topic if isinstance(row, Heads | Figure | CheckRow | Link) else ""
 
 
 def _stops(row: Row) -> bool:
     """Whether the keys stop at *row*."""
-    return bool(topic_of_row(row)) or (isinstance(row, CheckRow) and bool(row.target))
+    return bool(topic_of_row(row)) or _leads(row)
+
+
+def _leads(row: Row) -> bool:
+    """Whether *row* leads somewhere, or does something."""
+    return isinstance(row, CheckRow | Link) and bool(row.target)
 
 
 def _alike(before: tuple[Row, ...], now: tuple[Row, ...]) -> bool:
@@ -373,7 +434,8 @@ def _alike(before: tuple[Row, ...], now: tuple[Row, ...]) -> bool:
 def _lasting(row: Row) -> str:
     if isinstance(row, Figure):
         return row.label
-    return f"{row.topic} {row.target}" if isinstance(row, CheckRow) else type(row).__name__
+    leads = isinstance(row, CheckRow | Link)
+    return f"{row.topic} {row.target}" if leads else type(row).__name__
 
 
 def _spoken(row: Row) -> str:
@@ -385,4 +447,4 @@ def _spoken(row: Row) -> str:
         return f"{row.label}: {row.now}" + (f" ({row.before})" if row.before else "")
     if isinstance(row, CheckRow):
         return f"{row.state}: {row.text}"
-    return row.text if isinstance(row, Sentence) else ""
+    return row.text if isinstance(row, Sentence | Link) else ""

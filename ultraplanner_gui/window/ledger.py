@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 from functools import partial
 
 from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
 
+from ultraplanner_gui.buildup.nearest_day import DaySeeker
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.desk.typing_pause import TypingPause
+from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.rows import Rows
@@ -59,6 +63,8 @@ class Ledger(QScrollArea):
         self._inside = inside
         self.setWidget(inside)
         self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
+        self._seeker = DaySeeker(document, self)
+        self._seeker.found.connect(self._refresh)
         self._upper.chosen.connect(self._on_chosen)
         for rows in (self._upper, self._lower):
             rows.reached.connect(partial(self._bring_into_sight, rows))
@@ -103,7 +109,21 @@ class Ledger(QScrollArea):
     @Slot(str)
     def _on_chosen(self, target: str) -> None:
         kind, _, key = target.partition(":")
-        self._selection.choose(kind, key)
+        if kind == ledger_buildup.MEND:
+            self._mend(key)
+        elif kind == ledger_buildup.TO_DAY:
+            session, _, day = key.rpartition(":")
+            self._document.perform(MoveSession(session, date.fromisoformat(day)))
+        else:
+            keys = key.split(",")
+            self._selection.choose_all(kind, keys, keys[0])
+
+    def _mend(self, place: str) -> None:
+        """Do what the check at *place* in the list of checks proposes."""
+        checks = self._document.outlook.checks
+        mend = checks[int(place)].mend if int(place) < len(checks) else None
+        if mend is not None:
+            self._document.perform(MendBlock(mend))
 
     def _put_first(self, race_first: bool) -> None:
         if race_first == self._is_race_first:
@@ -116,10 +136,13 @@ class Ledger(QScrollArea):
         for place, widget in enumerate(order):
             self._box.insertWidget(place, widget)
 
+    @Slot()
     def _refresh(self) -> None:
         now, before, words = self._document.shown, self._document.before, self._words()
         upper = (
-            ledger_buildup.session_rows(now, before, self._session, words)
+            ledger_buildup.session_rows(
+                now, before, self._session, words, self._seeker.day_for(self._session)
+            )
             if self._session
             else ledger_buildup.build_up_rows(now, before, words, self._week)
         )

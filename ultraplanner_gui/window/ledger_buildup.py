@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 
 from ultraplanner_gui.engine.checks import Check
+from ultraplanner_gui.engine.checks_runs import actual_m
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
-from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
+from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
-from ultraplanner_gui.wording.words import Words
+from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
+MOST_LED_TO = 3
+#: Targets of links: the mend of a check, by its place, and a day for a session.
+MEND, TO_DAY = "mend", "to day"
 _URGENCY = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
 _ROLE_TOPICS = {
     Role.LOADING: "weeks to go",
@@ -23,8 +29,13 @@ _ROLE_TOPICS = {
 }
 
 
-def session_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple[Row, ...]:
-    """Return the rows for the session *key*, its week and the checks it touches."""
+def session_rows(
+    now: Outlook, before: Outlook, key: str, words: Words, better: date | None = None
+) -> tuple[Row, ...]:
+    """Return the rows for the session *key*, its week and the checks it touches.
+
+    *better* is the nearest day on which it would break nothing, if one was found.
+    """
     session = _session(now, key)
     if session is None:
         return build_up_rows(now, before, words)
@@ -34,8 +45,10 @@ def session_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
     week = next((w for w in now.weeks if w.to_go == to_go), None)
     if week is not None:
-        rows += [Rule(), *week_rows(before, week, words)]
+        rows += [Rule(), *week_rows(before, week, words, now)]
     rows += _touched_checks(now, key, week, words)
+    if better is not None:
+        rows.append(_better_day(now, session, better, words))
     return tuple(rows)
 
 
@@ -55,7 +68,7 @@ def build_up_rows(
     here = next((w for w in now.weeks if w.to_go == this), None)
     week = next((w for w in now.weeks if w.start.isoformat() == week_start), here)
     if week is not None:
-        rows += week_rows(before, week, words)
+        rows += week_rows(before, week, words, now)
     if now.asks is not None:
         peak = max((w.distance_m for w in now.weeks), default=0.0)
         longest = max((w.longest_m for w in now.weeks), default=0.0)
@@ -71,7 +84,9 @@ def build_up_rows(
     return tuple(rows)
 
 
-def week_rows(before: Outlook, week: WeekFigures, words: Words) -> list[Row]:
+def week_rows(
+    before: Outlook, week: WeekFigures, words: Words, now: Outlook | None = None
+) -> list[Row]:
     """Return the rows for one week, before and now."""
     was = next((w for w in before.weeks if w.start == week.start), week)
     name = tr("{0} to go, {1} week").format(week.to_go, tr(week.role))
@@ -89,6 +104,11 @@ def week_rows(before: Outlook, week: WeekFigures, words: Words) -> list[Row]:
         pairs.add(tr("Of last loading week"), "of last loading week", of_last)
     share = _share(was, words), _share(week, words)
     pairs.add(tr("Longest, share"), "long-run share", share)
+    longest = each(words.distance, was.longest_m, week.longest_m)
+    pairs.add(tr("Longest run"), "longest run of the week", longest)
+    if now is not None:
+        reference = (_of_30_days(before, was, words), _of_30_days(now, week, words))
+        pairs.add(tr("30 days before it"), "longest run of the week", reference)
     on_feet = each(words.duration, was.on_feet_s, week.on_feet_s)
     pairs.add(tr("On feet"), "time on feet", on_feet)
     pairs.add(tr("Climb"), "weekly climb", each(words.height, was.climb_m, week.climb_m))
@@ -179,12 +199,14 @@ def _loose_checks(now: Outlook, words: Words) -> list[Row]:
         return [Heads(tr("Every check holds"), topic="checks")]
     rows: list[Row] = [Heads(tr("Checks that do not hold"), topic="checks")]
     for checks in sorted(loose.values(), key=lambda g: min(_URGENCY[c.state] for c in g)):
-        row = _check_row(min(checks, key=lambda c: _URGENCY[c.state]), words)
+        worst = min(checks, key=lambda c: _URGENCY[c.state])
+        row = _check_row(worst, words)
         others = len(checks) - 1
         if others:
             more = tr("{0} And once more.") if others == 1 else tr("{0} And {1} times more.")
             row = replace(row, text=more.format(row.text, others))
         rows.append(row)
+        rows += _mend_rows(now, worst, words)
     return rows
 
 
@@ -197,12 +219,51 @@ def _touched_checks(now: Outlook, key: str, week: WeekFigures | None, words: Wor
     if not touched:
         return []
     touched.sort(key=lambda c: _URGENCY[c.state])
-    rows = [_check_row(c, words) for c in touched[:MOST_CHECKS]]
-    return [Rule(), Heads(tr("Checks it touches"), topic="checks"), *rows]
+    rows: list[Row] = [Rule(), Heads(tr("Checks it touches"), topic="checks")]
+    for check in touched[:MOST_CHECKS]:
+        rows.append(_check_row(check, words))
+        rows += _mend_rows(now, check, words)
+    return rows
+
+
+def _mend_rows(now: Outlook, check: Check, words: Words) -> list[Row]:
+    """Return what would put *check* right, as a link."""
+    if check.mend is None:
+        return []
+    place = next(n for n, c in enumerate(now.checks) if c is check)
+    return [Link(words.say(check.mend.text), f"{MEND}:{place}", topic="mend")]
+
+
+def _better_day(now: Outlook, session: Session, day: date, words: Words) -> Link:
+    to_go = weeks_to_go(day, now.project.race.day, now.project.first_weekday)
+    text = tr("{0} of {1} to go would hold").format(words.weekday(day.weekday()), to_go)
+    if to_go == 0:
+        text = tr("{0} of the race week would hold").format(words.weekday(day.weekday()))
+    return Link(text, f"{TO_DAY}:{session.key}:{day.isoformat()}", topic="mend")
+
+
+def _of_30_days(outlook: Outlook, week: WeekFigures, words: Words) -> str:
+    """Return the longest run of the 30 days before the week's own longest one."""
+    runs = [
+        (s.day.toordinal(), actual_m(s)) for s in outlook.project.block.sessions if actual_m(s) > 0
+    ]
+    keys = frozenset(week.sessions)
+    own = [s for s in outlook.project.block.sessions if s.key in keys and actual_m(s) > 0]
+    if not own:
+        return NONE
+    day = max(own, key=actual_m).day.toordinal()
+    metres = longest_before(runs, day)
+    if not metres or day - WINDOW_DAYS < runs[0][0]:
+        metres = max(metres, outlook.project.runner.longest_m)
+    return words.distance(metres)
 
 
 def _check_row(check: Check, words: Words) -> CheckRow:
-    target = f"session:{check.sessions[0]}" if check.sessions else ""
+    # Checks of a whole week lead to it, those of some sessions to all of them.
+    is_week = len(check.weeks) == 1 and len(check.sessions) > MOST_LED_TO
+    target = f"session:{check.sessions[0]}" if is_week else ""
+    if check.sessions and not is_week:
+        target = f"session:{','.join(check.sessions[:MOST_LED_TO])}"
     text, source = words.say(check.text), words.say(check.source)
     return CheckRow(check.state, text, source, target, topic=check.rule)
 

@@ -147,4 +147,40 @@ TOPICS: tuple[Topic, ...] = (
         see=("day grid", "this week", "checks"),
         words=QT_TRANSLATE_NOOP("Help", "drag copy paste repeat swap lock select keys shelf kinds"),
     ),
+    Topic(
+        "mend",
+        QT_TRANSLATE_NOOP("Help", "Mends"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A line underlined beneath a check says what would put it right; a click, or Enter on "
+            "it, does that as one step. Where a dragged session breaks a rule and the hand rests, "
+            "the nearest day that would hold is looked for.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "That day breaks no rule for the session and leaves no other rule worse than before "
+            "the drag; it has time free and no other run.",
+        ),
+        (PLAN,),
+        see=("checks", "missed days"),
+        words=QT_TRANSLATE_NOOP("Help", "repair fix suggestion nearest day"),
+    ),
+    Topic(
+        "longest run of the week",
+        QT_TRANSLATE_NOOP("Help", "Longest run, and the 30 days before it"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The longest run of the week, planned or done, and the longest of the 30 days before "
+            "it: the first should exceed the second by 10 % at most. Before 30 days lie behind, "
+            "the longest run you entered counts.",
+        ),
+        sources=(
+            published(
+                "Frandsen et al. 2025, Br J Sports Med 59:1203",
+                QT_TRANSLATE_NOOP("Help", "Observed in 5205 runners; no trial."),
+            ),
+        ),
+        see=("single run", "long-run share"),
+        words=QT_TRANSLATE_NOOP("Help", "reference 30-day"),
+    ),
 )
