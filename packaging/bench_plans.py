@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from functools import cache
 from pathlib import Path
@@ -99,7 +100,7 @@ def _session(number: int, day: date) -> Session:
     if day >= TODAY:
         return session
     done = Done(distance_m * 0.98, session.duration_s, session.climb_m, session.drop_m)
-    return Session(*(getattr(session, name) for name in session.__slots__[:-2]), done=done)
+    return replace(session, done=done)
 
 
 def _fuel() -> FuelPlan:

@@ -13,6 +13,7 @@ from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.exchange.foods_in import read_foods
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Block, Done, Gut, Session, week_start
+from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
 from ultraplanner_gui.plan.course import Course, Offer
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.project import Project
@@ -48,6 +49,8 @@ HARD_NOTES = {
 }
 GOAL_S = 20.25 * 3600
 LIMIT_S = 24 * 3600.0
+#: A mild day, whatever the season the demo is opened in.
+CONDITIONS = Conditions(ValleyForecast(9.0, 19.0, 60.0, 200.0), lamp_s=14 * 3600.0)
 RUNNER = Runner(
     name="Demo runner",
     body_kg=68.0,
@@ -82,6 +85,7 @@ def demo_project(today: date) -> Project:
         ),
         notes="Ask the organisers about poles. Book the room for two nights.",
         first_weekday=MONDAY,
+        conditions=CONDITIONS,
     )
     outlook = derive(project, None, today)
     assert outlook.target is not None

@@ -86,3 +86,13 @@ def _joined(place_m: list[float], is_walked: list[bool]) -> list[tuple[float, bo
 def walked_m(parts: Sequence[Stretch]) -> float:
     """Return how far is walked in all."""
     return sum(part.length_m for part in parts if part.is_walked)
+
+
+def walked_between(parts: Sequence[Stretch], start_m: float, end_m: float) -> tuple[float, float]:
+    """Return how far and how long is walked between two places."""
+    inside = [
+        (min(part.end_m, end_m) - max(part.start_m, start_m), part.speed_mps)
+        for part in parts
+        if part.is_walked and part.start_m < end_m and part.end_m > start_m
+    ]
+    return sum(m for m, _ in inside), sum(m / mps for m, mps in inside)

@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
+import numpy as np
+
 from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.environment import Effects
 from ultraplanner_gui.engine.light import LightSpan, light_spans
@@ -16,7 +18,7 @@ from ultraplanner_gui.engine.race_checks import race_checks
 from ultraplanner_gui.engine.sections import SectionFigures, section_figures, shaped_target
 from ultraplanner_gui.engine.walk_in import Cutoff, Walker, WalkIn, course_cutoffs, walk_in
 from ultraplanner_gui.engine.warmth import Warmth, warmth
-from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
 
@@ -37,6 +39,19 @@ class RaceFigures:
     warmth: Warmth | None
     checks: tuple[Check, ...]
     trouble: Message | None
+
+    def walk_spare_s(self, places_m: Sequence[float]) -> FloatArray:
+        """Return how much later than the target one could be at places and still walk the rest in.
+
+        Below zero the rest cannot be walked in; infinite beyond the last cutoff.
+        """
+        latest_s = np.interp(places_m, self.walk.distance_m, self.walk.latest_s)
+        return np.asarray(latest_s - self.target.arrivals_s(places_m), dtype=np.float64)
+
+    @property
+    def walk_in_from_m(self) -> float | None:
+        """The first place from which the target is never too late to walk the rest in."""
+        return self.walk.first_point_m(self.target)
 
 
 def race_figures(

@@ -16,11 +16,13 @@ from ultraplanner_gui.engine.pacing import PacePlan, Stop, flat_length_m, pace_a
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.recorded_pace import recorded_pace
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
+from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 Kind = Literal["race", "long run"]
+_KINDS: dict[ResultKind, Kind] = {ResultKind.RACE: "race", ResultKind.LONG_RUN: "long run"}
 
 # How time grows with distance, T2 = T1 (D2 / D1) ** k: Riegel 1981, American Scientist 69:285-290,
 # with 1.06 to 1.08 up to four hours. Beyond, no exponent is published; 1.12 to 1.18 up to a
@@ -95,6 +97,11 @@ def flat_equivalent_m(distance_m: float, climb_m: float) -> float:
     gradient = 2.0 * climb_m / sloped_m
     up, down = pace_cost([gradient, -gradient])
     return distance_m - sloped_m + sloped_m * float(up + down) / 2.0
+
+
+def result_of_run(run: PastRun) -> Result:
+    """Return a run that was typed in as a result."""
+    return Result(run.distance_m, run.climb_m, run.time_s, _KINDS[run.kind], run.name)
 
 
 def result_of(recording: Recording, kind: Kind = "race", runner: Runner | None = None) -> Result:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from datetime import date
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QPainter, QPen
+from PySide6.QtGui import QBrush, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
@@ -26,6 +27,7 @@ from ultraplanner_gui.widgets.tokens import Stroke
 
 HOUR_S = 3600.0
 MARK_PX = 64.0
+WALK_STEP_PX = 8.0
 ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
 
@@ -58,9 +60,25 @@ class InHandLane(RaceLane):
         self._paint_steps(painter, body, scale)
         if self.document.before.sections is not self.shown.sections:
             self._paint_before(painter, body, scale)
+        self._paint_walk_in(painter, body, scale)
         painter.restore()
 
     def readout(self, at: QPointF) -> str:
+        said = self._in_hand_said(at)
+        race, words = self.shown.race, self.words()
+        if not said or race is None:
+            return said
+        spare_s = float(race.walk_spare_s([self.place_at(at.x())])[0])
+        if not math.isfinite(spare_s):
+            return said
+        if spare_s < 0.0:
+            return f"{said}\n{self.tr('From here the rest cannot be walked in.')}"
+        walk = self.tr("{0} later the rest can still be walked in, only if well.").format(
+            words.duration(spare_s)
+        )
+        return f"{said}\n{walk}"
+
+    def _in_hand_said(self, at: QPointF) -> str:
         at_m, words = self.place_at(at.x()), self.words()
         section = next((s for s in self.shown.sections if at_m <= s.end_m), None)
         if section is None or section.in_hand_s is None:
@@ -130,6 +148,34 @@ class InHandLane(RaceLane):
         ink = theme().colours["ink"]
         for left, right, seconds in self._steps(self.document.before.sections, body):
             draw_level(painter, (left, right), scale.y(seconds), ink, 1.0, Qt.PenStyle.DashLine)
+
+    def _paint_walk_in(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        """Draw the walk-in limit: how late one could be and still walk the rest in, if well."""
+        race, look = self.shown.race, theme()
+        if race is None:
+            return
+        steps = max(2, int(body.width() / WALK_STEP_PX))
+        xs = [body.left() + body.width() * k / steps for k in range(steps + 1)]
+        spare_s = race.walk_spare_s([self.place_at(x) for x in xs]).tolist()
+        points = [
+            QPointF(x, min(max(scale.y(s), body.top() - 2.0), body.bottom() + 2.0))
+            for x, s in zip(xs, spare_s, strict=True)
+            if math.isfinite(s)
+        ]
+        if not points:
+            return
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(QPen(look.colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine))
+        painter.drawPolyline(QPolygonF(points))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        text, metrics = self.tr("walk-in limit, only if well"), look.metrics(UNIT_PT)
+        inside = [p for p in points if body.top() <= p.y() <= body.bottom()]
+        if not inside or metrics.horizontalAdvance(text) > body.width() / 3:
+            return
+        width, height = metrics.horizontalAdvance(text), metrics.height()
+        top = min(max(inside[-1].y() + 1.0, body.top()), body.bottom() - height)
+        place = QRectF(body.right() - width - 6.0, top, width, height)
+        draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
 
 
 class LightLane(RaceLane):

@@ -25,6 +25,7 @@ from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
 
 GRIP_PX = 6.0
+WALKED_PX = 1.5
 KEY_STEP_S = 60.0
 KEY_STEP_M = 100.0
 SLOWEST_TARGET_MPS = 0.2
@@ -76,15 +77,27 @@ class TargetLane(RaceLane):
         for section in sections:
             self._paint_step(painter, body, scale, section, before.get(section.key, section))
         self._paint_forecast(painter, body, scale)
+        self._paint_walked(painter, body)
         painter.restore()
 
     def readout(self, at: QPointF) -> str:
         section = self._section_at(at.x())
         if section is None:
             return ""
-        return self.tr("{0}. Drag the top to change it, the right edge to move the end.").format(
+        said = self.tr("{0}. Drag the top to change it, the right edge to move the end.").format(
             self._said(section)
         )
+        at_m, words = self.place_at(at.x()), self.words()
+        part = next((p for p in self.shown.walked if p.start_m <= at_m < p.end_m), None)
+        if part is None or not part.is_walked:
+            return said
+        walk = self.tr("Walked here: {0} at {1} {2}, {3} up.").format(
+            words.distance(part.length_m, 1),
+            words.pace(1.0 / part.speed_mps),
+            words.pace_unit,
+            words.height(part.climb_m),
+        )
+        return f"{said}\n{walk}"
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         if event.button() is not Qt.MouseButton.LeftButton:
@@ -329,6 +342,21 @@ class TargetLane(RaceLane):
                 place = QRectF(left + 5, top, right - left, small.height())
                 draw_text(painter, place, text, look.colours["soft"], look.font(UNIT_PT))
                 is_named = True
+
+    def _paint_walked(self, painter: QPainter, body: QRectF) -> None:
+        """Dot the foot of the lane where the target is walked."""
+        y = body.bottom() - WALKED_PX
+        lines = [
+            QLineF(self.x_of(part.start_m, body), y, self.x_of(part.end_m, body), y)
+            for part in self.shown.walked
+            if part.is_walked
+        ]
+        pen = QPen(theme().colours["ink"], Stroke.HEAVY, Qt.PenStyle.DotLine)
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(pen)
+        painter.drawLines(lines)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
 
     def _paint_pin(self, painter: QPainter, at: QPointF) -> None:
         painter.setPen(Qt.PenStyle.NoPen)

@@ -31,6 +31,7 @@ from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.block_deeds import BlockDeeds
 from ultraplanner_gui.window.buildup_deeds import BuildUpDeeds
 from ultraplanner_gui.window.card_deeds import CardDeeds
+from ultraplanner_gui.window.pace_deeds import PaceDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.plan.project import Project
@@ -49,7 +50,7 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
-class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds):
+class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds):
     """The slots behind the actions of one window."""
 
     @cached_property

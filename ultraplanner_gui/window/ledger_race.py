@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from ultraplanner_gui.engine.fuelling import FuelFigures
+from ultraplanner_gui.engine.gait import walked_between, walked_m
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.race_checks import ODDS_HOLD, dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
-from ultraplanner_gui.wording.words import Words
+from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
 
@@ -34,12 +38,15 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
             tr("Window"),
             window,
             help_text=tr(
-                "Where 8 of 10 arrivals fall, about the forecast; an estimate of our own."
+                "Where 8 of 10 arrivals fall in 10,000 simulated races; an estimate of our own."
             ),
             topic="arrival window",
         )
     )
+    _add_curves(pairs, was, section, words)
+    _add_walked(pairs, before, now, was, section, words)
     _add_cutoff(pairs, was, section, words)
+    _add_latest(pairs, (before, now), (was, section), words)
     title = Title(tr("{0} to {1}").format(start, section.name or tr("Finish")))
     return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words))
 
@@ -73,6 +80,8 @@ def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         return tuple(rows)
     if now.trouble is not None:
         rows.append(CheckRow(State.BREAKS, words.say(now.trouble), topic="fixed target"))
+    rows += _race_checks(now, words)
+    rows += _day_rows(now, before, words)
     rows += _fuel_rows(now.fuel, before.fuel or now.fuel, now.target.finish_s / 3600.0, words)
     rows += [Sentence(words.say(repair)) for repair in course.repairs]
     return tuple(rows)
@@ -97,7 +106,7 @@ def _add_ground(pairs: Pairs, was: SectionFigures, section: SectionFigures, word
 def _add_cutoff(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
     if section.to_cutoff_s is not None:
         pairs.add(
-            tr("To this cutoff"),
+            tr("To this cutoff, leaving") if section.cutoff_is_departure else tr("To this cutoff"),
             "to this cutoff",
             each(words.duration, was.to_cutoff_s, section.to_cutoff_s),
             section.to_cutoff_s < 0,
@@ -110,6 +119,100 @@ def _add_cutoff(pairs: Pairs, was: SectionFigures, section: SectionFigures, word
             section.in_hand_s < 0,
             tr("So much later, every later cutoff is still met at planned speed."),
         )
+
+
+def _add_curves(pairs: Pairs, was: SectionFigures, section: SectionFigures, words: Words) -> None:
+    """Add what the forecast takes for the section, and how far that lies from the target."""
+
+    def apart(figures: SectionFigures) -> str:
+        more_s = figures.forecast_moving_s - figures.moving_s
+        return (
+            f"{words.duration(figures.forecast_moving_s)}, {words.signed(words.duration(more_s))}"
+        )
+
+    pairs.add(tr("Forecast takes"), "forecast", each(apart, was, section))
+
+
+def _add_walked(
+    pairs: Pairs,
+    before: Outlook,
+    now: Outlook,
+    was: SectionFigures,
+    section: SectionFigures,
+    words: Words,
+) -> None:
+    """Add how much of the section is walked, and how fast."""
+
+    def walked(look: Outlook, figures: SectionFigures) -> str:
+        far_m, long_s = walked_between(look.walked, figures.start_m, figures.end_m)
+        if far_m < 1.0:
+            return tr("none")
+        return tr("{0} at {1} {2}").format(
+            words.distance(far_m, 1), words.pace(long_s / far_m), words.pace_unit
+        )
+
+    pairs.add(tr("Walked"), "walking", (walked(before, was), walked(now, section)))
+
+
+def _add_latest(
+    pairs: Pairs,
+    looks: tuple[Outlook, Outlook],
+    both: tuple[SectionFigures, SectionFigures],
+    words: Words,
+) -> None:
+    """Add the odds and the latest times at the end of the section."""
+
+    def clocks(of: Callable[[SectionFigures], float | None]) -> tuple[str, str]:
+        was, now = (
+            NONE
+            if of(figures) is None
+            else words.clock(look.project.race.clock(of(figures) or 0.0))
+            for look, figures in zip(looks, both, strict=True)
+        )
+        return was, now
+
+    section = both[1]
+    if section.chance is not None:
+        days = [NONE if s.chance is None else words.say(s.chance.sentence) for s in both]
+        few = section.chance.twentieths < ODDS_HOLD
+        pairs.add(tr("Makes it"), "odds", (days[0], days[1]), few)
+    if section.leave_by_s is not None:
+        help_text = tr("Leave later, and a cutoff is missed even at planned speed.")
+        pairs.add(tr("Leave by"), "leave by", clocks(lambda s: s.leave_by_s), help_text=help_text)
+    if section.walk_leave_by_s is not None:
+        help_text = tr("Leave by then and the rest can be walked in, only if you are well.")
+        pairs.add(
+            tr("Leave by, to walk in"),
+            "walk-in limit",
+            clocks(lambda s: s.walk_leave_by_s),
+            help_text=help_text,
+        )
+
+
+def _race_checks(now: Outlook, words: Words) -> list[Row]:
+    return [
+        CheckRow(c.state, words.say(c.text), words.say(c.source), topic=c.rule)
+        for c in now.race_checks
+    ]
+
+
+def _day_rows(now: Outlook, before: Outlook, words: Words) -> list[Row]:
+    """Return what there is to say of the whole day: dark, walking, where the rest is a walk."""
+    race, old = now.race, before.race or now.race
+    if race is None or old is None:
+        return []
+    pairs = Pairs(tr("The day"), before is not now, "race day")
+    pairs.add(tr("Dark"), "lamp", each(words.duration, dark_s(old.light), dark_s(race.light)))
+    far = each(lambda look: words.distance(walked_m(look.walked), 1), before, now)
+    pairs.add(tr("Walked"), "walking", far)
+    if race.walk.cutoffs:
+        from_m = each(lambda figures: words.distance(figures.walk_in_from_m, 1), old, race)
+        pairs.add(tr("Rest can be walked in from"), "walk-in limit", from_m)
+    if race.warmth is not None:
+        low_c, high_c = (float(f(race.warmth.temperature_c)) for f in (min, max))
+        said = f"{words.temperature_bare(low_c)} – {words.temperature(high_c)}"
+        pairs.rows.append(Figure(tr("Air on your way"), said, topic="warmth"))
+    return pairs.rows
 
 
 def _carry_rows(now: Outlook, start_m: float, start: str, words: Words) -> list[Row]:

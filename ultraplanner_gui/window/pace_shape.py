@@ -1,0 +1,139 @@
+"""The form for the shape of the target, and for what is left when walking."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QLabel,
+    QRadioButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.pace import MOST_FADE_SHARE, SetTiredWalk, ShapeTarget
+from ultraplanner_gui.edits.race import RUNNER_RANGES
+from ultraplanner_gui.plan.pacing import USUAL_FADE_SHARE, Pacing
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.widgets.fields import WholeField
+from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.theme import dress, theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.wording.words import Words
+
+WIDTH_PX = 480.0
+
+
+class ShapeForm(QDialog):
+    """How the target of *project* is shaped; *sent* takes each edit and says what is wrong."""
+
+    def __init__(
+        self,
+        project: Project,
+        words: Words,
+        sent: Callable[[Edit], str],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._project, self._sent = project, sent
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.setWindowTitle(self.tr("Shape of the target"))
+        set_topic(self, "shape of the target")
+        self.even = QRadioButton(self.tr("&Even effort from start to finish"), self)
+        self.half = QRadioButton(self.tr("&Half of the forecast's fade, the usual"), self)
+        self.own = QRadioButton(self.tr("Own amount of &fade"), self)
+        self.share = WholeField(words, 0, 100 * MOST_FADE_SHARE, "%", 5, self)
+        self.share.setAccessibleName(self.tr("Part of the forecast's fade kept"))
+        self.holds = QCheckBox(self.tr("Hold the fi&nish when a section is changed"), self)
+        set_topic(self.holds, "fixed target")
+        low, high = RUNNER_RANGES["tired_walk"]
+        self.walk = WholeField(words, 100 * low, 100 * high, "%", 5, self)
+        set_topic(self.walk, "walk-in limit")
+        self._trouble = QLabel("", self)
+        self._trouble.setWordWrap(True)
+        self._trouble.hide()
+        self._lay_out()
+        self._fill()
+        self.own.toggled.connect(self.share.setEnabled)
+
+    def pacing(self) -> Pacing:
+        """Return the shape as the fields have it."""
+        share = self.share.value() / 100.0
+        if self.even.isChecked():
+            share = 0.0
+        elif self.half.isChecked():
+            share = USUAL_FADE_SHARE
+        return Pacing(share, self.holds.isChecked())
+
+    def accept(self) -> None:
+        """Hand over what was chosen; stay open and say why if it cannot be taken."""
+        shape = ShapeTarget(self.pacing())
+        walk = SetTiredWalk(self.walk.value() / 100.0)
+        for edit, now in (
+            (shape, self._project.pacing == shape.pacing),
+            (walk, abs(self._project.runner.tired_walk - walk.tired_walk) < 0.005),
+        ):
+            trouble = "" if now else self._sent(edit)
+            if trouble:
+                dress(self._trouble, Pt.TEXT, theme().colours.clay)
+                self._trouble.setText(trouble)
+                self._trouble.show()
+                return
+        super().accept()
+
+    def _lay_out(self) -> None:
+        box = QVBoxLayout(self)
+        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+        box.setSpacing(Space.APART)
+        box.addWidget(self._head(self.tr("The target keeps")))
+        for choice in (self.even, self.half, self.own):
+            box.addWidget(choice)
+        form = QFormLayout()
+        form.addRow(self.tr("Of the forecast's fade, &part"), self.share)
+        box.addLayout(form)
+        box.addWidget(
+            self._small(
+                self.tr(
+                    "100 % is the forecast itself: start fast, slow down. The night and the ground "
+                    "slow every shape."
+                )
+            )
+        )
+        box.addWidget(self.holds)
+        box.addWidget(self._head(self.tr("Walking the rest in")))
+        walk = QFormLayout()
+        walk.addRow(self.tr("Tired, of a fresh hiker's &speed"), self.walk)
+        box.addLayout(walk)
+        box.addWidget(self._trouble)
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
+        buttons.addButton(self.tr("Se&t"), QDialogButtonBox.ButtonRole.AcceptRole)
+        buttons.accepted.connect(self.accept)
+        buttons.rejected.connect(self.reject)
+        box.addWidget(buttons)
+        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+
+    def _fill(self) -> None:
+        pacing = self._project.pacing
+        self.share.setValue(round(100.0 * pacing.fade_share))
+        choice = {0.0: self.even, USUAL_FADE_SHARE: self.half}.get(pacing.fade_share, self.own)
+        choice.setChecked(True)
+        self.share.setEnabled(choice is self.own)
+        self.holds.setChecked(pacing.holds_finish)
+        self.walk.setValue(round(100.0 * self._project.runner.tired_walk))
+
+    def _head(self, text: str) -> QLabel:
+        label = QLabel(text, self)
+        dress(label, Pt.HEAD, theme().colours.ink, bold=True)
+        return label
+
+    def _small(self, text: str) -> QLabel:
+        label = QLabel(text, self)
+        label.setWordWrap(True)
+        dress(label, Pt.LABEL, theme().colours.soft)
+        return label
