@@ -183,7 +183,8 @@ def test_every_card_is_explained(window):
         for x in range(0, preview.width(), 20)
         for y in range(0, preview.height(), 20)
     }
-    assert spots == {"", "pace card", "fuel card"}
+    assert {"", "pace card", "fuel card", "crew sheet", "who I am"} <= spots
+    assert spots - {""} <= TOPICS.keys()
 
 
 # F1
