@@ -11,6 +11,7 @@ from PySide6.QtCore import QPoint, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import (
     QFocusEvent,
     QKeyEvent,
+    QKeySequence,
     QMouseEvent,
     QPainter,
     QPen,
@@ -20,11 +21,11 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.edits.fuel import AddItem, MoveItem, RemoveItem
+from ultraplanner_gui.edits.fuel import AddItem, CopyItem, MoveItem, RemoveItem
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import Food, FuelItem, Shape
+from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
@@ -57,7 +58,7 @@ class FuelLane(RaceLane):
     """Tokens can be dragged along the clock; the line above them follows on every move.
 
     Keys: arrows choose an item; Enter picks it up, then left and right move it a minute (with
-    Shift ten); Enter puts it down, Esc puts it back, Delete removes it.
+    Shift ten); Enter puts it down, Esc puts it back, Delete removes it, Copy copies it.
     """
 
     lines_over = False
@@ -97,7 +98,7 @@ class FuelLane(RaceLane):
         self._paint_line(painter, graph, scale, self.shown, is_before=False)
         painter.restore()
         self._paint_tokens(painter, body)
-        if not self.shown.project.fuel.items:
+        if not self.shown.items:
             self.paint_empty(
                 painter,
                 body,
@@ -115,7 +116,9 @@ class FuelLane(RaceLane):
     def _said(self, item: FuelItem) -> str:
         words = self.words()
         food = self.shown.project.fuel.food(item.food)
-        return self.tr("{0} {1}, {2} of carbs, at {3} ({4})").format(
+        kept = self.tr("{0} {1}, {2} of carbs, at {3} ({4}), keeps its place")
+        timed = self.tr("{0} {1}, {2} of carbs, at {3} ({4})")
+        return (timed if item.at_m is None else kept).format(
             words.servings(item.servings),
             food.name,
             words.grams(food.carb_g * item.servings),
@@ -157,6 +160,7 @@ class FuelLane(RaceLane):
         item = self._item_at(at) if at is not None else self._chosen_item()
         if item is not None:
             self._choose(item.key)
+            menu.addAction(self.tr("Copy to one interval later"), partial(self._copy, item))
         add = menu.addMenu(self.tr("Add here"))
         at_s = (item.at_s if item is not None else 0.0) + STEP_S
         if at is not None:
@@ -166,7 +170,7 @@ class FuelLane(RaceLane):
             add.addAction(text, partial(self._add, food.key, at_s))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        key, items = event.key(), self.shown.project.fuel.items
+        key, items = event.key(), self.shown.items
         index = next((k for k, i in enumerate(items) if i.key == self._item), 0)
         way = WAYS.get(key, 0)
         if not items:
@@ -183,6 +187,8 @@ class FuelLane(RaceLane):
                 self._move_to(items[index].at_s + way * (LONG_STEP_S if is_long else STEP_S))
         elif way:
             self._choose(items[min(max(index + way, 0), len(items) - 1)].key)
+        elif event.matches(QKeySequence.StandardKey.Copy) and not self._carry.is_on:
+            self._copy(items[index])
         elif key in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace) and not self._carry.is_on:
             self._remove(items[index].key)
         else:
@@ -190,7 +196,7 @@ class FuelLane(RaceLane):
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         super().focusInEvent(event)
-        items = self.shown.project.fuel.items
+        items = self.shown.items
         if (
             event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
             and items
@@ -232,7 +238,7 @@ class FuelLane(RaceLane):
         self.update()
 
     def _chosen_item(self) -> FuelItem | None:
-        return next((i for i in self.shown.project.fuel.items if i.key == self._item), None)
+        return next((i for i in self.shown.items if i.key == self._item), None)
 
     def _pick_up_or_put_down(self, item: FuelItem) -> None:
         if self._carry.is_on:
@@ -245,22 +251,41 @@ class FuelLane(RaceLane):
 
     def _remove(self, key: str) -> None:
         """Remove an item and choose the one after it, so that more can follow."""
-        items = self.document.project.fuel.items
+        items = self.document.outlook.items
         index = next((k for k, i in enumerate(items) if i.key == key), 0)
         if not self.document.perform(RemoveItem(key)):
             return
-        left = self.document.project.fuel.items
+        left = self.document.outlook.items
         if left:
             self._choose(left[min(index, len(left) - 1)].key)
         else:
             self.selection.clear()
 
     def _add(self, food: str, at_s: float) -> None:
-        self.document.perform(AddItem(food, max(at_s, 0.0)))
+        self.document.perform(AddItem(food, max(at_s, 0.0), at_m=self._kept_place(at_s)))
+
+    def _copy(self, item: FuelItem) -> None:
+        """Put the same again one interval later, and choose it."""
+        target, known = self.shown.target, {i.key for i in self.shown.items}
+        at_s = item.at_s + self.shown.project.fuel.every_s
+        at_s = min(at_s, target.finish_s) if target is not None else at_s
+        copy = CopyItem(item.food, at_s, item.servings, at_m=self._kept_place(at_s))
+        if self.document.perform(copy):
+            new = next((i.key for i in self.document.outlook.items if i.key not in known), "")
+            self._choose(new or item.key)
+
+    def _kept_place(self, at_s: float) -> float | None:
+        """Return where a new item is put for good, None where it keeps its time."""
+        target = self.shown.target
+        if self.shown.project.fuel.keep is not Keep.PLACE or target is None:
+            return None
+        return target.distance_at(max(at_s, 0.0))
 
     def _move_to(self, at_s: float) -> None:
-        finish_s = self.shown.target.finish_s if self.shown.target is not None else at_s
-        self._carry.show(MoveItem(self._item, min(max(at_s, 0.0), finish_s), self._carry.gesture))
+        target = self.shown.target
+        at_s = min(max(at_s, 0.0), target.finish_s if target is not None else at_s)
+        at_m = target.distance_at(at_s) if target is not None else None
+        self._carry.show(MoveItem(self._item, at_s, self._carry.gesture, at_m))
 
     def _time_at(self, x: float) -> float:
         body = self.body()
@@ -278,13 +303,14 @@ class FuelLane(RaceLane):
         """
         fuel = self.shown.project.fuel
         shape = {food.key: food.shape for food in fuel.foods}
-        at_s = np.array([item.at_s for item in fuel.items], dtype=np.float64)
-        rows = np.array([ROWS[shape[item.food]] for item in fuel.items], dtype=np.float64)
+        items = self.shown.items
+        at_s = np.array([item.at_s for item in items], dtype=np.float64)
+        rows = np.array([ROWS[shape[item.food]] for item in items], dtype=np.float64)
         xs = body.left() + self.axis.x_of_times(at_s, body.width())
         return xs, body.bottom() - theme().px(ROW_PX) * (rows + 0.55)
 
     def _item_at(self, at: QPointF) -> FuelItem | None:
-        items = self.shown.project.fuel.items
+        items = self.shown.items
         if not items:
             return None
         xs, ys = self._spots(self.body())
@@ -366,15 +392,15 @@ class FuelLane(RaceLane):
         return np.convolve(other, np.ones(3), mode="same") > 0
 
     def _paint_tokens(self, painter: QPainter, body: QRectF) -> None:
-        fuel = self.shown.project.fuel
-        if not fuel.items:
+        fuel, items = self.shown.project.fuel, self.shown.items
+        if not items:
             return
         foods = {food.key: food for food in fuel.foods}
         chosen = self.selection.key if self.selection.kind == "item" else ""
         xs, ys = self._spots(body)
         self._tokens.prepare(self.devicePixelRatioF())
         last: tuple[float, float, Food] | None = None
-        for item, x, y in zip(fuel.items, xs.tolist(), ys.tolist(), strict=True):
+        for item, x, y in zip(items, xs.tolist(), ys.tolist(), strict=True):
             if not body.left() - 6 <= x <= body.right() + 6:
                 continue
             if item.key == chosen:

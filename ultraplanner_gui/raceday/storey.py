@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Signal, Slot
-from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
@@ -13,21 +14,28 @@ from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.raceday import at_cursor
 from ultraplanner_gui.raceday.clock_lanes import FootLane, InHandLane, LightLane
+from ultraplanner_gui.raceday.fluid_lane import FluidLane
 from ultraplanner_gui.raceday.fuel_lane import FuelLane
+from ultraplanner_gui.raceday.glycogen_lane import GlycogenLane
+from ultraplanner_gui.raceday.line_view import LineView
 from ultraplanner_gui.raceday.profile_lane import ProfileLane
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.station_head import StationHead
 from ultraplanner_gui.raceday.target_lane import TargetLane
 from ultraplanner_gui.raceday.title_row import TitleRow
+from ultraplanner_gui.raceday.warmth_lane import WarmthLane
 from ultraplanner_gui.widgets.axis import Measure, RaceAxis
 from ultraplanner_gui.widgets.lane_cursor import Spot
 from ultraplanner_gui.widgets.lane_stack import LaneStack, Place
 from ultraplanner_gui.widgets.room import Wish
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 SECTIONS, FUEL = "Sections", "Fuel"
 #: A step of the cursor, as a share of the view.
 STEP = 0.01
+#: The plan view is as wide as it is high, but takes no more than this share, and no less.
+PLAN_SHARE, LEAST_PLAN_PX = 0.3, 190.0
 
 
 class RaceDay(QWidget):
@@ -35,6 +43,8 @@ class RaceDay(QWidget):
 
     #: The user chose distance or clock.
     measure_chosen = Signal(str)
+    #: The user showed or hid the plan view.
+    plan_chosen = Signal(bool)
 
     def __init__(
         self,
@@ -55,20 +65,31 @@ class RaceDay(QWidget):
 
         self.title = TitleRow(self.stack)
         self.title.chosen.connect(self._on_measure_chosen)
+        self.title.plan_wanted.connect(self._on_plan_wanted)
         self.head = StationHead(document, selection, self._axis, words, self.stack)
         self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit)
         self.target = TargetLane(document, selection, self._axis, words, self.stack)
         self.in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"))
         self.light = lane(LightLane, self.tr("Light"), "")
+        self.warmth = lane(WarmthLane, self.tr("Warmth"), units.temperature_unit)
         self.fuel = FuelLane(document, selection, self._axis, words, self.stack)
+        self.glycogen = GlycogenLane(document, selection, self._axis, words, self.stack)
+        self.fluid = FluidLane(document, selection, self._axis, words, self.stack)
         self.foot = lane(FootLane, "", units.distance_unit)
         self._fill_stack()
         self._cursor = self.stack.follow(
             self.title, self._spot_at, self._step_from, lambda: self.title.free_left
         )
-        box = QVBoxLayout(self)
+        self.plan = LineView(document, selection, words, self)
+        self.plan.hide()
+        self.plan.pointed.connect(self._on_plan_pointed)
+        self._cursor.moved.connect(self._on_cursor_moved)
+        self._is_plan_shown, self._is_strip, self._is_plan_leading = False, False, False
+        box = QHBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
-        box.addWidget(self.stack)
+        box.setSpacing(0)
+        box.addWidget(self.stack, 1)
+        box.addWidget(self.plan)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Race day"))
         self._axis.changed.connect(self._cursor.renew)
@@ -78,7 +99,7 @@ class RaceDay(QWidget):
     @property
     def lanes(self) -> tuple[RaceLane, ...]:
         """Every part over the race axis, in the usual order."""
-        chosen = (self.profile, self.target, self.in_hand, self.light, self.fuel)
+        chosen = (self.profile, self.target, self.in_hand, self.light, self.warmth, self.fuel)
         return (self.head, *chosen, self.foot)
 
     def choose_measure(self, measure: Measure) -> None:
@@ -89,8 +110,30 @@ class RaceDay(QWidget):
 
     def set_strip(self, is_strip: bool) -> None:
         """Show no more than a strip, or what there is room for."""
+        self._is_strip = is_strip
         self.head.set_strip(is_strip)
         self.stack.set_strip(is_strip)
+        self._fit_plan()
+
+    def show_plan(self, is_shown: bool) -> None:
+        """Show the course from above beside the lanes, or hide it."""
+        self._is_plan_shown = is_shown
+        self.title.plan.setChecked(is_shown)
+        self._fit_plan()
+
+    @property
+    def is_plan_shown(self) -> bool:
+        """Whether the plan view is wanted; a strip has no room for it."""
+        return self._is_plan_shown
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_plan()
+
+    def _fit_plan(self) -> None:
+        most = max(theme().px(LEAST_PLAN_PX), PLAN_SHARE * self.width())
+        self.plan.setFixedWidth(round(min(max(self.height(), theme().px(LEAST_PLAN_PX)), most)))
+        self.plan.setVisible(self._is_plan_shown and not self._is_strip)
 
     def add_station(self) -> None:
         """Add an aid station in the middle of the chosen section, or of the longest."""
@@ -114,7 +157,10 @@ class RaceDay(QWidget):
             self._place(self.target, Wish(36, 58, 110, 2), "target", section, None, True),
             self._place(self.in_hand, Wish(30, 44, 90, 6), "in hand", section),
             self._place(self.light, Wish(17, 17, 22, 5), "light", section, 1),
+            self._place(self.warmth, Wish(26, 34, 80, 8), "warmth", section),
             self._place(self.fuel, Wish(66, 92, 150, 7), "fuel", self._choose_item),
+            self._place(self.glycogen, Wish(34, 46, 110, 8), "glycogen", self._choose_item),
+            self._place(self.fluid, Wish(34, 46, 110, 9), "fluid", self._choose_item),
         )
         self.stack.fill(
             above=(
@@ -140,7 +186,7 @@ class RaceDay(QWidget):
             wish,
             name,
             lane.name,
-            FUEL if lane is self.fuel else SECTIONS,
+            FUEL if lane in (self.fuel, self.glycogen, self.fluid) else SECTIONS,
             strip_rank=strip_rank,
             is_core=is_core,
             choose=choose,
@@ -174,7 +220,7 @@ class RaceDay(QWidget):
 
     def _choose_item(self, x: float | None) -> None:
         """Select the item nearest to *x*; without one, leave a selected item as it is."""
-        items, body = self._document.project.fuel.items, self.fuel.body()
+        items, body = self._document.outlook.items, self.fuel.body()
         if items and x is not None:
             at_s = self._axis.time_at(x - body.left(), body.width())
             nearest = min(items, key=lambda item: abs(item.at_s - at_s))
@@ -185,7 +231,7 @@ class RaceDay(QWidget):
         outlook, kind, key = self._document.outlook, self._selection.kind, self._selection.key
         course, target = outlook.project.course, outlook.target
         if kind == "item" and target is not None:
-            item = next((i for i in outlook.project.fuel.items if i.key == key), None)
+            item = next((i for i in outlook.items if i.key == key), None)
             return target.distance_at(item.at_s) if item is not None else None
         if kind == "station" and course is not None:
             return next((s.at_m for s in course.stations if s.key == key), None)
@@ -204,6 +250,28 @@ class RaceDay(QWidget):
                 lane.update()
             lane.renew(before, after)
         self._cursor.renew()
+
+    @Slot(object)
+    def _on_plan_pointed(self, place_m: float | None) -> None:
+        """Let the cursor of the lanes stand where the user is on the plan."""
+        if place_m is None:
+            self._cursor.leave()
+            return
+        body = self.profile.body()
+        self._is_plan_leading = True
+        self._cursor.point(self.profile.x_of(place_m, body))
+        self._is_plan_leading = False
+
+    @Slot(object)
+    def _on_cursor_moved(self, spot: Spot | None) -> None:
+        """Mark on the plan where the cursor of the lanes is."""
+        if not self._is_plan_leading and not self.plan.underMouse():
+            self.plan.mark(self.profile.place_at(spot.left) if spot is not None else None)
+
+    @Slot(bool)
+    def _on_plan_wanted(self, is_wanted: bool) -> None:
+        self.show_plan(is_wanted)
+        self.plan_chosen.emit(is_wanted)
 
     @Slot(str)
     def _on_measure_chosen(self, measure: Measure) -> None:
