@@ -31,11 +31,12 @@ from PySide6.QtCore import QLocale
 from PySide6.QtGui import QColor, QImage, QPainter, Qt
 from PySide6.QtWidgets import QApplication, QLabel
 
-from ultraplanner_gui.cards.paint import paint_page
-from ultraplanner_gui.cards.pdf import card_pages
+from ultraplanner_gui.cards.make import pages_of as card_pages_of
+from ultraplanner_gui.cards.paint import measure, paint_page
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.widgets.theme import register_fonts, theme
 from ultraplanner_gui.window.plan_form import PlanForm
 
@@ -131,9 +132,16 @@ PICTURES: dict[str, Callable[[Studio], QImage]] = {
 }
 
 
+POCKET_CARDS = (Card(CardKind.PACE), Card(CardKind.FUEL), Card(CardKind.HARD))
+
+
 def pages_of(outlook: Outlook, settings: Settings) -> QImage:
-    """Return the pages of every card beside each other on grey, all at one scale."""
-    pages = card_pages(outlook, settings.words())
+    """Return the pages of the flat pocket cards beside each other on grey, all at one scale."""
+    pages = [
+        page
+        for card in POCKET_CARDS
+        for page in card_pages_of(card, outlook, settings.words(), measure)
+    ]
     gap, mm = 6.0, CARD_PX_PER_MM
     width = sum(page.width_mm + gap for page in pages) + gap
     height = max(page.height_mm for page in pages) + 2 * gap
