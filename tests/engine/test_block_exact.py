@@ -124,7 +124,7 @@ def brute_force(task):
     cost = rules.CONSTANT + c1 + c2 + c3
     cost = cost + rules.LOW * np.maximum(0.0, 0.85 * start - v1)
     cost = cost + rules.LOW * np.maximum(0.0, 0.85 * v1 - v3)
-    cost = cost + rules.LOW * np.maximum(0.0, 0.6 * v1 - v2)
+    cost = cost + rules.CUTBACK_LOW * np.maximum(0.0, 0.6 * v1 - v2)
     cutback = np.maximum(0.0, np.abs(v2 - 0.75 * v1) - rules.WEEK_BAND_M)
     cost = cost + rules.OFF_TARGET * cutback
     cost = cost + rules.PEAK * np.maximum(0.0, task.goal_m - v3)

@@ -23,11 +23,13 @@ from ultraplanner_gui.science.training import WINDOW_DAYS
 
 # What a metre, a session or a rule missed costs; each rank outweighs the ones after it.
 BREACH = 1.0
+FAR_BREACH = 0.2
 PEAK = 0.1
 LONG = 0.1
 DOWNHILL_MISSING = 120.0
 SHARP_MISSING = 150.0
 PAIR_MISSING = 20.0
+CUTBACK_LOW = 0.3
 LOW = 0.04
 OFF_TARGET = 0.01
 OFF_LONG = 0.01
@@ -259,7 +261,7 @@ def _volume(model: BlockModel, place: int, week: Week) -> None:
         _ceiling(model, "cutback", place, week, 0.8)
         if not week.after_race:
             least = [(volume, 1.0), *((c, -0.6 * f) for c, f in reference)]
-            rows.shortfall(least, 0.6 * start, LOW)
+            rows.shortfall(least, 0.6 * start, CUTBACK_LOW)
         middle = [(volume, 1.0), *((c, -0.75 * f) for c, f in reference)]
         rows.distance_cost(middle, 0.75 * start, OFF_TARGET, WEEK_BAND_M)
     else:
@@ -326,6 +328,11 @@ def _single_runs(model: BlockModel) -> None:
             if task.weeks[n].days
         ]
         _at_most_one_of(rows, reference, sources)
+        stands = max((d.fixed[1] for d in task.weeks[place].days if d.fixed is not None), default=0)
+        if stands and task.weeks[place].whole:
+            over = rows.column(cost=FAR_BREACH, most=float(stands))
+            model.breaches["single run", place] = over
+            rows.row([(reference, 11.0), (over, 10.0)], least=10.0 * stands)
         for group in _groups(picks):
             metres = [(c, 10.0 * m) for c, m in (p.metres for p in group)]
             rows.row([*metres, (reference, -11.0)], most=0.0)

@@ -63,12 +63,14 @@ def _cutbacks_off(layout: Layout) -> Iterator[Message]:
     """Yield the cutback farthest from its range, if one is outside."""
     sums, worst = _volumes(layout), (0.0, 0.0)
     low, high = CUTBACK_RANGE
+    raced = {r.to_go for r in layout.filled.runs if r.kind is Kind.TUNE_UP}
     reference = max(LEAST_WEEK_M, layout.request.runner.weekly_m)
     for frame in layout.weeks.frames:
         metres = float(sums.get(frame.to_go, 0))
         if frame.whole and frame.role is Role.CUTBACK:
             share = metres / reference
-            worst = max(worst, (max(low - share, share - high), share))
+            least = 0.0 if raced & {frame.to_go, frame.to_go + 1} else low
+            worst = max(worst, (max(least - share, share - high), share))
         elif frame.whole and frame.role is Role.LOADING and metres:
             reference = metres
     if worst[0] > 1e-9:
