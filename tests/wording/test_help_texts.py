@@ -8,7 +8,11 @@ from ultraplanner_gui.engine import (
     checks_runs,
     checks_weeks,
     climbs,
+    environment,
     first_plan,
+    odds,
+    prediction,
+    race_checks,
     runway,
     sections,
 )
@@ -33,6 +37,7 @@ from ultraplanner_gui.wording.help import (
     fuel_stores,
     pace,
     papers,
+    race_pace,
     rules,
     runner,
     sessions,
@@ -42,7 +47,7 @@ from ultraplanner_gui.wording.help import (
 from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-MODULES = (cards, course, fuel, fuel_stores, pace, rules, runner, sessions, sheet, weeks)
+MODULES = (cards, course, fuel, fuel_stores, pace, race_pace, rules, runner, sessions, sheet, weeks)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 
@@ -203,8 +208,20 @@ def asked(level, field):
         ("pace model", "times {:g} in the dark", [1.0 - RUNNER.night_loss]),
         ("arrival window", "{} x T x (s x (1 - s)) to the power {}",
          [sections.WINDOW_AT_HALF, sections.WINDOW_POWER]),
-        ("arrival window", "scatters by {} %", percent(sections.FINISH_SPREAD)),
-        ("finish window", "{} times", [sections.NORMAL_90]),
+        ("arrival window", "scatters by {} %", percent(odds.FINISH_SPREAD)),
+        ("finish window", "{} times", [odds.NORMAL_90]),
+        ("odds", "{:,} simulated races", [odds.RACES]),
+        ("odds", "From {} on it holds, under {} it", [race_checks.ODDS_HOLD,
+                                                      race_checks.ODDS_STRAIN]),
+        ("heat", "from {:.0f}, high from {:.0f}, very high from {:.0f} degrees",
+         [race_checks.WARM_C, race_checks.HOT_C, race_checks.TOO_HOT_C]),
+        ("lamp", "from {} %", percent(race_checks.LAMP_SPARE)),
+        ("walk-in limit", "times {}", [RUNNER.tired_walk]),
+        ("night loss", "{} % on trails", percent(RUNNER.night_loss)),
+        ("effects", "Heat: {:.1f} % per degree", [100.0 * environment.HEAT_LOSS]),
+        ("predicted finish", "{:.2f} to {:.2f} up to {:.0f} h", [*prediction.EXPONENTS[0][1:],
+                                                                prediction.EXPONENTS[0][0]]),
+        ("predicted finish", "counts as {} % slower", percent(prediction.LONG_RUN_SLOWER)),
         ("profile", "averaged over {:.0f} m and read every {:.0f} m", [WINDOW_M, GRID_M]),
         ("climb and drop", "less than {:.0f} m", [THRESHOLD_M]),
         ("mended file", "up to {:.0f} km", [course_pieces.LONGEST_BRIDGE_M / 1000]),

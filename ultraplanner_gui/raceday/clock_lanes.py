@@ -168,13 +168,17 @@ class InHandLane(RaceLane):
         painter.setPen(QPen(look.colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine))
         painter.drawPolyline(QPolygonF(points))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
-        text, metrics = self.tr("walk-in limit, only if well"), look.metrics(UNIT_PT)
-        inside = [p for p in points if body.top() <= p.y() <= body.bottom()]
-        if not inside or metrics.horizontalAdvance(text) > body.width() / 3:
-            return
+        self._name_walk_in(painter, body, points)
+
+    def _name_walk_in(self, painter: QPainter, body: QRectF, points: list[QPointF]) -> None:
+        """Name the limit at the foot of the lane, left of where it comes up, where there is room."""
+        look, text = theme(), self.tr("walk-in limit, only if well")
+        metrics = look.metrics(UNIT_PT)
         width, height = metrics.horizontalAdvance(text), metrics.height()
-        top = min(max(inside[-1].y() + 1.0, body.top()), body.bottom() - height)
-        place = QRectF(body.right() - width - 6.0, top, width, height)
+        risen = next((p.x() for p in points if p.y() < body.bottom() - 1.0), None)
+        if risen is None or risen - width - 6.0 < body.left() or body.height() < 2.0 * height:
+            return
+        place = QRectF(risen - width - 4.0, body.bottom() - height, width, height)
         draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
 
 

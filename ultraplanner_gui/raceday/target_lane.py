@@ -91,7 +91,7 @@ class TargetLane(RaceLane):
         part = next((p for p in self.shown.walked if p.start_m <= at_m < p.end_m), None)
         if part is None or not part.is_walked:
             return said
-        walk = self.tr("Walked here: {0} at {1} {2}, {3} up.").format(
+        walk = self.tr("At walking pace here: {0} at {1} {2}, {3} up.").format(
             words.distance(part.length_m, 1),
             words.pace(1.0 / part.speed_mps),
             words.pace_unit,

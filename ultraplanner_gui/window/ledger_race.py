@@ -151,7 +151,7 @@ def _add_walked(
             words.distance(far_m, 1), words.pace(long_s / far_m), words.pace_unit
         )
 
-    pairs.add(tr("Walked"), "walking", (walked(before, was), walked(now, section)))
+    pairs.add(tr("At walking pace"), "walking", (walked(before, was), walked(now, section)))
 
 
 def _add_latest(
@@ -204,7 +204,7 @@ def _day_rows(now: Outlook, before: Outlook, words: Words) -> list[Row]:
     pairs = Pairs(tr("The day"), before is not now, "race day")
     pairs.add(tr("Dark"), "lamp", each(words.duration, dark_s(old.light), dark_s(race.light)))
     far = each(lambda look: words.distance(walked_m(look.walked), 1), before, now)
-    pairs.add(tr("Walked"), "walking", far)
+    pairs.add(tr("At walking pace"), "walking", far)
     if race.walk.cutoffs:
         from_m = each(lambda figures: words.distance(figures.walk_in_from_m, 1), old, race)
         pairs.add(tr("Rest can be walked in from"), "walk-in limit", from_m)

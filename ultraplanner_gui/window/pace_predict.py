@@ -157,6 +157,8 @@ class PredictForm(QDialog):
         role = QDialogButtonBox.ButtonRole.ActionRole
         self.keep = buttons.addButton(self.tr("&Keep the runs"), role)
         self.use = buttons.addButton(self.tr("&Use as goal"), role)
+        for button in (self.keep, self.use):
+            button.setAutoDefault(False)
         self.keep.clicked.connect(self._on_keep)
         self.use.clicked.connect(self._on_use)
         buttons.rejected.connect(self.reject)

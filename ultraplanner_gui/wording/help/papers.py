@@ -40,6 +40,16 @@ LEJEUNE_1998 = "Lejeune, Willems & Heglund 1998, J Exp Biol 201:2071-2080"
 VOLOSHINA_2015 = "Voloshina & Ferris 2015, J Exp Biol 218:711-719"
 MEEUS_1998 = "Meeus 1998, Astronomical Algorithms, 2nd ed., chapters 25 and 28"
 
+RIEGEL_1981 = "Riegel 1981, American Scientist 69:285-290"
+TOBLER_1993 = "Tobler 1993, NCGIA Technical Report 93-1"
+CAMPBELL_2022 = "Campbell et al. 2022, Comput Environ Urban Syst 97:101866"
+ABE_2015 = "Abe et al. 2015, PLoS One 10:e0138154"
+WEHRLIN_2006 = "Wehrlin & Hallén 2006, Eur J Appl Physiol 96:404-412"
+MANTZIOS_2022 = "Mantzios et al. 2022, Med Sci Sports Exerc 54:153-161"
+ISO_2533 = "International Organization for Standardization 1975, ISO 2533 Standard Atmosphere"
+BOM_WBGT = "Australian Bureau of Meteorology 2010, Thermal comfort observations, approximate WBGT"
+ACSM_2007 = "American College of Sports Medicine 2007, Med Sci Sports Exerc 39:556-572"
+
 # Eating and drinking
 JEUKENDRUP_2014 = "Jeukendrup 2014, Sports Med 44 Suppl 1:S25-S33"
 TILLER_2019 = "Tiller et al. 2019, J Int Soc Sports Nutr 16:50"
