@@ -128,7 +128,7 @@ def likeness(one: Sequence[float], other: Sequence[float]) -> float:
     if min(sums) <= 0.0:
         return 0.0
     apart = sum(abs(a / sums[0] - b / sums[1]) for a, b in zip(one, other, strict=True))
-    return 1.0 - 0.5 * apart
+    return max(0.0, 1.0 - 0.5 * apart)
 
 
 def longest_before(runs: Iterable[tuple[int, float]], day: int) -> float:
