@@ -132,6 +132,7 @@ VIEWS = {
     "missed days": _dialog("missed_days"),
     "health": _dialog("health"),
     "wishes": _dialog("wishes"),
+    "races to pick from": _dialog("candidates"),
     "crew and lists": _dialog("crew_form"),
     "week typed back": _dialog("type_week_back"),
     "lock screen": _dialog("lock_screen"),

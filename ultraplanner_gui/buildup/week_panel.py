@@ -31,7 +31,7 @@ from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
-WIDTH_PX, HEIGHT_PX = 640.0, 400.0
+WIDTH_PX, HEIGHT_PX = 660.0, 470.0
 DAY, SESSION, PLANNED, DONE, LOAD = range(5)
 
 

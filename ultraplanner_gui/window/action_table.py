@@ -100,6 +100,12 @@ TABLE: tuple[ActionRow, ...] = (
         "Ctrl+Shift+R",
     ),
     ActionRow(
+        "candidates",
+        "edit",
+        QT_TRANSLATE_NOOP("Actions", "Races to &pick from…"),
+        "Ctrl+Shift+P",
+    ),
+    ActionRow(
         "health",
         "edit",
         QT_TRANSLATE_NOOP("Actions", "&Health…"),

@@ -128,6 +128,14 @@ class BuildUpDeeds(JobDeeds):
             words = self._window.settings.words()
             WishesForm(self._window.document, words, self._window).open()
 
+    @Slot()
+    def candidates(self) -> None:
+        if self._window.document is not None:
+            from ultraplanner_gui.window.candidates_page import CandidatesPage
+
+            words = self._window.settings.words
+            CandidatesPage(self._window.document, words, self._window).show()
+
     def _sessions(self) -> SessionDeeds | None:
         place = self._window.workplace
         return None if place is None else place.buildup.deeds

@@ -18,7 +18,9 @@ from ultraplanner_gui.desk import places, resources
 from ultraplanner_gui.desk.demo_file import demo_file
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.edits.block_moves import ShiftWithRace
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
+from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
 from ultraplanner_gui.engine.fuelling import place_by_clock
@@ -166,6 +168,7 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds):
             self._change_setup,
             likely_s=None if profile is None else partial(likely_finish_s, profile),
             parent=self._window,
+            has_block=any(s.is_open for s in project.block.sessions),
         )
         form.open()
 
@@ -383,7 +386,10 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds):
         document = self._window.document
         if document is None:
             return ""
-        edit = ChangeSetup(answers.race, answers.runner, answers.first_weekday)
+        edit: Edit = ChangeSetup(answers.race, answers.runner, answers.first_weekday)
+        if answers.is_shifted:
+            change = ChangeSetup(answers.race, answers.runner, answers.first_weekday)
+            edit = ShiftWithRace(change, document.before.today)
         try:
             edit.apply(document.project)
         except PlanError as error:

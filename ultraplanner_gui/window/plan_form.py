@@ -12,6 +12,7 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QBoxLayout,
+    QCheckBox,
     QDialog,
     QDialogButtonBox,
     QFrame,
@@ -24,6 +25,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from ultraplanner_gui.plan.block import weeks_to_go
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.widgets.form_column import SMALL_PT
@@ -43,12 +45,13 @@ SPARE_PX = 4
 
 @dataclass(frozen=True, slots=True)
 class Answers:
-    """What the form holds when it is sent."""
+    """What the form holds when sent; `is_shifted` asks that the build-up move with the race."""
 
     race: Race
     runner: Runner
     first_weekday: int
     path: Path | None
+    is_shifted: bool = False
 
 
 class PlanForm(QDialog):
@@ -72,8 +75,10 @@ class PlanForm(QDialog):
         where: Callable[[Path, Callable[[Path], None]], None] | None = None,
         likely_s: Callable[[Runner], float] | None = None,
         parent: QWidget | None = None,
+        has_block: bool = False,
     ) -> None:
         super().__init__(parent)
+        self._race_day, self._has_block = race.day, has_block
         self._sent, self._path, self._where = sent, path, where
         self.setWindowTitle(self.tr("New plan") if path is not None else self.tr("Race and runner"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -90,6 +95,7 @@ class PlanForm(QDialog):
             self.race.guess_finish()
         self.runner.easy.timeChanged.connect(self._on_pace_changed)
         self.race.changed.connect(self._grow)
+        self.day.dateChanged.connect(self._offer_shift)
         self.runner.changed.connect(self._grow)
         self._is_fitted = False
         self.name.setFocus()
@@ -107,7 +113,8 @@ class PlanForm(QDialog):
         for field in (self.goal, self.limit):
             field.take_typed()
         weekday = self.race.first_weekday.currentData()
-        return Answers(self.race.race(), self.runner.runner(), weekday, self._path)
+        is_shifted = self.shift.isVisibleTo(self) and self.shift.isChecked()
+        return Answers(self.race.race(), self.runner.runner(), weekday, self._path, is_shifted)
 
     def showEvent(self, event: QShowEvent) -> None:
         # Only now does every label have its font, and so its size.
@@ -133,6 +140,11 @@ class PlanForm(QDialog):
             dress(head, Pt.STRONG, theme().colours.ink, bold=True)
             box.addWidget(head)
         box.addWidget(self._scroll, 1)
+        self.shift = QCheckBox("", self)
+        self.shift.setChecked(True)
+        set_topic(self.shift, "race date")
+        self.shift.hide()
+        box.addWidget(self.shift)
         box.addWidget(self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK)))
         if self._path is not None:
             box.addLayout(self._place_row())
@@ -217,6 +229,21 @@ class PlanForm(QDialog):
     @Slot()
     def _on_pace_changed(self) -> None:
         self.race.renew_finish()
+
+    @Slot()
+    def _offer_shift(self) -> None:
+        """Offer to move the build-up by as many weeks as the race has moved."""
+        day = self.day.date()
+        weekday = self.race.first_weekday.currentData()
+        weeks = weeks_to_go(
+            self._race_day, self._race_day.replace(day.year(), day.month(), day.day()), weekday
+        )
+        self.shift.setVisible(self._has_block and weeks != 0)
+        if weeks > 0:
+            self.shift.setText(self.tr("Mo&ve what lies ahead %n weeks later too", "", weeks))
+        elif weeks < 0:
+            self.shift.setText(self.tr("Mo&ve what lies ahead %n weeks earlier too", "", -weeks))
+        self._grow()
 
     @Slot()
     def _on_elsewhere(self) -> None:

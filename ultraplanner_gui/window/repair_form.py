@@ -36,7 +36,7 @@ from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
 COLUMN_PX = 290.0
-HEIGHT_PX = 430.0
+HEIGHT_PX = 580.0
 ASK_PX = 430.0
 TOPIC = "missed days"
 

@@ -183,4 +183,28 @@ TOPICS: tuple[Topic, ...] = (
         see=("single run", "long-run share"),
         words=QT_TRANSLATE_NOOP("Help", "reference 30-day"),
     ),
+    Topic(
+        "candidate races",
+        QT_TRANSLATE_NOOP("Help", "Races to pick from"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Several races side by side: the weeks there are against the weeks needed, what can "
+            "be reached by then of what each asks, climb per km, hours in the dark, and between "
+            "cutoffs the pace of level ground they ask against the one you are likely to run.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The likely finish keeps four fifths of your easy speed, with a metre of climb as "
+            "eight along; between cutoffs your speed fades as on race day.",
+        ),
+        (
+            published(
+                "Scarf 2007, J Sports Sci 25:719",
+                QT_TRANSLATE_NOOP("Help", "A metre of climb as eight along."),
+            ),
+            choice(QT_TRANSLATE_NOOP("Help", "That four fifths of easy speed are kept.")),
+        ),
+        see=("runway", "what the race asks", "usual week"),
+        words=QT_TRANSLATE_NOOP("Help", "candidate choose compare race date"),
+    ),
 )
