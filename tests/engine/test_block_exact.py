@@ -211,7 +211,13 @@ def test_progress_ends_at_a_bound_and_the_gap_is_told():
     assert 0.0 <= found.gap < 0.5
 
 
-def test_steps_are_of_five_minutes():
+def test_times_are_of_five_minutes(exact):
+    for plan in (exact.plan, best_block(random_request(28), QUICK).plan):
+        trained = [s for s in plan.block.sessions if s.kind not in (Kind.RACE, Kind.TUNE_UP)]
+        assert not [s for s in trained if s.duration_s % 300]
+
+
+def test_metres_are_steps_of_time():
     task = task_of(laid_out(REQUEST))
     model = block_model(task)
     found = solve(model.rows, Limits(1, 30.0, 0.5))

@@ -1,8 +1,8 @@
 """The best block there is by the rules: an exact search in two stages.
 
 First the kinds of the days with any number of minutes, then, the kinds kept, whole steps of five
-minutes. A node limit ends the first stage, so the same request gives the same block; the time
-limit is a brake, and said to be one where it ended the search.
+minutes (of one for long runs). A node limit ends it, so the same request gives the same block; the
+time limit is a brake, and said to be one where it ended the search.
 """
 
 from __future__ import annotations

@@ -42,6 +42,8 @@ from ultraplanner_gui.science.training import rest_days_after
 STEP_S = 300
 STEP_ROUND_M = 10
 OFF_PATTERN = 5
+FINER = 5
+FINE_KINDS = (*LONG_KINDS, Kind.SECOND_LONG)
 EASY_SHARE = 0.8
 LEAST_PAIR_S = 3600.0
 LEAST_PAIR_DAYS = 15
@@ -250,20 +252,22 @@ class _Tasking:
     def _option(self, frame: Frame, day: date, kind: Kind, target_m: int) -> Option | None:
         """Return *kind* on *day* between its shortest and longest; None if there is no room."""
         rules, request = self.layout.rules, self.layout.request
-        step_m = int(rules.limit_m(kind, frame.to_go, self.step_s) / STEP_ROUND_M) * STEP_ROUND_M
+        # In steps of five minutes a long run of two hours could not grow by ten percent.
+        step_s = self.step_s // FINER if kind in FINE_KINDS else self.step_s
+        step_m = int(rules.limit_m(kind, frame.to_go, step_s) / STEP_ROUND_M) * STEP_ROUND_M
         if step_m <= 0:
             return None
-        free = int(request.free_s(day) // self.step_s)
+        free = int(request.free_s(day) // step_s)
         limit_s = LIMIT_S.get(kind, 1e9)
         if kind is Kind.EASY and (day.weekday() - 1) % 7 == self.layout.plan.days.long:
             limit_s = min(limit_s, AFTER_LONG_S)
-        cap = int(min(limit_s // self.step_s, self._cap_m(frame, day, kind, target_m) // step_m))
+        cap = int(min(limit_s // step_s, self._cap_m(frame, day, kind, target_m) // step_m))
         least_s = LEAST_S.get(kind, LEAST_FREE_S)
-        least = max(-int(-least_s // self.step_s), -(-LEAST_SESSION_M // step_m))
+        least = max(-int(-least_s // step_s), -(-LEAST_SESSION_M // step_m))
         most = min(free, cap)
         if most < least:
             return None
-        return Option(kind, step_m, least, most, cap, self._cost(day, kind))
+        return Option(kind, step_m, least, most, cap, self._cost(day, kind), step_s)
 
     def _cap_m(self, frame: Frame, day: date, kind: Kind, target_m: int) -> float:
         layout = self.layout

@@ -68,7 +68,8 @@ def _more(
             more[weekday] = rows.column(cost=1.0)
         if kept:
             most = float(given[pick.day.at, pick.option.kind])
-            rows.row([(pick.steps, 1.0), (more[weekday], -1.0)], most=most)
+            share = pick.option.step_s / model.task.step_s
+            rows.row([(pick.steps, share), (more[weekday], -1.0)], most=share * most)
     return more
 
 

@@ -26,6 +26,7 @@ class Option:
     most: int
     cap: int
     cost: int = 0
+    step_s: int = 300
 
 
 @dataclass(frozen=True, slots=True)
