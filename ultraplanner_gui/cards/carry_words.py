@@ -10,12 +10,14 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
 
+NO_BAGS = BagPlan((), (), (), ())
+
 
 def bags_of(outlook: Outlook) -> BagPlan:
     """Return where the food of the race comes from; an empty plan without a course."""
     course, fuel, target = outlook.project.course, outlook.fuel, outlook.target
     if course is None or fuel is None or target is None:
-        return BagPlan((), (), (), ())
+        return NO_BAGS
     return bag_plan(fuel.plan, course, outlook.sections, target.finish_s)
 
 

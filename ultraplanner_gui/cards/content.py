@@ -14,10 +14,14 @@ from ultraplanner_gui.cards.person_content import hard_stretches, who_i_am
 from ultraplanner_gui.cards.strip_content import Concertina, WristStrip, concertina, wrist_strip
 from ultraplanner_gui.cards.week_content import WallCard, wall_plan, week_sheets
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.cards import Card, CardForm, CardKind, CardUnits
+from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind, CardUnits
 from ultraplanner_gui.wording.words import Words
 
 CardContent = PaceCard | FuelCard | ListCard | WallCard | WristStrip | Concertina
+
+
+FOODS_ALONE = Card(CardKind.FUEL, leaves_out=PARTS_OF[CardKind.FUEL])
+"""What strips need of the fuel card."""
 
 
 def card_contents(card: Card, outlook: Outlook, words: Words) -> tuple[CardContent, ...]:
@@ -64,11 +68,11 @@ def _pace(card: Card, outlook: Outlook, words: Words) -> tuple[CardContent, ...]
     is_upright = card.form is CardForm.WRIST and card.width_mm < card.height_mm
     if card.form is CardForm.SHEET or is_upright:
         return (pace,)
-    fuel = fuel_card(outlook, words) if outlook.project.fuel.items else None
+    fuel = fuel_card(outlook, words, FOODS_ALONE) if outlook.project.fuel.items else None
     match card.form:
         case CardForm.WRIST:
             return (wrist_strip(pace, fuel, outlook),)
         case CardForm.CONCERTINA:
             return (concertina(pace, fuel, outlook, words),)
         case _:
-            return (pace, fuel) if fuel is not None else (pace,)
+            return (pace, fuel_card(outlook, words)) if fuel is not None else (pace,)

@@ -123,6 +123,13 @@ class Flow:
         pad_mm = self._pad_mm + self._ease(shares)
         return tuple(self._page(shares, pad_mm, k) for k in range(self.total))
 
+    @property
+    def fill(self) -> float:
+        """The share of the room that the rows take."""
+        rows = range(len(self.sheet.rows))
+        taken = sum(self._height(row, self._pad_mm) for row in rows)
+        return max(taken, 1.0) / sum(self._rooms(self.total))
+
     def _fewest(self, most: int) -> int:
         if self._filled(self._rooms(1)) is not None:
             return 1
@@ -225,7 +232,6 @@ class Flow:
         return Page(
             *(frame.width_mm, frame.height_mm, tuple(ops), name),
             is_shrunk=is_shrunk,
-            body_pt=sheet.setting.body_pt,
         )
 
     def _column(

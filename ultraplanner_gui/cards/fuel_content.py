@@ -13,7 +13,7 @@ from ultraplanner_gui.cards.card_words import (
     say,
     turning,
 )
-from ultraplanner_gui.cards.carry_words import bags_of, packed_at
+from ultraplanner_gui.cards.carry_words import NO_BAGS, bags_of, packed_at
 from ultraplanner_gui.cards.station_words import DOT, what_to_do
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Carry, Source
 from ultraplanner_gui.engine.fuelling import FuelFigures, Intake, LegFuel
@@ -105,7 +105,8 @@ _IF_SICK = QT_TRANSLATE_NOOP(
 def _fuel_rows(outlook: Outlook, fuel: FuelFigures, words: Words, card: Card) -> Iterator[FuelRow]:
     nothing = words.translate(QT_TRANSLATE_NOOP("Cards", "nothing planned"))
     names = _short_names(outlook, fuel)
-    bags = bags_of(outlook)
+    has_bags = card.has(CardPart.CARRY) or card.has(CardPart.THERE)
+    bags = bags_of(outlook) if has_bags else NO_BAGS
     carries = {carry.station: carry for carry in bags.carries}
     begins: str | None = None
     for number, leg in enumerate(fuel.legs):

@@ -30,6 +30,9 @@ from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
+FILL_POWER = 0.7
+"""Type grows slower than the page fills, for some of what is on it stays (own measurement)."""
+
 STEP = 0.965
 """From one size of type to the next smaller: less is hardly seen (own choice)."""
 POCKET_MM2 = 105.0 * 148.0
@@ -56,20 +59,18 @@ def lay_out(
     width_mm: float,
     height_mm: float,
     measure: Measure,
-    guess_pt: float = 0.0,
     least_x_mm: float = LEAST_X_HEIGHT_MM,
 ) -> tuple[Page, ...]:
     """Return the pages of *card*, each *width_mm* x *height_mm*.
 
     Rows that find no room at the least legible size go on to further pages. PlanError if not
-    even one row fits on a page. *guess_pt* is the size of type of a card much like it,
-    *least_x_mm* how high its small letters must be.
+    even one row fits on a page. *least_x_mm* is how high its small letters must be.
     """
     frame, widths = Frame(width_mm, height_mm, least_x_mm), _widths(measure)
     if isinstance(card, WristStrip | Concertina):
         pages = _strip(card, frame, widths)
     else:
-        found = _flowed(card, frame, widths, guess_pt)
+        found = _flowed(card, frame, widths)
         pages = found.pages() if found is not None else ()
     if not pages:
         raise PlanError(
@@ -90,13 +91,13 @@ def _widths(measure: Measure) -> Widths:
     return Widths(measure)
 
 
-def _flowed(card: CardContent, frame: Frame, widths: Widths, guess_pt: float) -> Flow | None:
-    found = _best(card, frame, widths, is_dense=False, guess_pt=guess_pt)
-    if found is None or found.total > 1:
-        dense = _best(card, frame, widths, is_dense=True)
-        if dense is not None and (found is None or dense.total < found.total):
-            return dense
-    return found
+def _flowed(card: CardContent, frame: Frame, widths: Widths) -> Flow | None:
+    """Return *card* on the fewest pages, close lines only where they save one."""
+    trial = _Trial(card, frame, widths)
+    if trial.fewest != 1:
+        dense = _Trial(card, frame, widths, is_dense=True)
+        trial = dense if dense.fewest < trial.fewest else trial
+    return trial.best()
 
 
 def _strip(card: WristStrip | Concertina, frame: Frame, widths: Widths) -> tuple[Page, ...]:
@@ -131,111 +132,82 @@ def _halved(
     """
     found: T | None = None
     low, high = 0, len(sizes)
-    if guess_pt in sizes:
-        place = sizes.index(guess_pt)
-        found = made(guess_pt)
-        if found is None:
-            low = place + 1
-        else:
-            high = place
-            larger = made(sizes[place - 1]) if place else None
-            if larger is None:
-                return found
-            found, high = larger, place - 1
+    middle = sizes.index(guess_pt) if guess_pt in sizes else len(sizes) // 2
+    step = 1 if guess_pt in sizes else len(sizes)
     while low < high:
-        middle = (low + high) // 2
         this = made(sizes[middle])
         if this is not None:
             found, high = this, middle
         else:
             low = middle + 1
+        # Near a good guess by small steps that grow, then by halves.
+        ahead = high - step if this is not None else low + step - 1
+        step *= 2
+        middle = ahead if low <= ahead < high else (low + high) // 2
     return found
 
 
-def _best(
-    card: CardContent, frame: Frame, widths: Widths, is_dense: bool, guess_pt: float = 0.0
-) -> Flow | None:
-    """Return the setting on the fewest pages, of those the least strained, then the largest."""
-    best: tuple[tuple[float, ...], Flow] | None = None
-    largest = LARGEST_ON_THE_WALL_PT if isinstance(card, WallCard) else LARGEST_PT
-    for rank, form in enumerate(_forms(card)):
-        for size_pt, flow in _settings(
-            form, frame, widths, is_dense, best and best[0][:2], largest, guess_pt
-        ):
-            key = (flow.total, flow.sheet.strain, -size_pt, rank)
-            if best is None or key < best[0]:
-                best = key, flow
-    return best[1] if best is not None else None
+class _Trial:
+    """Every form of a card in its smallest type, from which the best setting is sought."""
 
+    def __init__(
+        self, card: CardContent, frame: Frame, widths: Widths, is_dense: bool = False
+    ) -> None:
+        self._frame, self._widths, self._is_dense = frame, widths, is_dense
+        largest = LARGEST_ON_THE_WALL_PT if isinstance(card, WallCard) else LARGEST_PT
+        *self._larger, self._smallest = _sizes(frame, least_pt(frame.least_x_mm), largest)
+        leasts = ((form, self._flow(form, self._smallest, MOST_PAGES)) for form in _forms(card))
+        self._leasts = [(form, flow) for form, flow in leasts if flow is not None]
+        self.fewest = min((flow.total for _, flow in self._leasts), default=MOST_PAGES + 1)
+        """On how few pages the card finds room, too many if on none."""
 
-def _settings(
-    form: Form,
-    frame: Frame,
-    widths: Widths,
-    is_dense: bool,
-    best: tuple[float, ...] | None,
-    largest_pt: float,
-    guess_pt: float,
-) -> Iterator[tuple[float, Flow]]:
-    """Yield what could be better than the *best* pages and strain, and the size of its type.
+    def best(self) -> Flow | None:
+        """Return the setting on the fewest pages, of those the least strained, then the largest."""
+        best: tuple[tuple[float, ...], Flow] | None = None
+        for rank, (form, least) in enumerate(self._leasts):
+            if best is not None and best[0][:2] < (least.total, form.least_strain):
+                continue
+            for size_pt, flow in self._settings(form, least):
+                key = (flow.total, flow.sheet.strain, -size_pt, rank)
+                if best is None or key < best[0]:
+                    best = key, flow
+        return best[1] if best is not None else None
 
-    Larger type takes no fewer pages, so that the smallest tells how few a form can take.
-    """
-    *larger, smallest = _sizes(frame, least_pt(frame.least_x_mm), largest_pt)
-    if form.is_even and guess_pt in larger:
-        one_page = (1, form.least_strain)
-        found = _largest(form, larger, frame, widths, is_dense, one_page, guess_pt)
-        if found is not None:
-            yield found
+    def _settings(self, form: Form, least: Flow) -> Iterator[tuple[float, Flow]]:
+        """Yield what could be the best, and the size of its type.
+
+        Larger type takes no fewer pages, so that the smallest tells how few a form can take.
+        """
+        fewest = least.total, form.least_strain
+
+        def made(size_pt: float) -> tuple[float, Flow] | None:
+            flow = self._flow(form, size_pt, least.total)
+            is_good = flow is not None and (flow.total, flow.sheet.strain) <= fewest
+            return (size_pt, flow) if flow is not None and is_good else None
+
+        if form.is_even:
+            guess_pt = _likely(least, self._smallest, self._larger)
+            yield _halved(self._larger, made, guess_pt) or (self._smallest, least)
             return
-    least = _flow(form, _setting(smallest, frame, widths, is_dense), frame, MOST_PAGES)
-    if least is None:
-        return
-    fewest = least.total, form.least_strain
-    if best is not None and best < fewest:
-        return
-    if form.is_even:
-        yield _largest(form, larger, frame, widths, is_dense, fewest, guess_pt) or (
-            smallest,
-            least,
-        )
-        return
-    for size_pt in larger:
-        flow = _flow(form, _setting(size_pt, frame, widths, is_dense), frame, least.total)
-        if flow is not None:
-            yield size_pt, flow
-            if (flow.total, flow.sheet.strain) <= fewest:
-                return
-    yield smallest, least
+        for size_pt in self._larger:
+            flow = self._flow(form, size_pt, least.total)
+            if flow is not None:
+                yield size_pt, flow
+                if (flow.total, flow.sheet.strain) <= fewest:
+                    return
+        yield self._smallest, least
+
+    def _flow(self, form: Form, size_pt: float, most_pages: int) -> Flow | None:
+        least = least_pt(self._frame.least_x_mm)
+        sheet = form.set(Setting(size_pt, self._widths, self._is_dense, least), self._frame)
+        flow = Flow(sheet, self._frame, most_pages) if sheet is not None else None
+        return flow if flow is not None and flow.total else None
 
 
-def _largest(
-    form: Form,
-    sizes: Sequence[float],
-    frame: Frame,
-    widths: Widths,
-    is_dense: bool,
-    fewest: tuple[float, float],
-    guess_pt: float,
-) -> tuple[float, Flow] | None:
-    """Return the largest of *sizes*, which fall, on no more than the *fewest* pages and strain."""
-
-    def made(size_pt: float) -> tuple[float, Flow] | None:
-        flow = _flow(form, _setting(size_pt, frame, widths, is_dense), frame, int(fewest[0]))
-        is_good = flow is not None and (flow.total, flow.sheet.strain) <= fewest
-        return (size_pt, flow) if flow is not None and is_good else None
-
-    return _halved(sizes, made, guess_pt)
-
-
-def _setting(size_pt: float, frame: Frame, widths: Widths, is_dense: bool) -> Setting:
-    return Setting(size_pt, widths, is_dense, least_pt(frame.least_x_mm))
-
-
-def _flow(form: Form, setting: Setting, frame: Frame, most_pages: int) -> Flow | None:
-    sheet = form.set(setting, frame)
-    flow = Flow(sheet, frame, most_pages) if sheet is not None else None
-    return flow if flow is not None and flow.total else None
+def _likely(least: Flow, smallest_pt: float, larger: Sequence[float]) -> float:
+    """Return the size of type that is likely to fill the page, going by the smallest."""
+    wish_pt = smallest_pt * least.fill**-FILL_POWER
+    return next((size_pt for size_pt in larger if size_pt <= wish_pt), 0.0)
 
 
 def _forms(card: CardContent) -> Iterator[Form]:

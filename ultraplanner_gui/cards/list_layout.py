@@ -16,7 +16,7 @@ LEAST_COLUMN_EM = 17.0
 MOST_LABEL_SHARE = 0.4
 LEAST_BLANK_MM = 9.5
 LONG_TIMES = 3
-WRITING_MM = 6.5
+WRITING_MM, DENSE_WRITING_MM = 6.5, 5.5
 BOX_EM, BOX_LINE_MM = 0.78, 0.3
 LOUD_TITLE = 2.2
 STRAIN_BROKEN = 2
@@ -159,7 +159,8 @@ def _blanks(blanks: tuple[Blank, ...], setting: Setting, width_mm: float) -> Blo
             used = 0.0
         used += wide + (gap if rows[-1] else 0.0)
         rows[-1].append(blank)
-    pitch = max(WRITING_MM, 1.4 * setting.line_mm(size))
+    least = DENSE_WRITING_MM if setting.is_dense else WRITING_MM
+    pitch = max(least, 1.4 * setting.line_mm(size))
 
     def draw() -> list[Op]:
         words = [w for k, row in enumerate(rows) for w in _shared(row, k, setting, width_mm)]

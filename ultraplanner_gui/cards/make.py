@@ -37,10 +37,8 @@ def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tu
         return folded(panels, panels[0].name)
     is_worn = card.form is CardForm.WRIST
     least_x_mm = LEAST_WRIST_X_HEIGHT_MM if is_worn else LEAST_X_HEIGHT_MM
-    guess_pt = 0.0
     for number, content in enumerate(contents):
-        laid = lay_out(content, card.width_mm, card.height_mm, measure, guess_pt, least_x_mm)
-        guess_pt = laid[0].body_pt
+        laid = lay_out(content, card.width_mm, card.height_mm, measure, least_x_mm)
         pages += [replace(page, card=number) for page in laid]
     return tuple(pages)
 

@@ -116,8 +116,7 @@ class Page:
     """One finished page and the name it goes by in the preview.
 
     `card` numbers what belongs together, front and back; a page that `may_tile` is printed in
-    parts where the paper is smaller. `is_shrunk` says that it has the least legible type,
-    `body_pt` how large its usual type is.
+    parts where the paper is smaller. `is_shrunk` says that it has the least legible type.
     """
 
     width_mm: float
@@ -127,7 +126,6 @@ class Page:
     card: int = 0
     may_tile: bool = False
     is_shrunk: bool = False
-    body_pt: float = 0.0
 
 
 def least_pt(x_height_mm: float) -> float:
