@@ -53,6 +53,7 @@ from ultraplanner_gui.plan.fuel import (
     FuelItem,
     FuelPlan,
     Keep,
+    Portion,
     SweatTest,
     Tank,
 )
@@ -220,6 +221,14 @@ EDITS = (
     (fuel_habits.SetTank(Tank(52.0, Effort.HARD)), {"fuel"}),
     (fuel_habits.SetBefore(Before(3, 8.0, 2.0, 100.0)), {"fuel"}),
     (fuel_habits.SetAllergens((Allergen.NUTS, Allergen.MILK)), {"fuel"}),
+    (fuel_habits.SetFuelHabits((fuel_habits.SetCarrying(Carrying(3, 600.0)),)), {"fuel"}),
+    (fuel_habits.SetTables((fuel_habits.SetStationFoods("ford", ("gel",)),)), {"course"}),
+    (
+        fuel_habits.PutPracticeFood(
+            (block.ChangeSession(replace(PLANNED, foods=(Portion("gel", 2.0),))),)
+        ),
+        {"block"},
+    ),
     (
         fuel_habits.SetSweatTests((SweatTest(RUN_DAY, 70.0, 68.4, 0.8, 0.2, 1.5),)),
         {"fuel"},

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
+from ultraplanner_gui.edits.compound import PasteCells
 from ultraplanner_gui.plan.fuel import (
     Allergen,
     Before,
@@ -157,6 +158,27 @@ class SetSweatTests:
             _check_test(test)
         tests = tuple(sorted(self.tests, key=lambda t: t.day))
         return _with(project, replace(project.fuel, sweat_tests=tests))
+
+
+@dataclass(frozen=True, slots=True)
+class SetFuelHabits(PasteCells):
+    """The user answered the form of bottles, caffeine, stores and the days before."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set fuel habits")
+
+
+@dataclass(frozen=True, slots=True)
+class SetTables(PasteCells):
+    """The user ticked what stands on the tables of the stations."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set food at stations")
+
+
+@dataclass(frozen=True, slots=True)
+class PutPracticeFood(PasteCells):
+    """The user put the food to practise with on the sessions to come."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Put practice food on sessions")
 
 
 def _check_test(test: SweatTest) -> None:

@@ -102,7 +102,7 @@ class FuelLane(RaceLane):
             self.paint_empty(
                 painter,
                 body,
-                self.tr("Nothing placed. Race day, Place fuel by the clock; or right-click here."),
+                self.tr("Nothing placed. Fuel, Place fuel by the clock; or right-click here."),
             )
 
     def topic_at(self, at: QPoint | None) -> str:

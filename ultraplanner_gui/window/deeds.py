@@ -33,6 +33,7 @@ from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.block_deeds import BlockDeeds
 from ultraplanner_gui.window.buildup_deeds import BuildUpDeeds
 from ultraplanner_gui.window.card_deeds import CardDeeds
+from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
 
 if TYPE_CHECKING:
@@ -52,7 +53,7 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
-class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds):
+class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds, FuelDeeds):
     """The slots behind the actions of one window."""
 
     @cached_property
@@ -267,7 +268,7 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds):
             return
         foods = document.project.fuel.foods
         if foods:
-            last = max((i.at_s for i in document.project.fuel.items), default=0.0)
+            last = max((i.at_s for i in document.outlook.items), default=0.0)
             every_s = document.project.fuel.every_s
             document.perform(
                 AddItem(foods[0].key, min(last + every_s, document.outlook.target.finish_s))

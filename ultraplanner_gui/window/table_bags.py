@@ -35,7 +35,7 @@ KITS = {
     Kit.POLES: QT_TRANSLATE_NOOP("Tables", "poles"),
 }
 NOTHING_PLACED = QT_TRANSLATE_NOOP(
-    "Tables", "Nothing placed yet. Place fuel by the clock, or fill to target, on race day."
+    "Tables", "Nothing placed yet. Place fuel by the clock, or fill to target, in the Fuel menu."
 )
 BETWEEN = "; "
 
@@ -433,7 +433,7 @@ TABLE_FOODS: TableSpec[TableRow] = TableSpec(
             is_wide=True,
             help_text=QT_TRANSLATE_NOOP(
                 "Tables",
-                "Names of foods with semicolons between; Race day, Food at stations ticks them.",
+                "Names of foods with semicolons between; Fuel, Food at stations ticks them.",
             ),
         ),
     ),
