@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import groupby, pairwise
+from itertools import pairwise
 
 import numpy as np
+import numpy.typing as npt
 
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.slope import slope_felt
+from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.science.walking import gait_change_speed
 
 # OWN: a shorter stretch is no change of gait one plans for.
@@ -47,7 +49,7 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     moving_s = np.interp(place, plan.distance_m, plan.moving_s)
     slope = slope_felt(profile)
     speed = np.diff(place) * np.hypot(1.0, slope) / np.diff(moving_s)
-    ends = _joined(place.tolist(), (speed < gait_change_speed(slope)).tolist())
+    ends = _joined(place, speed < gait_change_speed(slope))
     edges_m = [0.0, *(end_m for end_m, _ in ends)]
     times_s = np.interp(edges_m, place, moving_s)
     climbs_m = np.interp(edges_m, place, profile.climb_m)
@@ -67,14 +69,13 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     )
 
 
-def _joined(place_m: list[float], is_walked: list[bool]) -> list[tuple[float, bool]]:
+def _joined(place_m: FloatArray, is_walked: npt.NDArray[np.bool_]) -> list[tuple[float, bool]]:
     """Return the end and the gait of each stretch that is long enough."""
+    turns = np.flatnonzero(is_walked[1:] != is_walked[:-1]) + 1
+    gaits = is_walked[np.concatenate(([0], turns))].tolist()
     ends: list[tuple[float, bool]] = []
-    passed = 0
     start_m = 0.0
-    for walks, pieces in groupby(is_walked):
-        passed += len(list(pieces))
-        end_m = place_m[passed]
+    for end_m, walks in zip([*place_m[turns].tolist(), float(place_m[-1])], gaits, strict=True):
         if ends and (ends[-1][1] == walks or end_m - start_m < SHORTEST_M):
             ends[-1] = (end_m, ends[-1][1])
         else:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -64,13 +65,14 @@ def race_figures(
     forecast, target, trouble = _curves(project, course, profile)
     limits = course_cutoffs(course, project.race)
     walk = _walk(profile, limits, target.stops, project.runner.tired_walk)
+    walk_by = _walk_by(walk, course.section_ends())
     chances = _odds(
         forecast,
         course.section_ends(),
         tuple((c.at_m, _arrive_by(c, target.stops)) for c in limits),
         project.runner.finish_spread,
     )
-    sections = section_figures(course, project.race, profile, forecast, target, chances, walk)
+    sections = section_figures(course, project.race, profile, forecast, target, chances, walk_by)
     light = light_spans(project.race, target.finish_s, profile.latitude_deg, profile.longitude_deg)
     weather = project.conditions.weather
     warm = None if weather is None else warmth(profile, weather, project.race, target)
@@ -158,6 +160,21 @@ def _walk(
     profile: Profile, cutoffs: tuple[Cutoff, ...], stops: tuple[Stop, ...], tired_walk: float
 ) -> WalkIn:
     return walk_in(profile, cutoffs, stops, Walker(tired_walk))
+
+
+@lru_cache(maxsize=4)
+def _walk_by(
+    walk: WalkIn, ends_m: tuple[float, ...]
+) -> tuple[tuple[float | None, float | None], ...]:
+    """Return the latest arrival and leaving for walking the rest in, None beyond every cutoff."""
+    return tuple(
+        (_finite(walk.latest_arrival_s(end_m)), _finite(walk.latest_departure_s(end_m)))
+        for end_m in ends_m
+    )
+
+
+def _finite(seconds: float) -> float | None:
+    return seconds if math.isfinite(seconds) else None
 
 
 @lru_cache(maxsize=4)

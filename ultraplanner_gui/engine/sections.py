@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
 from ultraplanner_gui.engine.odds import FINISH_SPREAD, NORMAL_90, Chance, Odds
 from ultraplanner_gui.engine.pacing import PacePlan, stopped_before
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.engine.walk_in import WalkIn
 from ultraplanner_gui.plan.course import AidStation, Course, CutoffKind, FloatArray, Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
@@ -113,20 +113,21 @@ def section_figures(
     forecast: PacePlan,
     target: PacePlan,
     odds: Odds | None = None,
-    walk: WalkIn | None = None,
+    walk_by: Sequence[tuple[float | None, float | None]] = (),
 ) -> tuple[SectionFigures, ...]:
     """Return the figures of every section, in course order.
 
-    Windows are those of the simulated races in *odds*, without it those of `arrival_window`.
+    Windows are those of the simulated races in *odds*, without it those of `arrival_window`;
+    *walk_by* are the latest arrival and leaving of each end from which the rest can be walked in.
     """
     ends_m = course.section_ends()
     places_m = (0.0, *ends_m)
-    arrive_s, forecast_s = target.arrivals_s(ends_m), forecast.arrivals_s(ends_m)
+    arrive_s, forecast_s = target.arrivals_s(ends_m), list(_arrivals(forecast, ends_m))
     stop_s = {stop.at_m: stop.stop_s for stop in target.stops}
     climb_m = np.diff(np.interp(places_m, profile.distance_m, profile.climb_m)).tolist()
     drop_m = np.diff(np.interp(places_m, profile.distance_m, profile.drop_m)).tolist()
-    moving_s = _moving(target, places_m)
-    forecast_moving_s = _moving(forecast, places_m)
+    moving_s = _moving(target, places_m, arrive_s)
+    forecast_moving_s = _moving(forecast, places_m, forecast_s)
     at_station = {station.key: station for station in course.stations}
     cutoffs = _latest_margins(course, race, forecast, target)
     windows = dict(zip(odds.places_m, odds.windows_s, strict=True)) if odds is not None else {}
@@ -164,17 +165,23 @@ def section_figures(
                 forecast_moving_s=forecast_moving_s[n],
                 cutoff_is_departure=limit[1],
                 leave_by_s=None if still_s is None else leave_s + still_s,
-                walk_arrive_by_s=_finite(walk.latest_arrival_s(end_m)) if walk else None,
-                walk_leave_by_s=_finite(walk.latest_departure_s(end_m)) if walk else None,
+                walk_arrive_by_s=walk_by[n][0] if walk_by else None,
+                walk_leave_by_s=walk_by[n][1] if walk_by else None,
                 chance=chances.get(end_m),
             )
         )
     return tuple(figures)
 
 
-def _moving(plan: PacePlan, places_m: Sequence[float]) -> list[float]:
-    """Return the running time of *plan* between places one after another."""
-    spent_s = np.array(plan.arrivals_s(places_m)) - stopped_before(plan.stops, np.array(places_m))
+# The forecast stays as it is while a target is dragged.
+@lru_cache(maxsize=4)
+def _arrivals(plan: PacePlan, places_m: tuple[float, ...]) -> tuple[float, ...]:
+    return tuple(plan.arrivals_s(places_m))
+
+
+def _moving(plan: PacePlan, places_m: Sequence[float], arrive_s: Sequence[float]) -> list[float]:
+    """Return the running time between places, the first the start; arrivals at the others."""
+    spent_s = np.array((0.0, *arrive_s)) - stopped_before(plan.stops, np.array(places_m))
     moving_s: list[float] = np.diff(spent_s).tolist()
     return moving_s
 
@@ -188,10 +195,6 @@ def _limit(
     if station is None:
         return None, False
     return station.cutoff_s, station.cutoff_kind is CutoffKind.DEPARTURE
-
-
-def _finite(seconds: float) -> float | None:
-    return seconds if math.isfinite(seconds) else None
 
 
 def arrival_window(
@@ -290,7 +293,7 @@ def _latest_margins(
     if race.limit_s is not None:
         cutoffs.append((course.length_m, race.limit_s, False))
     places_m = [at_m for at_m, _, _ in cutoffs]
-    arrivals = zip(target.arrivals_s(places_m), forecast.arrivals_s(places_m), strict=True)
+    arrivals = zip(target.arrivals_s(places_m), _arrivals(forecast, tuple(places_m)), strict=True)
     return [
         (at_m, by_s - max(arrivals_s), out)
         for (at_m, by_s, out), arrivals_s in zip(cutoffs, arrivals, strict=True)

@@ -27,7 +27,7 @@ from ultraplanner_gui.widgets.tokens import Stroke
 
 HOUR_S = 3600.0
 MARK_PX = 64.0
-WALK_STEP_PX = 8.0
+WALK_STEP_PX = 24.0
 ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
 
@@ -171,7 +171,7 @@ class InHandLane(RaceLane):
         self._name_walk_in(painter, body, points)
 
     def _name_walk_in(self, painter: QPainter, body: QRectF, points: list[QPointF]) -> None:
-        """Name the limit at the foot of the lane, left of where it comes up, where there is room."""
+        """Name the limit at the foot of the lane, left of where it comes up."""
         look, text = theme(), self.tr("walk-in limit, only if well")
         metrics = look.metrics(UNIT_PT)
         width, height = metrics.horizontalAdvance(text), metrics.height()
