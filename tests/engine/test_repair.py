@@ -156,6 +156,12 @@ def test_a_long_run_that_stays_is_the_longest_of_its_week():
         assert not longs or max(longs) == max(s.distance_m for s in week)
 
 
+def test_marking_the_days_missed_first_makes_no_difference():
+    request = missed(monday(6) + timedelta(days=1), monday(6) + timedelta(days=5))
+    marked = words.with_missed(BLOCK, request.absence)
+    assert repair_block(marked, request).choices[0] == mended(request)[0]
+
+
 def test_what_is_done_or_locked_stays():
     locked = next(s for s in BLOCK.sessions if s.day > monday(7) and s.kind is Kind.LONG)
     sessions = tuple(

@@ -64,7 +64,7 @@ def repair_block(block: Block, request: RepairRequest) -> Repair:
         return Repair(refusal=message(REST_AND_ASK))
     if absence.cause is Cause.INJURY and not absence.is_cleared:
         return Repair(refusal=message(NOT_CLEARED))
-    return Repair(_choices(block, request), tuple(_advice(request)))
+    return Repair(_choices(_unmarked(block, absence), request), tuple(_advice(request)))
 
 
 def _check(block: Block, request: RepairRequest) -> None:
@@ -101,6 +101,15 @@ def _advice(request: RepairRequest) -> Iterator[Message]:
     left = (request.built.race_day - absence.last_day).days // 7
     if absence.days > AS_NEW_DAYS or (absence.days >= LATE_DAYS and left < LATE_WEEKS):
         yield message(LATER_RACE, absence.days, left)
+
+
+def _unmarked(block: Block, absence: Absence) -> Block:
+    """Return *block* as it was planned on the days of *absence*, whatever is marked by now."""
+    sessions = tuple(
+        replace(s, missed=False) if absence.first_day <= s.day <= absence.last_day else s
+        for s in block.sessions
+    )
+    return replace(block, sessions=sessions)
 
 
 def with_missed(block: Block, absence: Absence) -> Block:
@@ -251,6 +260,7 @@ def _mend(marked: Block, planned: Block, request: RepairRequest, way: _Way) -> M
         100 if way.is_gentle else 110,
         _long(marked, request, row),
         (built.race_day - race_week).days + 7 * (marked.taper_weeks - 1),
+        round(max(LEAST_WEEK_M, built.runner.weekly_m)),
         row.least_days >= ANEW_DAYS,
     )
     free = [s for s in marked.sessions if mend.is_free(s)]

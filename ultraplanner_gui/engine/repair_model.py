@@ -43,7 +43,8 @@ LONG_KINDS = (Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG)
 class Mend:
     """What a repair starts from and keeps to.
 
-    `block` has the missed days marked, `planned` is the block before. `roles` are the roles of the
+    `block` has the missed days marked, `planned` is the block before; `start_m` the usual week
+    from which it was built. `roles` are the roles of the
     weeks by number to go, `released` a cutback that may grow. From `free_from` (a day's number) on
     sessions may change. Nothing heavy comes before `hard_from`; sessions in `eased` are easy and
     at most `eased_share` hundredths long. `yardstick_m` is what the first weeks after the return
@@ -66,6 +67,7 @@ class Mend:
     first_growth: int
     long_m: int
     taper_days: int
+    start_m: int
     starts_anew: bool = False
 
     @property
@@ -82,7 +84,6 @@ class Mend:
         ahead = session.day.toordinal() >= self.free_from and session.is_open
         races = session.kind in (Kind.RACE, Kind.TUNE_UP)
         return ahead and session.kind.is_run and not session.locked and not races
-
 
     def is_too_soon(self, session: Session) -> bool:
         """Return whether *session* is strength work before anything hard may come again."""
@@ -353,6 +354,7 @@ def _weeks(model: RepairModel) -> dict[int, _Volume]:
     mend = model.mend
     volumes = _volumes(model)
     before = planned_volumes(mend.planned, mend)
+    references = _references(mend, before)
     reference = _Volume((), float(mend.yardstick_m))
     growth = mend.first_growth
     was = mend.yardstick_m
@@ -362,7 +364,7 @@ def _weeks(model: RepairModel) -> dict[int, _Volume]:
         role = mend.roles.get(to_go, Role.LOADING)
         share = growth if role is Role.LOADING else 80
         usual = 1.1 if role is Role.LOADING else 0.8
-        excess = max(0.0, float(before.get(to_go, 0)) - usual * _was(mend, before, to_go))
+        excess = max(0.0, float(before.get(to_go, 0)) - usual * references.get(to_go, 0.0))
         _under(model, volume, reference, share / 100.0, excess)
         if to_go == mend.released:
             least = [*volume.times(1.0), *reference.times(-RELEASED_SHARE)]
@@ -390,13 +392,18 @@ def sets_yardstick(model: RepairModel, to_go: int, most: float, before: float) -
     return not (eased or _is_broken(mend, to_go)) or most >= LOW_SHARE * before
 
 
-def _was(mend: Mend, before: Mapping[int, int], to_go: int) -> float:
-    """Return what the week was measured by before days were missed."""
-    cutbacks = set(mend.planned.cutbacks)
-    for n in range(to_go + 1, mend.planned.first_week + 1):
-        if n not in cutbacks and before.get(n):
-            return float(before[n])
-    return float(before.get(to_go, 0))
+def _references(mend: Mend, before: Mapping[int, int]) -> dict[int, float]:
+    """Return what each week was measured by before the days were missed."""
+    broken = {mend.to_go(s) for s in mend.planned.sessions if s.missed}
+    reference = float(mend.start_m)
+    found: dict[int, float] = {}
+    for to_go in range(mend.planned.first_week, -1, -1):
+        found[to_go] = reference
+        metres = float(before.get(to_go, 0))
+        loads = to_go >= mend.planned.taper_weeks and to_go not in mend.planned.cutbacks
+        if loads and metres and not (to_go in broken and metres < LOW_SHARE * reference):
+            reference = metres
+    return found
 
 
 def _is_broken(mend: Mend, to_go: int) -> bool:
@@ -454,12 +461,7 @@ def _taper(model: RepairModel, volumes: Mapping[int, _Volume]) -> None:
         return
     before = planned_volumes(mend.planned, mend)
     total = sum(before.get(n, 0) for n in range(mend.block.taper_weeks))
-    loads = [
-        before.get(n, 0)
-        for n in range(mend.block.taper_weeks, mend.planned.first_week + 1)
-        if n not in mend.planned.cutbacks and before.get(n)
-    ]
-    excess = max(0.0, 700.0 * total - 59.0 * days * loads[0]) if loads else 0.0
+    excess = max(0.0, 700.0 * total - 59.0 * days * _references(mend, before).get(0, 0.0))
     terms = [t for w in weeks for t in w.times(700.0)] + last.times(-59.0 * days)
     most = 59.0 * days * last.fixed_m - 700.0 * sum(w.fixed_m for w in weeks) + excess
     over = model.rows.column(cost=BREACH)
