@@ -96,10 +96,12 @@ class ConditionsForm(QDialog):
         weather = None
         if self.known.isChecked():
             weather = ValleyForecast(
-                *(self._celsius(field) for field in (self.coldest, self.warmest)),
+                self._celsius(self.coldest),
+                self._celsius(self.warmest),
                 float(self.humidity.value()),
                 self.valley.metres,
-                *(_hour(field) for field in (self.coldest_at, self.warmest_at)),
+                _hour(self.coldest_at),
+                _hour(self.warmest_at),
             )
         off = tuple(e for e in Effect if not self.switches[e].isChecked())
         return Conditions(weather, off, self.lamp.value_s)

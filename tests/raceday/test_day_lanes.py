@@ -1,0 +1,74 @@
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QPointF
+
+from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
+
+WEATHER = ValleyForecast(8.0, 24.0, 60.0, 50.0)
+
+
+def warm(base, **changes):
+    return replace(base, conditions=Conditions(replace(WEATHER, **changes)))
+
+
+def at(lane, place_m):
+    return QPointF(lane.x_of(place_m, lane.body()), lane.body().center().y())
+
+
+def test_warmth_is_read_where_one_passes_by_day_and_by_night(stage_of, base):
+    stage = stage_of(project=warm(base))
+    lane = stage.storey.warmth
+    evening = lane.readout(at(lane, 2_000.0))
+    night = lane.readout(at(lane, 45_000.0))
+
+    assert "WBGT about" in evening
+    assert "too high under cloud" in evening
+    assert "in the dark" in night
+    assert "WBGT" not in night
+
+
+def test_warmth_without_weather_says_where_to_type_it(stage):
+    assert stage.storey.warmth.readout(QPointF(300, 10)) == ""
+
+
+def test_other_weather_repaints_the_warmth_alone_of_the_sky(stage_of, base, qtbot):
+    stage = stage_of(project=warm(base), size=(1200, 700))
+    lane = stage.storey.warmth
+    before = lane.grab().toImage()
+    hotter = warm(stage.document.project, warmest_c=38.0)
+    from ultraplanner_gui.edits.pace import SetConditions
+
+    edit = SetConditions(hotter.conditions, stage.document.project.runner.night_loss)
+    assert stage.document.perform(edit)
+
+    assert lane.grab().toImage() != before
+
+
+def test_walk_in_limit_is_said_beside_the_time_in_hand(stage):
+    lane = stage.storey.in_hand
+    spare_s = stage.document.shown.race.walk_spare_s([1_000.0, 59_000.0])
+    first, last = (lane.readout(at(lane, m)) for m in (1_000.0, 59_000.0))
+
+    assert ("cannot be walked in" in first) is bool(spare_s[0] < 0)
+    assert ("only if well" in last) is bool(spare_s[1] >= 0)
+
+
+def test_walk_in_limit_follows_a_target_that_is_dragged(stage):
+    before = stage.document.shown.race.walk_spare_s([20_000.0])[0]
+    end = stage.top("to-ford")
+    end.setY(end.y() + 5)
+    stage.drag(stage.target, stage.top("to-ford"), end)
+
+    assert stage.document.shown.race.walk_spare_s([20_000.0])[0] < before
+
+
+def test_walked_stretches_are_said_in_the_target_lane(stage):
+    part = next(p for p in stage.document.shown.walked if p.is_walked)
+    lane = stage.target
+    said = lane.readout(at(lane, (part.start_m + part.end_m) / 2))
+
+    assert "At walking pace here" in said
+    walked = np.array([p.length_m for p in stage.document.shown.walked])
+    assert walked.sum() == pytest.approx(stage.document.shown.profile.length_m)
