@@ -107,6 +107,12 @@ TABLE: tuple[ActionRow, ...] = (
         "Ctrl+Shift+P",
     ),
     ActionRow(
+        "ground_at_hand",
+        "edit",
+        QT_TRANSLATE_NOOP("Actions", "&Ground at hand…"),
+        "Ctrl+Shift+G",
+    ),
+    ActionRow(
         "health",
         "edit",
         QT_TRANSLATE_NOOP("Actions", "&Health…"),

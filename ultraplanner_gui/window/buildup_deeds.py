@@ -3,17 +3,50 @@
 from __future__ import annotations
 
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 
+from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.edits.training import AddGround
+from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.buildup.deeds import SessionDeeds
     from ultraplanner_gui.engine.repair_request import Absence, Repair
     from ultraplanner_gui.plan.project import Project
+
+
+#: So many points of a loop are kept.
+LOOP_POINTS = 400
+
+
+def read_loop(token: Token, path: Path) -> GroundAtHand:
+    """Read the recording of a loop and thin it to what its gradients need."""
+    import numpy as np
+
+    from ultraplanner_gui.engine.profile import build_profile
+    from ultraplanner_gui.exchange.gpx_in import read_course
+
+    course = read_course(path)
+    token.progress(0.6)
+    profile = build_profile(course)
+    along = np.linspace(0.0, profile.length_m, min(LOOP_POINTS, len(profile.distance_m)))
+    heights = np.interp(along, profile.distance_m, profile.elevation_m)
+    return GroundAtHand(
+        "",
+        GroundKind.LOOP,
+        course.name or path.stem,
+        profile.length_m,
+        profile.ascent_m,
+        profile.descent_m,
+        distance_m=tuple(float(m) for m in along),
+        elevation_m=tuple(float(m) for m in heights),
+    )
 
 
 class BuildUpDeeds(JobDeeds):
@@ -135,6 +168,40 @@ class BuildUpDeeds(JobDeeds):
 
             words = self._window.settings.words
             CandidatesPage(self._window.document, words, self._window).show()
+
+    @Slot()
+    def ground_at_hand(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is None or document is None:
+            return
+        from ultraplanner_gui.window.ground_form import GroundPage
+
+        chosen = place.selection
+        GroundPage(
+            document,
+            self._window.settings.words,
+            self.add_loop,
+            chosen.key if chosen.kind == "section" else "",
+            place.buildup.grid.day,
+            self._window,
+        ).show()
+
+    def add_loop(self) -> None:
+        """Ask for the recording of a loop and add it to the ground at hand."""
+        if self._window.document is not None:
+            last = self._window.settings.last_folder
+            folder = Path(last) if last else places.documents()
+            self._window.ask.which_course(folder, self._read_loop)
+
+    def _read_loop(self, path: Path) -> None:
+        document = self._window.document
+        if document is not None:
+            self._window.name_work(self.tr("Reading {0}").format(path.name))
+            self._start(partial(self._put_loop_in, document), read_loop, path)
+
+    def _put_loop_in(self, document: Document, ground: GroundAtHand) -> None:
+        if document is self._window.document:
+            document.perform(AddGround(ground))
 
     def _sessions(self) -> SessionDeeds | None:
         place = self._window.workplace

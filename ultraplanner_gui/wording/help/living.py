@@ -207,4 +207,26 @@ TOPICS: tuple[Topic, ...] = (
         see=("runway", "what the race asks", "usual week"),
         words=QT_TRANSLATE_NOOP("Help", "candidate choose compare race date"),
     ),
+    Topic(
+        "ground at hand",
+        QT_TRANSLATE_NOOP("Help", "Ground at hand"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "What there is to train on where you live, and sessions on it that stand in for a "
+            "stretch of the race: how often, at what gradient, how long, climb and drop in all. "
+            "What cannot be matched is said, with what to do instead.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Match compares the time on feet by class of gradient: 100 % is the same shares, 0 "
+            "nothing in common. Of the stretch says how much of it one session stands for.",
+        ),
+        (choice(QT_TRANSLATE_NOOP("Help", "No trial says how alike training must be.")),),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Begin with few descents and few step-downs: the quads need days to get over it.",
+        ),
+        see=("ground", "downhill run", "climb and drop"),
+        words=QT_TRANSLATE_NOOP("Help", "treadmill stairs hill ramp flat stand-in similar"),
+    ),
 )
