@@ -9,6 +9,7 @@ from datetime import date
 from ultraplanner_gui.engine.block_carry import carried
 from ultraplanner_gui.engine.block_fill import Run
 from ultraplanner_gui.engine.block_ground import EFFORT, GroundRules
+from ultraplanner_gui.engine.block_home import at_home
 from ultraplanner_gui.engine.block_others import with_others
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.plan.block import Ground, Kind, Session, weeks_to_go
@@ -39,7 +40,7 @@ PRACTISED = (Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG, Kind.TUNE_UP)
 def dressed(runs: Iterable[Run], rules: GroundRules) -> tuple[Session, ...]:
     """Return the sessions of *runs* and the race, by day."""
     request = rules.request
-    sessions = _with_climb(list(runs), rules)
+    sessions = at_home(_with_climb(list(runs), rules), request)
     sessions = _with_carbs(sessions, request)
     if request.runner.wishes.night_runs:
         sessions = _with_dark(sessions, request)

@@ -14,6 +14,7 @@ HILLY_PER_M = 0.010
 DOWNHILL_RACE_M = 1000.0
 FIRST_CLIMB_SHARE = 0.5
 STEEPEST_PER_M = 0.080
+LEAST_DOWNHILL_PER_M = 0.025
 
 # Own defaults, open to change by the user: effort on ten steps, speed against easy running and
 # how much of the race's climb per kilometre the kind takes relative to the week as a whole.
@@ -85,7 +86,7 @@ class GroundRules:
         share = FIRST_CLIMB_SHARE + (peak - FIRST_CLIMB_SHARE) * progress
         base = self.race_per_m
         if kind is Kind.DOWNHILL:
-            base = max(base, self.request.drop_m / self.request.race_m)
+            base = max(base, self.request.drop_m / self.request.race_m, LEAST_DOWNHILL_PER_M)
         per_m = base * share * CLIMB[kind]
         if kind in (Kind.LONG, Kind.SECOND_LONG, Kind.REHEARSAL):
             return min(per_m, 1.05 * base)

@@ -13,7 +13,8 @@ from ultraplanner_gui.engine.block_days import (
     wants_downhill,
 )
 from ultraplanner_gui.engine.block_fill import Filled
-from ultraplanner_gui.engine.block_ground import GroundRules
+from ultraplanner_gui.engine.block_ground import HILLY_PER_M, GroundRules
+from ultraplanner_gui.engine.block_home import lives_flat
 from ultraplanner_gui.engine.block_layout import Layout
 from ultraplanner_gui.engine.block_place import STEP_M
 from ultraplanner_gui.engine.block_request import LEAST_FREE_S, BlockRequest
@@ -22,6 +23,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, REACHED, R
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.wishes import Ask
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
     TAPER_CUT_RANGE,
@@ -29,6 +31,8 @@ from ultraplanner_gui.science.training import (
     longest_before,
     within_ten_percent,
 )
+
+LONG_RACE_M = 80_000.0
 
 
 def notes_of(layout: Layout) -> tuple[Message, ...]:
@@ -130,6 +134,10 @@ def _notes(
             )
     if wants_downhill(request) and weeks.loading and not plan.downhill:
         notes.append(message(NO_DOWNHILL))
+    if lives_flat(request.runner) and request.climb_m >= HILLY_PER_M * request.race_m:
+        notes.append(message(FLAT_HOME))
+    if request.race_m >= LONG_RACE_M and weeks.loading and _may_offer_downhill(request):
+        notes.append(message(OFFER_DOWNHILL))
     if filled.taper_cut is not None and not (
         TAPER_CUT_RANGE[0] <= filled.taper_cut <= TAPER_CUT_RANGE[1]
     ):
@@ -139,6 +147,10 @@ def _notes(
         notes.append(message(GUT_SHORT, gut_weeks(tolerated, target), Quantity(target, "g_per_h")))
     notes.extend(_tune_up_notes(request, plan, filled))
     return tuple(notes)
+
+
+def _may_offer_downhill(request: BlockRequest) -> bool:
+    return not wants_downhill(request) and request.runner.wishes.downhill is Ask.BY_RACE
 
 
 def _reach_notes(
@@ -216,6 +228,16 @@ NO_DOWNHILL = QT_TRANSLATE_NOOP(
     "Block",
     "There is no downhill run: no day lies far enough from the long run. Seek descents on that "
     "one.",
+)
+FLAT_HOME = QT_TRANSLATE_NOOP(
+    "Block",
+    "The long runs climb as the race does and nothing at hand gives that: travel for the longest "
+    "ones, use stand-in sessions for the others.",
+)
+OFFER_DOWNHILL = QT_TRANSLATE_NOOP(
+    "Block",
+    "A long flat race wears out the quads in its last third too; downhill runs can be wished for "
+    "(common practice, no source).",
 )
 TAPER_OFF = QT_TRANSLATE_NOOP(
     "Block", "The taper cuts the daily mean by {0}, outside 41 to 60 %: the days allow no other."

@@ -118,12 +118,16 @@ def stretch_of(profile: Profile, pace: PacePlan, start_m: float, end_m: float) -
 
 
 def stand_ins(
-    stretch: Stretch, grounds: Sequence[GroundAtHand], runner: Runner, most_s: float = MOST_S
+    stretch: Stretch,
+    grounds: Sequence[GroundAtHand],
+    runner: Runner,
+    most_s: float = MOST_S,
+    least_match: float = LEAST_MATCH,
 ) -> tuple[StandIn, ...]:
     """Return sessions for *stretch* on each of *grounds* and on all together, best match first.
 
     None is longer than *most_s* or the stretch; a stretch longer than that is stood in for in
-    proportion. No slope is run more than forty times.
+    proportion. No slope is run more than forty times. Under *least_match* only the best is kept.
     """
     if stretch.whole_s <= 0.0 or not grounds:
         return ()
@@ -135,7 +139,7 @@ def stand_ins(
         if made is not None:
             found.setdefault(made.repeats, made)
     order = sorted(found.values(), key=lambda s: (-round(s.match, 3), len(s.grounds)))
-    return tuple(s for n, s in enumerate(order) if n == 0 or s.match >= LEAST_MATCH)
+    return tuple(s for n, s in enumerate(order) if n == 0 or s.match >= least_match)
 
 
 def _choices(grounds: Sequence[GroundAtHand]) -> list[tuple[GroundAtHand, ...]]:
