@@ -6,11 +6,14 @@ from collections.abc import Iterable
 
 from ultraplanner_gui.cards.card_words import say
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Source, bag_plan
+from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
 
 NO_BAGS = BagPlan((), (), (), ())
+_known: list[tuple[FuelFigures, Course, BagPlan]] = []
 
 
 def bags_of(outlook: Outlook) -> BagPlan:
@@ -18,7 +21,11 @@ def bags_of(outlook: Outlook) -> BagPlan:
     course, fuel, target = outlook.project.course, outlook.fuel, outlook.target
     if course is None or fuel is None or target is None:
         return NO_BAGS
-    return bag_plan(fuel.plan, course, outlook.sections, target.finish_s)
+    # One card after another asks for it.
+    if not _known or _known[0][0] is not fuel or _known[0][1] is not course:
+        plan = bag_plan(fuel.plan, course, outlook.sections, target.finish_s)
+        _known[:] = [(fuel, course, plan)]
+    return _known[0][2]
 
 
 def count_texts(

@@ -219,11 +219,12 @@ class Flow:
         ops = header.at(left, top) + foot.at(left, frame.bottom_mm - foot.height_mm)
         wide, y = frame.column_mm(sheet.columns), top + header.height_mm
         for column in range(sheet.columns):
-            x = left + column * (wide + frame.gutter_mm)
-            drawn, y = self._column(shares[number * sheet.columns + column], pad_mm, x, wide)
-            ops += [op.moved(0.0, top + header.height_mm) for op in drawn]
+            share = shares[number * sheet.columns + column]
+            at = (left + column * (wide + frame.gutter_mm), top + header.height_mm)
+            drawn, y = self._column(share, pad_mm, at, wide)
+            ops += drawn
         if number == self.total - 1:
-            ops += sheet.closing.at(left, top + header.height_mm + y)
+            ops += sheet.closing.at(left, y)
         # Bands first, so that no band covers what a neighbour draws.
         ops.sort(key=lambda op: not (isinstance(op, Rect) and op.grey == BAND))
         page_of = self._page_of(number, self.total)
@@ -235,11 +236,11 @@ class Flow:
         )
 
     def _column(
-        self, share: Sequence[int], pad_mm: float, x_mm: float, wide_mm: float
+        self, share: Sequence[int], pad_mm: float, at_mm: tuple[float, float], wide_mm: float
     ) -> tuple[list[Op], float]:
-        """Return the rows of one column from its top, and where they end."""
+        """Return the rows of one column, and where they end."""
         ops: list[Op] = []
-        y = 0.0
+        x_mm, y = at_mm
         bleed = 0.4 * self._frame.margin_mm
         start: int | None = None
         for row in share:

@@ -30,8 +30,9 @@ from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
-FILL_POWER = 0.7
-"""Type grows slower than the page fills, for some of what is on it stays (own measurement)."""
+FILL_POWER, WRITING_POWER = 0.7, 1.9
+"""How much larger type fills a page: more slowly where lines to write on keep their height (own
+measurement)."""
 
 STEP = 0.965
 """From one size of type to the next smaller: less is hardly seen (own choice)."""
@@ -52,6 +53,7 @@ class Form:
     set: SetForm
     least_strain: int = 0
     is_even: bool = False
+    fill_power: float = FILL_POWER
 
 
 def lay_out(
@@ -186,7 +188,7 @@ class _Trial:
             return (size_pt, flow) if flow is not None and is_good else None
 
         if form.is_even:
-            guess_pt = _likely(least, self._smallest, self._larger)
+            guess_pt = _likely(least, self._smallest, self._larger, form.fill_power)
             yield _halved(self._larger, made, guess_pt) or (self._smallest, least)
             return
         for size_pt in self._larger:
@@ -204,9 +206,9 @@ class _Trial:
         return flow if flow is not None and flow.total else None
 
 
-def _likely(least: Flow, smallest_pt: float, larger: Sequence[float]) -> float:
+def _likely(least: Flow, smallest_pt: float, larger: Sequence[float], fill_power: float) -> float:
     """Return the size of type that is likely to fill the page, going by the smallest."""
-    wish_pt = smallest_pt * least.fill**-FILL_POWER
+    wish_pt = smallest_pt * least.fill**-fill_power
     return next((size_pt for size_pt in larger if size_pt <= wish_pt), 0.0)
 
 
@@ -220,9 +222,11 @@ def _forms(card: CardContent) -> Iterator[Form]:
         yield Form(partial(fuel_beside, card))
         yield Form(partial(fuel_stacked, card), STRAIN_STACKED)
     elif isinstance(card, ListCard):
-        yield from (Form(form, is_even=True) for form in forms_of(card))
+        has_blanks = any(item.blanks for entry in card.entries for item in entry.items)
+        power = WRITING_POWER if has_blanks else FILL_POWER
+        yield from (Form(form, is_even=True, fill_power=power) for form in forms_of(card))
     elif isinstance(card, WallCard):
-        yield Form(partial(wall_sheet, card), is_even=True)
+        yield Form(partial(wall_sheet, card), is_even=True, fill_power=WRITING_POWER)
 
 
 def _sizes(frame: Frame, least: float, largest: float) -> Iterator[float]:

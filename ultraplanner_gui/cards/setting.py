@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -110,45 +110,44 @@ class Setting:
     is_dense: bool = False
     least_pt: float = LEAST_PT
 
-    @property
-    def figure_pt(self) -> float:
-        """Size of the one figure looked for first."""
-        return 1.2 * self.body_pt
+    figure_pt: float = field(init=False)
+    """Size of the one figure looked for first."""
 
-    @property
-    def sum_pt(self) -> float:
-        """Size of the sum of a leg."""
-        return (1.2 if self.is_dense else 1.3) * self.body_pt
+    sum_pt: float = field(init=False)
+    """Size of the sum of a leg."""
 
-    @property
-    def name_pt(self) -> float:
-        """Size of the names of places."""
-        return 1.05 * self.body_pt
+    name_pt: float = field(init=False)
+    """Size of the names of places."""
 
-    @property
-    def small_pt(self) -> float:
-        """Size of second lines."""
-        return max(self.least_pt, 0.9 * self.body_pt)
+    small_pt: float = field(init=False)
+    """Size of second lines."""
 
-    @property
-    def label_pt(self) -> float:
-        """Size of heads and notes."""
-        return max(self.least_pt, 0.8 * self.body_pt)
+    label_pt: float = field(init=False)
+    """Size of heads and notes."""
 
-    @property
-    def title_pt(self) -> float:
-        """Size of the title."""
-        return 1.55 * self.body_pt
+    title_pt: float = field(init=False)
+    """Size of the title."""
 
-    @property
-    def gap_mm(self) -> float:
-        """The least gap between columns."""
-        return 0.72 * em_mm(self.body_pt)
+    gap_mm: float = field(init=False)
+    """The least gap between columns."""
 
-    @property
-    def pad_mm(self) -> float:
-        """The least white above and below a row."""
-        return 0.25 if self.is_dense else 0.6
+    pad_mm: float = field(init=False)
+    """The least white above and below a row."""
+
+    def __post_init__(self) -> None:
+        body, dense = self.body_pt, self.is_dense
+        # Worked out once: every line of a trial asks for them.
+        for name, value in (
+            ("figure_pt", 1.2 * body),
+            ("sum_pt", (1.2 if dense else 1.3) * body),
+            ("name_pt", 1.05 * body),
+            ("small_pt", max(self.least_pt, 0.9 * body)),
+            ("label_pt", max(self.least_pt, 0.8 * body)),
+            ("title_pt", 1.55 * body),
+            ("gap_mm", 0.72 * em_mm(body)),
+            ("pad_mm", 0.25 if dense else 0.6),
+        ):
+            object.__setattr__(self, name, value)
 
     def line_mm(self, size_pt: float) -> float:
         """Return the height of a line."""

@@ -31,7 +31,7 @@ LEAST_GROUND_MM, MOST_GROUND_MM = 9.0, 40.0
 MARK_MM = 2.0
 MARK_STEP_MM = 2.3
 FOLD_MM = 3.0
-LEVEL_EVERY_MM, STEEP_EVERY_MM = 2.4, 0.5
+LEVEL_EVERY_MM, STEEP_EVERY_MM = 2.8, 0.6
 """How far hachures lie apart on nearly level ground and on the steepest."""
 
 LEAST_GRADIENT, STEEPEST = 0.02, 0.25
