@@ -13,11 +13,14 @@ from bench_plans import GOAL_S, POINTS, STEP_M, TODAY, large_project
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import SetSectionTarget
 from ultraplanner_gui.edits.fuel import MoveItem
+from ultraplanner_gui.engine.odds import RACES, odds
 from ultraplanner_gui.engine.outlook import derive
+from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.fuel import FuelPlan
 
 PAIRS = 400
+SECTIONS = 40
 # Minetti et al. 2002, J Appl Physiol 93:1039, cost of running, J/(kg m), highest power first.
 _COST = (155.4, -30.4, -43.3, 46.3, 19.5, 3.6)
 
@@ -56,6 +59,25 @@ def rows() -> Iterator[Row]:
         *by_turns(lambda: derive(eaten, outlook, TODAY), lambda: _eaten(eaten.fuel), PAIRS),
         (Goal("ratio", 10.0),),
         note=f"{GOAL_S / 3600:g} h, {len(project.fuel.items)} items, {len(outlook.sections)} legs",
+    )
+    yield _odds_row(outlook.forecast)
+
+
+def _odds_row(forecast: PacePlan | None) -> Row:
+    assert forecast is not None
+    ends_m = tuple(float(m) for m in np.linspace(0.0, forecast.distance_m[-1], SECTIONS + 1)[1:])
+    cutoffs = [(at_m, 1.2 * forecast.arrival_s(at_m)) for at_m in ends_m]
+    random = np.random.Generator(np.random.SFC64(1))
+
+    def summed() -> object:
+        draws = random.standard_normal((SECTIONS, RACES), dtype=np.float32)
+        return np.cumsum(np.exp(draws), axis=0)
+
+    return Row(
+        f"{RACES:,} simulated races x {SECTIONS} sections",
+        "as many normal numbers drawn and summed",
+        *by_turns(lambda: odds(forecast, ends_m, cutoffs), summed, PAIRS // 4),
+        (Goal("ratio", 3.0),),
     )
 
 

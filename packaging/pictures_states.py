@@ -29,7 +29,8 @@ from ultraplanner_gui.window.workplace import Workplace
 SMALL, LARGE, LARGEST = (1280, 720), (1920, 1080), (2560, 1440)
 STATIONS, STATION_APART_M = 25, 400.0
 DIALOGS = ("race_form", "edit_session", "notes", "history", "fuel_rates", "shortcuts",
-           "red_flags", "about", "steps", "crew_form", "type_week_back", "lock_screen")  # fmt: skip
+           "red_flags", "about", "steps", "crew_form", "type_week_back", "lock_screen",
+           "shape_form", "predict_form", "conditions_form", "beside_rules")  # fmt: skip
 COURSE_TABLE = (
     "Place;km;Climb;Drop;Cutoff;What is there\n"
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"

@@ -169,6 +169,13 @@ def test_every_field_of_the_session_editor_is_explained(window):
     assert fields_without_topic(editor) == []
 
 
+@pytest.mark.parametrize("form", ["shape_form", "conditions_form"])
+def test_every_field_of_a_pace_form_is_explained(window, form):
+    getattr(window.deeds, form)()
+    dialog = next(d for d in window.findChildren(QDialog) if d.isVisible())
+    assert fields_without_topic(dialog) == []
+
+
 def test_every_field_of_fuel_per_hour_is_explained(window):
     window.deeds.fuel_rates()
     dialog = next(d for d in window.findChildren(QDialog) if "Fuel" in d.windowTitle())

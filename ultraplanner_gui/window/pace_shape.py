@@ -49,6 +49,8 @@ class ShapeForm(QDialog):
         self.half = QRadioButton(self.tr("&Half of the forecast's fade, the usual"), self)
         self.own = QRadioButton(self.tr("Own amount of &fade"), self)
         self.share = WholeField(words, 0, 100 * MOST_FADE_SHARE, "%", 5, self)
+        for field in (self.even, self.half, self.own, self.share):
+            set_topic(field, "shape of the target")
         self.share.setAccessibleName(self.tr("Part of the forecast's fade kept"))
         self.holds = QCheckBox(self.tr("Hold the fi&nish when a section is changed"), self)
         set_topic(self.holds, "fixed target")
