@@ -28,7 +28,7 @@ from ultraplanner_gui.wording.words import Words
 H = 3600.0
 TABLE = read_foods(Path(__file__).parents[2] / "resources" / "foods.csv")
 FOODS = {f.key: f for f in TABLE}
-FUEL = FuelPlan(70.0, 500.0, 450.0, foods=TABLE)
+FUEL = FuelPlan(70.0, 500.0, 450.0, foods=TABLE, carrying=Carrying(3))
 STATIONS = tuple(
     AidStation(
         *(f"s{n}", f"Station {n}", 12_000.0 * n, None, 300.0, (Offer.WATER, Offer.FOOD)),

@@ -78,7 +78,8 @@ def fill_cells(
 
 
 def _with_bottles(fuel: FuelPlan, cells: Sequence[Cell]) -> list[Cell]:
-    room_ml = fuel.carrying.bottles * fuel.carrying.bottle_ml
+    c = fuel.carrying
+    room_ml = c.bottles * c.bottle_ml / (1.0 + c.spare)
     found = []
     for stretch in dry_stretches(cells):
         hours = sum(cells[c].hours for c in stretch)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from ultraplanner_gui.engine.fuel_fill_cells import Cell, dry_stretches
+from ultraplanner_gui.engine.fuel_fill_cells import Cell
 from ultraplanner_gui.engine.fuel_kit import FillFood, most_fluid_ml_per_h
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
@@ -23,7 +23,7 @@ def reasons(
     bands: tuple[Band, Band, Band],
 ) -> tuple[Message, ...]:
     """Return a sentence for every leg and figure outside its band; empty if all are met."""
-    dry = set(_too_dry(fuel, cells, kit, counts))
+    dry = set(_too_dry(cells, kit, counts))
     found: list[Message] = []
     for leg in legs(cells):
         hours = sum(cells[c].hours for c in leg)
@@ -54,23 +54,22 @@ def legs(cells: Sequence[Cell]) -> list[tuple[int, ...]]:
 
 
 def _too_dry(
-    fuel: FuelPlan,
     cells: Sequence[Cell],
     kit: Sequence[FillFood],
     counts: Sequence[Mapping[int, int]],
 ) -> Iterator[tuple[int, ...]]:
-    """Yield the legs in a stretch whose bottles are drunk empty."""
-    room_ml = fuel.carrying.bottles * fuel.carrying.bottle_ml
+    """Yield the legs whose bottles are drunk empty."""
     smallest = min((f.fluid_ml for f in kit if f.is_bottled and f.fluid_ml), default=0.0)
-    for stretch in dry_stretches(cells):
+    for leg in legs(cells):
         drunk = sum(
             kit[f].fluid_ml * n
-            for c in stretch
+            for c in leg
             for f, n in counts[c].items()
-            if kit[f].is_bottled and kit[f].key not in cells[c].table
+            if kit[f].is_bottled and kit[f].is_carried
         )
-        if drunk > room_ml - smallest - _HAIR:
-            yield from (leg for leg in legs(cells) if set(leg) <= set(stretch))
+        room_ml = sum(cells[c].bottle_ml for c in leg)
+        if drunk > room_ml - len(leg) * smallest - _HAIR:
+            yield leg
 
 
 def _asked_too_much(fuel: FuelPlan) -> Iterator[Message]:

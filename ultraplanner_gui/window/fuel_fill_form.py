@@ -66,7 +66,10 @@ class FillForm(FuelForm):
         self._fill = fill
         self.try_it.setEnabled(True)
         self._do.setEnabled(True)
+        self._do.setDefault(True)
         self._result.setText("\n".join(self._lines(fill)))
+        needed = self.box.totalHeightForWidth(self.width())
+        self.resize(self.width(), max(self.height(), needed))
 
     def show_failure(self, text: str) -> None:
         """Say why there is nothing to take."""
@@ -111,6 +114,7 @@ class FillForm(FuelForm):
             if self.buttons.buttonRole(b) is self.buttons.ButtonRole.AcceptRole
         )
         self._do.setEnabled(False)
+        self.try_it.setDefault(True)
 
     def _said(self, food: Food) -> str:
         parts = [food.name]

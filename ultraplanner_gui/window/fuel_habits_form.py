@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QCoreApplication
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -38,11 +39,16 @@ from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.fuel_forms import FuelForm, TickList
 from ultraplanner_gui.window.table_fuel import ALLERGENS
+from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.words import Words
 
 WIDTH_PX = 760.0
 #: One below what is taken for a VO2max: not known.
 LEAST_VO2MAX = 19
+
+
+def _caution(text: str) -> str:
+    return QCoreApplication.translate("Caution", text)
 
 
 class HabitsForm(FuelForm):
@@ -140,6 +146,7 @@ class HabitsForm(FuelForm):
         box.addWidget(self.head(self.tr("Caffeine")))
         box.addWidget(self.uses)
         box.addLayout(form)
+        box.addWidget(self.line(_caution(cautions.CAFFEINE)))
 
     def _before(self, box: QVBoxLayout) -> None:
         before = self._fuel.before
@@ -202,3 +209,4 @@ class HabitsForm(FuelForm):
         set_topic(self.allergens, "allergens")
         box.addWidget(self.head(self.tr("What you must not eat")))
         box.addWidget(self.allergens, 1)
+        box.addWidget(self.line(_caution(cautions.ALLERGY)))

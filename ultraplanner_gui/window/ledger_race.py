@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.gait import walked_between, walked_m
+from ultraplanner_gui.engine.glycogen import GlycogenLedger, ledger_of, left_g
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import ODDS_HOLD, dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
@@ -54,7 +56,7 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
 def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:
     """Return the rows for the fuel item *key*."""
     fuel = now.project.fuel
-    item = next((i for i in fuel.items if i.key == key), None)
+    item = next((i for i in now.items if i.key == key), None)
     if item is None or now.target is None:
         return ()
     food, n = fuel.food(item.food), item.servings
@@ -82,7 +84,9 @@ def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         rows.append(CheckRow(State.BREAKS, words.say(now.trouble), topic="fixed target"))
     rows += _race_checks(now, words)
     rows += _day_rows(now, before, words)
-    rows += _fuel_rows(now.fuel, before.fuel or now.fuel, now.target.finish_s / 3600.0, words)
+    stores = (ledger_of(before), ledger_of(now))
+    hours = now.target.finish_s / 3600.0
+    rows += _fuel_rows(now.fuel, before.fuel or now.fuel, stores, hours, words)
     rows += [Sentence(words.say(repair)) for repair in course.repairs]
     return tuple(rows)
 
@@ -236,7 +240,28 @@ def _carry_rows(now: Outlook, start_m: float, start: str, words: Words) -> list[
     ]
 
 
-def _fuel_rows(fuel: FuelFigures, old: FuelFigures, hours: float, words: Words) -> list[Row]:
+Stores = tuple[GlycogenLedger | None, GlycogenLedger | None]
+
+
+def _add_stores(pairs: Pairs, stores: Stores, words: Words) -> None:
+    """Add the least glycogen of the race, before and now."""
+    was, now = stores
+    if now is None:
+        return
+    least = each(partial(_least, words), was or now, now)
+    pairs.add(tr("Glycogen at least"), "glycogen", least)
+    gut = each(words.grams, *(float(x.usual.gut_g.max()) for x in (was or now, now)))
+    pairs.add(tr("In the gut at most"), "gut load", gut)
+
+
+def _least(words: Words, ledger: GlycogenLedger) -> str:
+    low, high = float(left_g(ledger.fast).min()), float(left_g(ledger.usual).min())
+    return f"{words.number(low)} – {words.grams(high)}"
+
+
+def _fuel_rows(
+    fuel: FuelFigures, old: FuelFigures, stores: Stores, hours: float, words: Words
+) -> list[Row]:
     pairs = Pairs(tr("Fuel"), old is not fuel, "fuel")
     was, now = old.total, fuel.total
     pairs.add(tr("Carbs"), "race carbs", each(words.grams, was.carb_g, now.carb_g))
@@ -246,7 +271,18 @@ def _fuel_rows(fuel: FuelFigures, old: FuelFigures, hours: float, words: Words) 
     pairs.add(tr("Sodium"), "sodium", each(words.milligrams, was.sodium_mg, now.sodium_mg))
     caffeine = each(words.milligrams, was.caffeine_mg, now.caffeine_mg)
     pairs.add(tr("Caffeine"), "caffeine", caffeine)
-    loose = [c for c in fuel.checks if c.state is not State.HOLDS]
+    if was.caffeine_mg or now.caffeine_mg:
+        most = each(words.milligrams, float(old.caffeine_mg.max()), float(fuel.caffeine_mg.max()))
+        pairs.add(tr("In the body at most"), "caffeine in the body", most)
+    salt = each(words.milligrams, old.sodium_mg_per_l, fuel.sodium_mg_per_l)
+    pairs.add(tr("Sodium a litre"), "sodium", salt)
+    pairs.add(tr("Energy"), "food energy", each(words.number, was.energy_kcal, now.energy_kcal))
+    _add_stores(pairs, stores, words)
+    ledger = stores[1]
+    found = (*(ledger.checks if ledger is not None else ()), *fuel.checks)
+    # The gravest first: there is room for few.
+    loose = [c for c in found if c.state is State.BREAKS]
+    loose += [c for c in found if c.state is State.STRAINS]
     checks = [
         CheckRow(c.state, words.say(c.text), words.say(c.source), topic=c.rule) for c in loose
     ]

@@ -38,6 +38,7 @@ NOTHING_PLACED = QT_TRANSLATE_NOOP(
     "Tables", "Nothing placed yet. Place fuel by the clock, or fill to target, in the Fuel menu."
 )
 BETWEEN = "; "
+DAY_S, MANY_HOURS_S = 86_400.0, 172_800.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +155,13 @@ def table_rows(outlook: Outlook) -> tuple[TableRow, ...]:
 
 def _place(name: str) -> str:
     return name or say(START)
+
+
+def _to_start(s: float, words: Words) -> str:
+    """Return how long it is to the start, in days while these are many."""
+    if s < MANY_HOURS_S:
+        return words.duration(s)
+    return say(QT_TRANSLATE_NOOP("Tables", "{0} days")).format(words.number(round(s / DAY_S)))
 
 
 def _servings(value: float, words: Words) -> str:
@@ -372,7 +380,7 @@ BEFORE: TableSpec[BeforeRow] = TableSpec(
         ),
         Column(
             QT_TRANSLATE_NOOP("Tables", "To the start"),
-            text=lambda row, words: words.duration(-row.race.elapsed(row.row.at)),
+            text=lambda row, words: _to_start(-row.race.elapsed(row.row.at), words),
             value=lambda row: row.row.at.timestamp(),
             is_figure=True,
         ),

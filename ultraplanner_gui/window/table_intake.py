@@ -11,8 +11,8 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_sections import NO_COURSE
-from ultraplanner_gui.window.table_spec import TableSpec, unit
-from ultraplanner_gui.wording.words import Words
+from ultraplanner_gui.window.table_spec import TableSpec, one_line, unit
+from ultraplanner_gui.wording.words import NONE, Words
 
 S_PER_H = 3600.0
 FINISH = QT_TRANSLATE_NOOP("Tables", "Finish")
@@ -28,6 +28,7 @@ class IntakeRow:
     end_s: float
     intake: Intake
     race: Race
+    foods: tuple[tuple[str, float], ...] = ()
 
     @property
     def hours(self) -> float:
@@ -40,10 +41,18 @@ def hour_rows(outlook: Outlook) -> tuple[IntakeRow, ...]:
     fuel, race = outlook.fuel, outlook.project.race
     if fuel is None:
         return ()
-    return tuple(
-        IntakeRow(f"hour-{n}", str(n), h.start_s, h.start_s + h.hours * S_PER_H, h.intake, race)
-        for n, h in enumerate(fuel.hours, start=1)
-    )
+    rows = []
+    for n, hour in enumerate(fuel.hours, start=1):
+        start_s, end_s = hour.start_s, hour.start_s + hour.hours * S_PER_H
+        is_last = n == len(fuel.hours)
+        foods: dict[str, float] = {}
+        for item in fuel.plan.items:
+            if start_s <= item.at_s < end_s or (is_last and item.at_s == end_s):
+                name = one_line(fuel.plan.food(item.food).name)
+                foods[name] = foods.get(name, 0.0) + item.servings
+        counts = tuple(foods.items())
+        rows.append(IntakeRow(f"hour-{n}", str(n), start_s, end_s, hour.intake, race, counts))
+    return tuple(rows)
 
 
 def leg_rows(outlook: Outlook) -> tuple[IntakeRow, ...]:
@@ -51,10 +60,16 @@ def leg_rows(outlook: Outlook) -> tuple[IntakeRow, ...]:
     fuel, race = outlook.fuel, outlook.project.race
     if fuel is None:
         return ()
-    return tuple(
-        IntakeRow(f"leg-{n}", leg.name, leg.start_s, leg.end_s, leg.intake, race)
-        for n, leg in enumerate(fuel.legs)
-    )
+    rows = []
+    for n, leg in enumerate(fuel.legs):
+        counts = tuple((one_line(fuel.plan.food(key).name), count) for key, count in leg.counts)
+        span = (leg.start_s, leg.end_s)
+        rows.append(IntakeRow(f"leg-{n}", leg.name, *span, leg.intake, race, counts))
+    return tuple(rows)
+
+
+def _foods_text(row: IntakeRow, words: Words) -> str:
+    return ", ".join(f"{words.servings(n)} × {name}" for name, n in row.foods) or NONE
 
 
 def _columns(first: Column[IntakeRow]) -> tuple[Column[IntakeRow], ...]:
@@ -104,6 +119,7 @@ def _columns(first: Column[IntakeRow]) -> tuple[Column[IntakeRow], ...]:
         figure(QT_TRANSLATE_NOOP("Tables", "Caffeine"), "mg", lambda row: row.intake.caffeine_mg),
         figure(QT_TRANSLATE_NOOP("Tables", "Energy"), "kcal", lambda row: row.intake.energy_kcal),
         figure(QT_TRANSLATE_NOOP("Tables", "Weight"), "g", lambda row: row.intake.weight_g),
+        Column(QT_TRANSLATE_NOOP("Tables", "What"), text=_foods_text, is_wide=True),
     )
 
 

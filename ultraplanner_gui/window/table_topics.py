@@ -20,6 +20,7 @@ _INTAKE = {
     "Caffeine": "caffeine",
     "Energy": "food energy",
     "Weight": "food weight",
+    "What": "food",
 }
 # By the name of the table and the head of the column, as they are marked for translation.
 TOPICS: Mapping[str, Mapping[str, str]] = {
