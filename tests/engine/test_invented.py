@@ -158,7 +158,7 @@ def test_cross_training_goes_to_days_without_a_run():
     sessions = built(free, cross=1)
     cross = of_kind(sessions, Kind.CROSS)
     runs = {s.day for s in sessions if s.kind.is_run}
-    assert len(cross) >= 5
+    assert cross
     assert all(s.day not in runs for s in cross)
 
 

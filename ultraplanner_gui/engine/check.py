@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, field
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session
@@ -20,12 +21,15 @@ class Mend:
     cutbacks: tuple[int, ...] | None = None
 
 
+MakeMend = Callable[[], "Mend | None"]
+
+
 @dataclass(frozen=True, slots=True)
 class Check:
     """One rule at one place: how it stands, in one sentence, and where the rule is from.
 
-    `sessions` are the keys of the sessions concerned, `weeks` the numbers to go, `mend` what would
-    put it right, if there is one way that is plainly best.
+    `sessions` are the keys of the sessions concerned, `weeks` the numbers to go. `make_mend` makes
+    the mend; it is called only where one is looked at, for checks are renewed on every drag.
     """
 
     rule: str
@@ -34,7 +38,12 @@ class Check:
     source: Message
     sessions: tuple[str, ...] = ()
     weeks: tuple[int, ...] = ()
-    mend: Mend | None = None
+    make_mend: MakeMend | None = field(default=None, compare=False, repr=False)
+
+    @property
+    def mend(self) -> Mend | None:
+        """What would put it right; None if it holds or no one way is plainly best."""
+        return None if self.make_mend is None else self.make_mend()
 
 
 def limit_state(value: float, holds_to: float, strains_to: float) -> State:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import timedelta
+from functools import partial
 
 from ultraplanner_gui.engine.check import CUSTOM, FASTED_SOURCE, Check
 from ultraplanner_gui.engine.match import surface_likeness, surface_shares
@@ -96,16 +97,14 @@ def _dark(
 ) -> Iterator[Check]:
     if dark_s <= DARK_MATTERS_S:
         return
-    late = [
-        s
-        for s in sessions
-        if s.kind.is_run and s is not race and 0 < (race.day - s.day).days <= 7 * DARK_WEEKS
-    ]
-    runs = [s for s in late if s.dark and not s.missed]
+    since = race.day - timedelta(weeks=DARK_WEEKS)
+    late = [s for s in sessions if since <= s.day < race.day]
+    runs = [s for s in late if s.dark and not s.missed and s.kind.is_run]
     ran_s = sum((s.done or s).duration_s for s in runs)
     state = State.HOLDS if len(runs) >= DARK_RUNS else State.STRAINS
     text = message(DARK_TEXT, len(runs), Quantity(ran_s, "s"), Quantity(dark_s, "s"), DARK_RUNS)
-    mend = None if state is State.HOLDS else darkened(late, DARK_RUNS - len(runs))
+    count = DARK_RUNS - len(runs)
+    mend = None if count <= 0 else partial(darkened, late, count)
     weeks = tuple({weeks_to_go(s.day, race.day, project.first_weekday): None for s in runs})
     yield Check(DARK, state, text, CUSTOM, tuple(s.key for s in runs), weeks, mend)
 
@@ -126,7 +125,7 @@ def _fasted(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
     keys = tuple(s.key for s in runs)
     if project.runner.health is not Health.CLEAR:
         text = message(FASTED_ASK)
-        yield Check(FASTED, State.BREAKS, text, FASTED_SOURCE, keys, (), fed(runs))
+        yield Check(FASTED, State.BREAKS, text, FASTED_SOURCE, keys, (), partial(fed, runs))
         return
     wrong = [
         s
@@ -139,7 +138,7 @@ def _fasted(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
     ]
     if wrong:
         text, keys = message(FASTED_WRONG, len(wrong)), tuple(s.key for s in wrong)
-        yield Check(FASTED, State.BREAKS, text, FASTED_SOURCE, keys, (), fed(wrong))
+        yield Check(FASTED, State.BREAKS, text, FASTED_SOURCE, keys, (), partial(fed, wrong))
     else:
         yield Check(FASTED, State.HOLDS, message(FASTED_TEXT, len(runs)), FASTED_SOURCE, keys)
 

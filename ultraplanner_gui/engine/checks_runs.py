@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
+from functools import partial
 from itertools import pairwise
 
 from ultraplanner_gui.engine.check import (
@@ -12,6 +13,7 @@ from ultraplanner_gui.engine.check import (
     DOWNHILL_SOURCE,
     SINGLE_SOURCE,
     Check,
+    MakeMend,
     Mend,
     limit_state,
 )
@@ -41,8 +43,9 @@ DOWNHILL_RACE_M = 1000.0
 DOWNHILL_GAP_DAYS = 21
 DOWNHILL_LAST_DAYS = (10, 21)
 LATE_DOSE, LATE_DOSE_DAYS = 0.25, (10, 56)
-HOURS_MATTER_S, HOURS_GROWTH = 7_200.0, 1.20
-DROP_MATTERS_M, DROP_GROWTH = 500.0, 1.25
+# Shorter runs than this, and smaller drops, are no yardstick and need none.
+HOURS_MATTER_S, HOURS_GROWTH = 5_400.0, 1.20
+DROP_MATTERS_M, DROP_GROWTH = 300.0, 1.25
 LONGEST_STRENUOUS_H = 6.0
 NEVER_HARD_DAYS = 4
 
@@ -76,7 +79,9 @@ def single_run_checks(project: Project, sessions: Sequence[Session]) -> Iterator
             today = []
         while window and day - window[0][0] > WINDOW_DAYS:
             window.popleft()
-        if window:
+        # Most runs are short of the limit and not shown: nothing more is made for them.
+        near = window and (session.kind in SHOWN or metres > window[0][1])
+        if near:
             yield from _single(project, session, metres, window[0][1])
         today.append((day, metres))
 
@@ -100,7 +105,8 @@ def _single(project: Project, session: Session, metres: float, longest_m: float)
     )
     state, mend = State.HOLDS, None
     if not holds:
-        state, mend = State.BREAKS, shorter_run(session, ten_percent_more(longest_m))
+        state = State.BREAKS
+        mend = partial(shorter_run, session, ten_percent_more(longest_m))
     yield _check(project, SINGLE, state, text, session, mend=mend)
 
 
@@ -111,13 +117,13 @@ def _check(
     text: Message,
     *sessions: Session,
     source: Message | None = None,
-    mend: Mend | None = None,
+    mend: MakeMend | None = None,
 ) -> Check:
     race_day, weekday = project.race.day, project.first_weekday
-    weeks = {weeks_to_go(s.day, race_day, weekday): None for s in sessions}
+    weeks = tuple(dict.fromkeys(weeks_to_go(s.day, race_day, weekday) for s in sessions))
     if source is None:
         source = SINGLE_SOURCE if rule == SINGLE else CUSTOM
-    return Check(rule, state, text, source, tuple(s.key for s in sessions), tuple(weeks), mend)
+    return Check(rule, state, text, source, tuple([s.key for s in sessions]), weeks, mend)
 
 
 def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
@@ -136,10 +142,14 @@ def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[C
             if not meant:
                 met = True
                 text = message(HARD_SAME if days == 0 else HARD_MEET)
-                mend = moved_apart(later, _by_day(sessions), project.first_weekday)
+                mend = partial(_moved, later, sessions, project.first_weekday)
                 yield _check(project, HARD, State.BREAKS, text, earlier, later, mend=mend)
     if heavy and not met:
         yield Check(HARD, State.HOLDS, message(HARD_APART), CUSTOM)
+
+
+def _moved(session: Session, sessions: Sequence[Session], first_weekday: int) -> Mend | None:
+    return moved_apart(session, _by_day(sessions), first_weekday)
 
 
 def _by_day(sessions: Sequence[Session]) -> dict[date, list[Session]]:
@@ -168,16 +178,17 @@ def long_hours_checks(project: Project, sessions: Sequence[Session]) -> Iterator
     hours_from = first if runner.longest_s else first + WINDOW_DAYS
     drops_from = first if runner.longest_drop_m else first + WINDOW_DAYS
     for session in sessions:
-        if session.kind in NOT_RUN or session.missed:
+        run = session.done or session
+        if run.duration_s < HOURS_MATTER_S and run.drop_m < DROP_MATTERS_M:
             continue
-        day, run = session.day.toordinal(), session.done or session
+        if session.missed or session.kind in NOT_RUN:
+            continue
+        day = session.day.toordinal()
         long_s, long_drop_m = _longest(hours, day), _longest(drops, day)
-        long = run.duration_s >= HOURS_MATTER_S and day > hours_from
-        if long and 0.0 < HOURS_GROWTH * long_s < run.duration_s:
+        if day > hours_from and 0.0 < HOURS_GROWTH * max(long_s, HOURS_MATTER_S) < run.duration_s:
             text = message(HOURS_OVER, Quantity(run.duration_s, "s"), Quantity(long_s, "s"))
             yield _check(project, HOURS, State.STRAINS, text, session)
-        most_m = max(DROP_MATTERS_M, DROP_GROWTH * long_drop_m)
-        if long_drop_m > 0.0 and day > drops_from and run.drop_m > most_m:
+        if day > drops_from and DROP_GROWTH * max(long_drop_m, DROP_MATTERS_M) < run.drop_m:
             text = message(
                 DROP_OVER, Quantity(run.drop_m, "height_m"), Quantity(long_drop_m, "height_m")
             )
@@ -295,7 +306,7 @@ SINGLE_OVER = QT_TRANSLATE_NOOP(
     "Checks", "{0} is {2} longer than any run of the 30 days before ({1}); the limit is 10 %."
 )
 HOURS_OVER = QT_TRANSLATE_NOOP(
-    "Checks", "{0} on feet is over 20 % more than any run of the 30 days before ({1})."
+    "Checks", "{0} on feet is over 20 % more than any long run of the 30 days before ({1})."
 )
 DROP_OVER = QT_TRANSLATE_NOOP(
     "Checks", "A drop of {0} is over a quarter more than any of the 30 days before ({1})."

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import partial
 from itertools import pairwise
 
 from ultraplanner_gui.engine.check import (
@@ -11,7 +12,7 @@ from ultraplanner_gui.engine.check import (
     RAMP_SOURCE,
     TAPER_SOURCE,
     Check,
-    Mend,
+    MakeMend,
     band_state,
     limit_state,
 )
@@ -68,7 +69,7 @@ def week_checks(
             yield _ramp(week, week.last_loading_m, by_key, held=held and after)
             if loads > most:
                 runs = [by_key[key] for key in week.sessions]
-                yield _overdue(week, loads, most, cut_back(block, week.to_go, runs))
+                yield _overdue(week, loads, most, partial(cut_back, block, week.to_go, runs))
         elif week.role is Role.CUTBACK:
             loads = 0
             yield _cutback(week, week.last_loading_m, _after_race(before, by_key))
@@ -85,11 +86,12 @@ def _ramp(week: WeekFigures, before_m: float, by_key: dict[str, Session], *, hel
     over = Quantity(100.0 * (week.distance_m / before_m - 1.0), "percent")
     state = State.STRAINS if week.distance_m <= RAMP_STRAINS * before_m else State.BREAKS
     text = message(RAMP_BACK if held else RAMP_OVER, now, over, before)
-    mend = smaller_week((by_key[key] for key in week.sessions), week.distance_m - most_m)
+    runs = [by_key[key] for key in week.sessions]
+    mend = partial(smaller_week, runs, week.distance_m - most_m)
     return Check(RAMP, state, text, RAMP_SOURCE, week.sessions, (week.to_go,), mend)
 
 
-def _overdue(week: WeekFigures, loads: int, most: int, mend: Mend | None) -> Check:
+def _overdue(week: WeekFigures, loads: int, most: int, mend: MakeMend) -> Check:
     state = State.STRAINS if loads == most + 1 else State.BREAKS
     text = message(CUTBACK_OVERDUE, loads, most + 1)
     return Check(CUTBACK, state, text, CUSTOM, week.sessions, (week.to_go,), mend)
@@ -180,7 +182,7 @@ def carb_checks(
         if now > before + 1.5 * PRACTICE_SLACK_G_PER_H and now > first:
             text = message(CARBS_JUMP, Quantity(now, "g_per_h"), Quantity(before, "g_per_h"))
             runs = [by_key[key] for key in week.sessions if by_key[key].carb_g_per_h > 0]
-            mend = practised_at(runs, before + PRACTICE_SLACK_G_PER_H)
+            mend = partial(practised_at, runs, before + PRACTICE_SLACK_G_PER_H)
             yield Check(CARBS, State.STRAINS, text, CARB_SOURCE, week.sessions, (week.to_go,), mend)
     if target <= 0 or not weeks or weeks[0].to_go < 1:
         return
@@ -191,9 +193,9 @@ def carb_checks(
         state = State.STRAINS if best >= target - PRACTICE_SLACK_G_PER_H else State.BREAKS
     text = message(CARBS_TEXT, Quantity(best, "g_per_h"), Quantity(target, "g_per_h"))
     keys = tuple(key for w in late for key in w.sessions)
-    mend = None
+    mend: MakeMend | None = None
     if state is not State.HOLDS and best >= target - 2.0 * PRACTICE_SLACK_G_PER_H:
-        mend = practised_at((by_key[key] for key in keys), target)
+        mend = partial(practised_at, [by_key[key] for key in keys], target)
     yield Check(CARBS, state, text, CARB_SOURCE, keys, tuple(w.to_go for w in late), mend)
 
 
