@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import fields
 from datetime import date
 from functools import partial
 
@@ -19,11 +20,14 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.widgets.help_topic import set_topics
-from ultraplanner_gui.widgets.rows import Rows
+from ultraplanner_gui.widgets.rows import Row, Rows
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import ledger_buildup, ledger_race
 from ultraplanner_gui.wording.words import Words
+
+#: What of an outlook changes with the build-up alone.
+BUILD_UP_PARTS = frozenset(("project", "weeks", "checks", "runway", "asks"))
 
 
 class Ledger(QScrollArea):
@@ -39,6 +43,7 @@ class Ledger(QScrollArea):
         super().__init__(parent)
         self._document, self._selection, self._words = document, selection, words
         self._session = self._week = self._section = self._item = ""
+        self._race_shown: tuple[object, ...] = ()
         self._is_race_first = False
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -146,17 +151,23 @@ class Ledger(QScrollArea):
             if self._session
             else ledger_buildup.build_up_rows(now, before, words, self._week)
         )
-        lower = (
-            ledger_race.section_rows(now, before, self._section, words)
-            if self._section
-            else (
-                *ledger_race.item_rows(now, self._item, words),
-                *ledger_race.race_rows(now, before, words),
-            )
-        )
         self._upper.show_rows(upper)
-        self._lower.show_rows(lower)
+        # A drag in the build-up leaves race day alone: nothing is done about it then.
+        parts = (words, self._section, self._item, *_race_parts(now), *_race_parts(before))
+        if len(parts) != len(self._race_shown) or any(
+            part is not shown for part, shown in zip(parts, self._race_shown, strict=True)
+        ):
+            self._race_shown = parts
+            self._lower.show_rows(self._lower_rows(now, before, words))
         self._show_note(now)
+
+    def _lower_rows(self, now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
+        if self._section:
+            return ledger_race.section_rows(now, before, self._section, words)
+        return (
+            *ledger_race.item_rows(now, self._item, words),
+            *ledger_race.race_rows(now, before, words),
+        )
 
     def _show_note(self, now: Outlook) -> None:
         course = now.project.course
@@ -180,9 +191,23 @@ class Ledger(QScrollArea):
         look = theme()
         self.setFixedWidth(round(look.px(296)))
         self._note.setFixedHeight(round(look.px(76)))
+        self._race_shown = ()
         c = look.colours
         dress(self._note_head, Pt.TEXT, c.ink, bold=True)
         self.setStyleSheet(
             f"QScrollArea {{ background: {c.panel}; border-left: 1px solid {c.line}; }}"
             f"QWidget#ledger {{ background: {c.panel}; }}"
         )
+
+
+def _race_parts(outlook: Outlook) -> tuple[object, ...]:
+    """Return what of *outlook* race day is made of."""
+    project = outlook.project
+    facts = (
+        *(project.race, project.course, project.runner, project.fuel),
+        *(project.conditions, project.pacing, project.logistics),
+    )
+    return (
+        *(getattr(outlook, f.name) for f in fields(outlook) if f.name not in BUILD_UP_PARTS),
+        *facts,
+    )
