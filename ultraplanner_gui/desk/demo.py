@@ -50,7 +50,7 @@ HARD_NOTES = {
 GOAL_S = 20.25 * 3600
 LIMIT_S = 24 * 3600.0
 #: A mild day, whatever the season the demo is opened in.
-CONDITIONS = Conditions(ValleyForecast(9.0, 19.0, 60.0, 200.0), lamp_s=14 * 3600.0)
+CONDITIONS = Conditions(ValleyForecast(7.0, 16.0, 60.0, 200.0), lamp_s=14 * 3600.0)
 RUNNER = Runner(
     name="Demo runner",
     body_kg=68.0,

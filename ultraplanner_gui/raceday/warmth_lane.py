@@ -104,20 +104,25 @@ class WarmthLane(RaceLane):
     def _name_lines(
         self, painter: QPainter, body: QRectF, warm: Warmth, scale: Scale, xs: list[float]
     ) -> None:
-        """Name both lines at their left end, where they lie apart."""
+        """Name both lines where they begin in sight: the air below its line, WBGT above its own."""
         look = theme()
         height = look.metrics(UNIT_PT).height()
-        k = next((n for n, x in enumerate(xs) if x >= body.left() + 4.0), 0)
-        air_y, wbgt_c = scale.y(float(warm.temperature_c[k])), float(warm.wbgt_c[k])
-        names = [(self.tr("air"), air_y, "ink")]
-        if not math.isnan(wbgt_c) and abs(scale.y(wbgt_c) - air_y) > height:
-            names.append((self.tr("WBGT estimate"), scale.y(wbgt_c), "clay"))
-        for text, y, hue in names:
-            top = y - height if y - height >= body.top() else y + 1.0
-            place = QRectF(
-                body.left() + 5.0, top, look.metrics(UNIT_PT).horizontalAdvance(text), height
+        for text, values, hue, is_above in (
+            (self.tr("air"), warm.temperature_c, "ink", False),
+            (self.tr("WBGT estimate"), warm.wbgt_c, "clay", True),
+        ):
+            seen = (
+                (x, float(c)) for x, c in zip(xs, values, strict=True) if x >= body.left() + 4.0
             )
-            draw_text(painter, place, text, look.colours[hue], look.font(UNIT_PT))
+            x, value = next(((x, c) for x, c in seen if not math.isnan(c)), (math.inf, 0.0))
+            width = look.metrics(UNIT_PT).horizontalAdvance(text)
+            y = scale.y(value)
+            top = y - height - 1.0 if is_above else y + 2.0
+            top = min(max(top, body.top()), body.bottom() - height)
+            is_clear = top + height <= y if is_above else top >= y
+            if x + width < body.right() and is_clear:
+                place = QRectF(x + 2.0, top, width, height)
+                draw_text(painter, place, text, look.colours[hue], look.font(UNIT_PT))
 
     def _heat(self, wbgt_c: float) -> str:
         if wbgt_c < WARM_C:
