@@ -69,7 +69,9 @@ class InHandLane(RaceLane):
         if not said or race is None:
             return said
         spare_s = float(race.walk_spare_s([self.place_at(at.x())])[0])
-        if not math.isfinite(spare_s):
+        section = self._section_at(at)
+        is_late = section is not None and (section.in_hand_s or 0.0) < 0.0
+        if is_late or not math.isfinite(spare_s):
             return said
         if spare_s < 0.0:
             return f"{said}\n{self.tr('From here the rest cannot be walked in.')}"
@@ -78,9 +80,12 @@ class InHandLane(RaceLane):
         )
         return f"{said}\n{walk}"
 
+    def _section_at(self, at: QPointF) -> SectionFigures | None:
+        at_m = self.place_at(at.x())
+        return next((s for s in self.shown.sections if at_m <= s.end_m), None)
+
     def _in_hand_said(self, at: QPointF) -> str:
-        at_m, words = self.place_at(at.x()), self.words()
-        section = next((s for s in self.shown.sections if at_m <= s.end_m), None)
+        section, words = self._section_at(at), self.words()
         if section is None or section.in_hand_s is None:
             return ""
         if section.in_hand_s < 0.0:
