@@ -38,6 +38,7 @@ DROP = QT_TRANSLATE_NOOP("Checks", "drop of one run")
 LATE_DROP = QT_TRANSLATE_NOOP("Checks", "late descent")
 
 SHOWN = frozenset((Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG, Kind.TUNE_UP))
+HEAVY_KINDS = HARD_KINDS | {Kind.SECOND_LONG}
 NOT_RUN = (Kind.RACE, Kind.STRENGTH, Kind.CROSS)
 DOWNHILL_RACE_M = 1000.0
 DOWNHILL_GAP_DAYS = 21
@@ -97,17 +98,14 @@ def _single(project: Project, session: Session, metres: float, longest_m: float)
     holds = within_ten_percent(metres, longest_m)
     if holds and session.kind not in SHOWN:
         return
-    text = message(
-        SINGLE_HOLDS if holds else SINGLE_OVER,
-        Quantity(metres, "m"),
-        Quantity(longest_m, "m"),
-        Quantity(100.0 * (metres / longest_m - 1.0), "percent"),
-    )
-    state, mend = State.HOLDS, None
-    if not holds:
-        state = State.BREAKS
-        mend = partial(shorter_run, session, ten_percent_more(longest_m))
-    yield _check(project, SINGLE, state, text, session, mend=mend)
+    now, longest = Quantity(metres, "m"), Quantity(longest_m, "m")
+    if holds:
+        yield _check(project, SINGLE, State.HOLDS, message(SINGLE_HOLDS, now, longest), session)
+        return
+    over = Quantity(100.0 * (metres / longest_m - 1.0), "percent")
+    text = message(SINGLE_OVER, now, longest, over)
+    mend = partial(shorter_run, session, ten_percent_more(longest_m))
+    yield _check(project, SINGLE, State.BREAKS, text, session, mend=mend)
 
 
 def _check(
@@ -120,7 +118,9 @@ def _check(
     mend: MakeMend | None = None,
 ) -> Check:
     race_day, weekday = project.race.day, project.first_weekday
-    weeks = tuple(dict.fromkeys(weeks_to_go(s.day, race_day, weekday) for s in sessions))
+    weeks: tuple[int, ...] = (weeks_to_go(sessions[0].day, race_day, weekday),)
+    if len(sessions) > 1:
+        weeks = tuple(dict.fromkeys(weeks_to_go(s.day, race_day, weekday) for s in sessions))
     if source is None:
         source = SINGLE_SOURCE if rule == SINGLE else CUSTOM
     return Check(rule, state, text, source, tuple([s.key for s in sessions]), weeks, mend)
@@ -131,7 +131,7 @@ def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[C
 
     A back-to-back after a long run is meant; a hard day after it is not.
     """
-    heavy = [s for s in sessions if not s.missed and _is_heavy(s)]
+    heavy = [s for s in sessions if s.kind in HEAVY_KINDS and not s.missed]
     met = False
     for n, later in enumerate(heavy):
         for earlier in reversed(heavy[max(n - 4, 0) : n]):
@@ -141,7 +141,7 @@ def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[C
             meant = later.kind is Kind.SECOND_LONG and earlier.kind.is_long and days == 1
             if not meant:
                 met = True
-                text = message(HARD_SAME if days == 0 else HARD_MEET)
+                text = SAME_DAY if days == 0 else NEXT_DAY
                 mend = partial(_moved, later, sessions, project.first_weekday)
                 yield _check(project, HARD, State.BREAKS, text, earlier, later, mend=mend)
     if heavy and not met:
@@ -160,7 +160,7 @@ def _by_day(sessions: Sequence[Session]) -> dict[date, list[Session]]:
 
 
 def _is_heavy(session: Session) -> bool:
-    return session.kind in HARD_KINDS or session.kind is Kind.SECOND_LONG
+    return session.kind in HEAVY_KINDS
 
 
 def long_hours_checks(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
@@ -317,6 +317,7 @@ DOSE_TEXT = QT_TRANSLATE_NOOP(
 )
 HARD_SAME = QT_TRANSLATE_NOOP("Checks", "Two hard sessions fall on one day.")
 HARD_MEET = QT_TRANSLATE_NOOP("Checks", "Two hard days meet; put an easy day between them.")
+SAME_DAY, NEXT_DAY = message(HARD_SAME), message(HARD_MEET)
 HARD_APART = QT_TRANSLATE_NOOP("Checks", "No two hard days meet.")
 DOWNHILL_NONE = QT_TRANSLATE_NOOP(
     "Checks", "The race drops {0} and there is no downhill run to harden the quads."

@@ -122,26 +122,30 @@ def _cutback(week: WeekFigures, before_m: float, after_race: bool) -> Check:
 
 
 def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
-    run_m = {key: _run_m(by_key[key]) for key in week.sessions}
-    key = max(run_m, key=run_m.__getitem__, default=None)
-    if key is None or not by_key[key].kind.is_long:
+    longest: Session | None = None
+    longest_m, runs = 0.0, 0
+    for key in week.sessions:
+        metres = _run_m(by_key[key])
+        runs += metres > 0.0
+        if metres > longest_m:
+            longest, longest_m = by_key[key], metres
+    if longest is None or not longest.kind.is_long:
         return
-    share = 100.0 * run_m[key] / week.distance_m
+    share = 100.0 * longest_m / week.distance_m
     # With three runs a week none of them can be much less than half.
-    runs = sum(metres > 0 for metres in run_m.values())
     usual = long_share(runs)
     state = limit_state(share, 100.0 * usual, 100.0 * (usual + LONG_SHARE_SLACK))
-    if state is State.BREAKS and by_key[key].kind is not Kind.LONG:
+    if state is State.BREAKS and longest.kind is not Kind.LONG:
         state = State.STRAINS
     text = message(
         SHARE_TEXT,
-        Quantity(run_m[key], "m"),
+        Quantity(longest_m, "m"),
         Quantity(share, "percent"),
         Quantity(week.distance_m, "m"),
         Quantity(100.0 * usual, "percent"),
         runs,
     )
-    yield Check(LONG_SHARE, state, text, CUSTOM, (key,), (week.to_go,))
+    yield Check(LONG_SHARE, state, text, CUSTOM, (longest.key,), (week.to_go,))
 
 
 def _run_m(session: Session) -> float:
@@ -193,10 +197,10 @@ def carb_checks(
         state = State.STRAINS if best >= target - PRACTICE_SLACK_G_PER_H else State.BREAKS
     text = message(CARBS_TEXT, Quantity(best, "g_per_h"), Quantity(target, "g_per_h"))
     keys = tuple(key for w in late for key in w.sessions)
-    mend: MakeMend | None = None
+    late_mend: MakeMend | None = None
     if state is not State.HOLDS and best >= target - 2.0 * PRACTICE_SLACK_G_PER_H:
-        mend = partial(practised_at, [by_key[key] for key in keys], target)
-    yield Check(CARBS, state, text, CARB_SOURCE, keys, tuple(w.to_go for w in late), mend)
+        late_mend = partial(practised_at, [by_key[key] for key in keys], target)
+    yield Check(CARBS, state, text, CARB_SOURCE, keys, tuple(w.to_go for w in late), late_mend)
 
 
 def asked_checks(
