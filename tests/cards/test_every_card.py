@@ -170,8 +170,10 @@ def test_the_pdf_is_true_and_reads_back_as_it_was_set(card, name):
             assert rect == pytest.approx(wanted, abs=TRUE_MM)
         texts = _texts([page])
         assert len(found.texts) == len(texts)
-        for (_, y, _), op in zip(found.texts, texts, strict=True):
+        for (x, y, _), op in zip(found.texts, texts, strict=True):
             assert y == pytest.approx(op.baseline_mm, abs=TRUE_MM)
+            if op.align == "left":
+                assert x == pytest.approx(op.x_mm, abs=TRUE_MM)
     if shutil.which("pdftotext"):
         wanted = _flat("".join(op.text for op in _texts(pages)))
         assert sorted(_flat(_read_back(pdf))) == sorted(wanted)

@@ -82,6 +82,7 @@ class PaceHeads:
     late: str
     last: str
     cutoff: str
+    there: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -207,6 +208,7 @@ def _pace_heads(outlook: Outlook, rows: tuple[PaceRow, ...], words: Words, card:
         on_plan=words.translate(QT_TRANSLATE_NOOP("Cards", "on plan")),
         stop=stop if any(row.stop for row in rows) else "",
         late=late if card.has(CardPart.LATE) else "",
+        there=words.translate(QT_TRANSLATE_NOOP("Cards", "there")),
         **with_cutoffs,
     )
 

@@ -13,7 +13,6 @@ from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
 from ultraplanner_gui.wording.words import NONE
 
-DOT = "·"
 MOST_NAME_LINES = 2
 LEAST_NAME_SHARE = 0.16
 STRAIN_STOP, STRAIN_NAME, STRAIN_LIST = 1, 2, 5
@@ -444,6 +443,6 @@ def _items(card: PaceCard, row: PaceRow) -> Iterator[tuple[str, str]]:
         (heads.climb_drop, row.climb_drop),
         (heads.pace, row.pace),
         (heads.stop, row.stop),
-        (DOT, row.there),
+        (heads.there, row.there),
     )
     yield from ((label, text) for label, text in pairs if label and text not in ("", NONE))

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from ultraplanner_gui.cards.card_words import Turning, say, turning
+from ultraplanner_gui.cards.carry_words import count_texts
 from ultraplanner_gui.cards.list_content import Blank, Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import DOT
 from ultraplanner_gui.engine.outlook import Outlook
@@ -19,6 +20,7 @@ from ultraplanner_gui.wording.words import Words
 
 WEEK_FLAGS = RED_FLAGS[:4]
 FASTED = QT_TRANSLATE_NOOP("Cards", "fasted")
+HEAT = QT_TRANSLATE_NOOP("Cards", "heat")
 DARK = QT_TRANSLATE_NOOP("Cards", "dark")
 MISSED = QT_TRANSLATE_NOOP("Cards", "missed")
 GUTS = {
@@ -146,6 +148,8 @@ def _marks(session: Session, words: Words) -> Iterator[str]:
         yield words.translate(FASTED)
     if session.dark:
         yield words.translate(DARK)
+    if session.heat:
+        yield words.translate(HEAT)
 
 
 def _time_of_day(at_s: float) -> str:
@@ -207,12 +211,23 @@ def _day(outlook: Outlook, day: date, words: Words, card: Card) -> Iterator[Entr
         yield Entry(f"{words.day(day)}{DOT}{rest}")
     for session in sessions:
         items = [Item(_planned(session, words))]
-        if session.note:
-            items.append(Item(session.note))
+        items += (Item(text) for text in _besides(outlook, session, words))
         if card.has(CardPart.WRITE):
             items.append(Item(blanks=blanks(words)))
         name = words.translate(session.kind.value)
         yield Entry(f"{words.day(day)}{DOT}{name}", tuple(items), has_box=True)
+
+
+def _besides(outlook: Outlook, session: Session, words: Words) -> Iterator[str]:
+    """Yield what a session asks besides running: foods, what the head rehearses, the note."""
+    foods = count_texts(outlook, ((p.food, p.servings) for p in session.foods), words)
+    if foods:
+        yield say(words, QT_TRANSLATE_NOOP("Cards", "to eat: {0}"), ", ".join(foods))
+    if session.mind is not None:
+        mind = words.translate(session.mind.value)
+        yield say(words, QT_TRANSLATE_NOOP("Cards", "in the head: {0}"), mind)
+    if session.note:
+        yield session.note
 
 
 def _planned(session: Session, words: Words) -> str:
