@@ -28,12 +28,13 @@ def test_the_figures_are_those_of_the_place(stage):
     texts = at_cursor.figures(outlook, place_m, moment_s, words)
 
     assert texts[0] == "20.0 km"
+    assert texts[2] == words.duration(moment_s)
     # 300 m less 250 m times the cosine of a third of three whole waves: the foot of a valley.
-    assert texts[2] == "50 m"
-    assert texts[3] in ("0 %", "+1 %", "-1 %")
+    assert texts[3] == "50 m"
+    assert texts[4] in ("0 %", "+1 %", "-1 %")
     # Sunset in Cumbria in June is at about 21:50, the start at 18:00.
-    assert texts[4] == ("day" if moment_s < 3.8 * HOUR_S else "twilight")
-    assert texts[5].endswith(" g/h")
+    assert texts[5] == ("day" if moment_s < 3.8 * HOUR_S else "twilight")
+    assert texts[6].endswith(" g/h")
 
 
 @pytest.mark.parametrize("measure", ["distance", "clock"])

@@ -72,7 +72,7 @@ def test_the_open_storey_is_remembered(open_window):
 def test_hidden_moved_and_sized_lanes_are_remembered(open_window):
     stack = open_window(1440, 1000).workplace.raceday.stack
     stack.show_lane("light", False)
-    stack.move_lane("fuel", -1)
+    stack.move_lane("fuel", -2)
     stack.size_lane("target", 90)
     again = open_window(1440, 1000).workplace.raceday
     assert again.stack.arrangement == stack.arrangement
@@ -84,7 +84,7 @@ def test_hidden_moved_and_sized_lanes_are_remembered(open_window):
 
 
 def test_the_view_menu_lists_the_lanes(open_window):
-    window = open_window(1440, 1000)
+    window = open_window(1440, 1600)
     buildup, raceday = window._lanes
     buildup.aboutToShow.emit()
     raceday.aboutToShow.emit()
