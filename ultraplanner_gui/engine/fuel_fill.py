@@ -37,11 +37,13 @@ _GEL_SHARE = (0.70, 0.50, 0.30)
 _SAVOURY_SHARE = (0.0, 0.15, 0.35)
 
 # What going against a wish costs, OWN: a gram outside the carbohydrate band 10.
-_CARB_COST, _FLUID_COST, _SODIUM_COST, _CAFFEINE_COST = 10.0, 0.4, 0.2, 0.1
-_OFF_TARGET, _TEXTURE_COST, _KIND_COST, _AGAIN_COST = 0.05, 0.10, 0.4, 0.6
+_CARB_COST, _FLUID_COST, _SODIUM_COST, _CAFFEINE_COST = 10.0, 0.4, 0.2, 0.3
+_OFF_TARGET, _TEXTURE_COST, _KIND_COST, _AGAIN_COST = 0.05, 0.10, 0.4, 1.0
 _CARRY_COST_PER_G_H, _UNTRIED_COST, _SINGLE_COST = 0.0015, 0.25, 0.3
 _TABLE_GAIN, _MOST_AT_TABLE_ML, _MOST_AT_TABLE_G = 0.4, 500.0, 60.0
-_MOST_PIECES = 3
+_MOST_PIECES, _MOST_TABLE_SHARE = 2, 0.6
+# What is wet and solid is carried for so long from the start, and never in a bag.
+_FRESH_H, _PICKED_UP_H, _TURN_COST = 5.0, 1.0, 0.5
 _MOST_OF_ONE, _AMPLE = 8, 1.3
 #: Shorter pieces are looked at with their neighbours.
 SHORT_H = 0.6
@@ -128,9 +130,12 @@ class _Programme:
     def _foods_of(self, cell: Cell) -> dict[int, int]:
         rows, columns = self.rows, {}
         for f, food in enumerate(self._kit):
-            if not (food.is_carried or food.key in cell.table):
+            if not self._can_be_had(food, cell):
                 continue
-            cost = _CARRY_COST_PER_G_H * food.carried_g * cell.since_supply_h
+            at_hand = food.key in cell.table or food.key in cell.behind
+            hours = 0.0 if at_hand else cell.since_supply_h + _PICKED_UP_H
+            cost = _CARRY_COST_PER_G_H * food.carried_g * hours
+            cost += 0.0 if self._is_in_turn(f, cell) else _TURN_COST
             if self._has_tolerated and food.tolerance is Tolerance.NOT_TRIED and food.carb_g:
                 cost += _UNTRIED_COST
             is_gel_or_drink = food.carb_g > 0.0 and food.taste in (Taste.GEL, Taste.DRINK)
@@ -149,6 +154,23 @@ class _Programme:
             is_in = rows.choice(_KIND_COST)
             rows.row([(column, 1.0), (is_in, -most)], most=0.0)
         return columns
+
+    def _can_be_had(self, food: FillFood, cell: Cell) -> bool:
+        if food.key in cell.table:
+            return True
+        if not food.is_carried:
+            return False
+        is_fresh = cell.start_s <= _FRESH_H * S_PER_H or food.key in cell.behind
+        return is_fresh or not food.is_perishable
+
+    def _is_in_turn(self, f: int, cell: Cell) -> bool:
+        """Whether the food is the one of its taste due in *cell*: none over and over."""
+        alike = [
+            k
+            for k, food in enumerate(self._kit)
+            if food.taste is self._kit[f].taste and food.carb_g
+        ]
+        return f not in alike or alike.index(f) == cell.turn % len(alike)
 
     def _most(self, food: FillFood, cell: Cell) -> int:
         """Return how many portions could be of any use in *cell*."""
@@ -192,13 +214,14 @@ class _Programme:
 
     def _tables(self) -> None:
         """Hold what is eaten and drunk at one table to what sits well."""
-        for c in range(len(self._cells)):
+        for c, cell in enumerate(self._cells):
             row = self._columns[c].items()
             there = [(f, column) for f, column in row if not self._kit[f].is_carried]
             fluid = [(column, self._kit[f].fluid_ml) for f, column in there]
             self.rows.row(fluid, most=_MOST_AT_TABLE_ML)
             carb = [(column, self._kit[f].carb_g) for f, column in there]
-            self.rows.row(carb, most=_MOST_AT_TABLE_G)
+            asked = self._fuel.carb_g_per_h * cell.hours
+            self.rows.row(carb, most=min(_MOST_AT_TABLE_G, _MOST_TABLE_SHARE * asked))
 
     def _bottles(self) -> None:
         """Hold what is drunk between two taps to what the bottles take, shared out by the hour."""

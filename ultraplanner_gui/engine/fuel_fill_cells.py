@@ -28,6 +28,7 @@ class Cell:
     `has_tap` whether its end has water, `name` where it ends. `since_supply_h` is how long what
     is eaten in it has been carried from the start or the last bag or crew. `most_caffeine_mg` is
     what caffeine it may hold, `bottle_ml` its part of what the bottles take between two taps.
+    `behind` are the foods of the table passed last, `turn` its number in the race.
     """
 
     slots: tuple[float, ...]
@@ -40,6 +41,8 @@ class Cell:
     since_supply_h: float
     most_caffeine_mg: float = 0.0
     bottle_ml: float = math.inf
+    behind: tuple[str, ...] = ()
+    turn: int = 0
 
     @property
     def hours(self) -> float:
@@ -63,6 +66,7 @@ def fill_cells(
     slots = slot_times(fuel.first_s, fuel.every_s, finish_s)
     cells: list[Cell] = []
     start_s = supplied_s = 0.0
+    behind: tuple[str, ...] = ()
     for section in sections:
         is_last = section is sections[-1]
         station = course.station(section.station) if section.station and not is_last else None
@@ -70,11 +74,13 @@ def fill_cells(
             continue
         end_s = math.inf if is_last else section.leave_s
         inside = [at_s for at_s in slots if start_s <= at_s < end_s]
-        cells += _cut(fuel, inside, section.arrive_s, station, supplied_s)
-        start_s = end_s
+        leg = _cut(fuel, inside, section.arrive_s, station, supplied_s)
+        cells += [replace(cell, behind=behind) for cell in leg]
+        start_s, behind = end_s, station.foods if station is not None else ()
         if station is not None and {Offer.DROP_BAG, Offer.CREW} & set(station.offers):
             supplied_s = start_s
-    return _with_caffeine(fuel, _with_bottles(fuel, cells), body_kg)
+    cells = [replace(cell, turn=n) for n, cell in enumerate(_with_bottles(fuel, cells))]
+    return _with_caffeine(fuel, cells, body_kg)
 
 
 def _with_bottles(fuel: FuelPlan, cells: Sequence[Cell]) -> list[Cell]:

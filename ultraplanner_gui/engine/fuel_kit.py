@@ -16,7 +16,7 @@ from ultraplanner_gui.plan.fuel import (
     Tolerance,
 )
 from ultraplanner_gui.science.caffeine import limits_mg, lower_limits_mg, young_limits_mg
-from ultraplanner_gui.science.fuelling import MUCH_FLUID_ML_PER_H
+from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MUCH_FLUID_ML_PER_H
 from ultraplanner_gui.science.hydration import sweat_l_per_h
 
 # OWN rules throughout.
@@ -43,7 +43,7 @@ class FillFood:
     """One food in portions of *part* servings; the figures are those of a portion.
 
     `carried_g` is what a portion weighs before water is put to it; `is_bottled` that its fluid
-    takes room in a bottle.
+    takes room in a bottle; what `is_perishable` does not wait in a bag.
     """
 
     key: str
@@ -58,6 +58,7 @@ class FillFood:
     is_carried: bool
     is_bottled: bool
     is_mixed: bool
+    is_perishable: bool
 
 
 def fill_foods(fuel: FuelPlan, keys: Sequence[str]) -> tuple[FillFood, ...]:
@@ -99,12 +100,16 @@ def proposed_foods(fuel: FuelPlan, at_stations: Sequence[str] = ()) -> tuple[str
     chosen = tolerated or planned & {f.key for f in usable if f.carb_g}
     left = dict(_FOODS_PROPOSED)
     if not chosen:
-        for food in usable:
+        asks_for_a_mixture = fuel.carb_g_per_h > MOST_GLUCOSE_G_PER_H
+        for food in sorted(usable, key=lambda f: asks_for_a_mixture and not _is_mixture(f)):
             is_fit = food.is_carried and food.carb_g >= 10.0 and food.shape in left
             if is_fit and left[food.shape] and 4.0 * food.carb_g >= food.energy_kcal / 2.0:
                 left[food.shape] -= 1
                 chosen.add(food.key)
     chosen |= {f.key for f in usable if f.key in at_stations}
+    if fuel.caffeine.is_used:
+        awake = [f.key for f in usable if f.caffeine_mg and f.is_carried and f.carb_g >= 10.0]
+        chosen |= set(awake[:1])
     for food in usable:
         is_water = food.shape is Shape.DRINK and food.is_carried and not food.energy_kcal
         if (is_water and not food.caffeine_mg) or food.key in planned:
@@ -113,6 +118,10 @@ def proposed_foods(fuel: FuelPlan, at_stations: Sequence[str] = ()) -> tuple[str
             left[Shape.SALT] -= 1
             chosen.add(food.key)
     return tuple(f.key for f in usable if f.key in chosen)
+
+
+def _is_mixture(food: Food) -> bool:
+    return food.sugars is Sugars.MIXED or food.shape is Shape.SOLID
 
 
 def caffeine_caps_mg(fuel: FuelPlan, body_kg: float) -> tuple[float, float]:
@@ -174,4 +183,5 @@ def _portioned(food: Food) -> FillFood:
         is_carried=food.is_carried,
         is_bottled=food.shape is Shape.DRINK,
         is_mixed=food.sugars is Sugars.MIXED,
+        is_perishable=food.shape is Shape.SOLID and 2.0 * food.fluid_ml > food.weight_g,
     )
