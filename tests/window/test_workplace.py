@@ -72,7 +72,8 @@ def test_the_open_storey_is_remembered(open_window):
 def test_hidden_moved_and_sized_lanes_are_remembered(open_window):
     stack = open_window(1440, 1000).workplace.raceday.stack
     stack.show_lane("light", False)
-    stack.move_lane("fuel", -2)
+    for _ in ("warmth", "in hand"):
+        stack.move_lane("fuel", -1)
     stack.size_lane("target", 90)
     again = open_window(1440, 1000).workplace.raceday
     assert again.stack.arrangement == stack.arrangement
