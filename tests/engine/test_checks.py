@@ -10,13 +10,13 @@ from ultraplanner_gui.engine.block import BlockRequest, build_block
 from ultraplanner_gui.engine.checks import block_checks
 from ultraplanner_gui.engine.runway import RaceAsks
 from ultraplanner_gui.engine.state import State
-from ultraplanner_gui.engine.weeks import week_figures
+from ultraplanner_gui.engine.weeks import week_figures, yardstick_of
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Health, Level, Runner
-from ultraplanner_gui.plan.wishes import Ramp
+from ultraplanner_gui.plan.wishes import Ramp, Yardstick
 
 HOUR = 3600.0
 RACE = Race("Race", datetime(2027, 5, 22, 6, tzinfo=UTC), 14 * HOUR)
@@ -464,3 +464,33 @@ def test_a_wish_for_the_race_rate_is_met_by_the_mend():
     late = [c for c in checks(plan, "practice carbs") if len(c.weeks) > 1]
     assert [c.state for c in late] == [STRAINS]
     assert [c.state for c in checks(mended(plan, late[0]), "practice carbs")][-1] is HOLDS
+
+
+def test_the_ramp_is_measured_by_the_yardstick_chosen():
+    # 40 and 44 km hold; their hours grow by 20 %, and so does the climb counted in.
+    plan = project(*week(10, 40, duration_s=HOUR), *week(9, 44, duration_s=1.2 * HOUR))
+    assert states(plan, "ramp")[:2] == [HOLDS, HOLDS]
+    by_hours = wishing(plan, yardstick=Yardstick.TIME)
+    assert states(by_hours, "ramp")[:1] == [STRAINS]
+    plan = project(*week(10, 40, climb_m=100.0), *week(9, 44, climb_m=250.0))
+    # 43.2 and 52 km flat-equivalent: Scarf 2007.
+    check = checks(wishing(plan, yardstick=Yardstick.FLAT), "ramp")[0]
+    assert check.state is BREAKS
+    assert [a.value for a in check.text.args] == pytest.approx(
+        [52_000, 100 * (52 / 43.2 - 1), 43_200]
+    )
+
+
+def test_a_steep_race_is_measured_in_hours_where_they_are_known():
+    race = on(0, 5, 100, Kind.RACE, climb_m=3_500.0)
+    plan = project(*week(10, 40), race)
+    assert yardstick_of(plan) is Yardstick.DISTANCE
+    known = replace(plan, runner=replace(plan.runner, weekly_s=4 * HOUR))
+    assert yardstick_of(known) is Yardstick.TIME
+    flat = replace(known, block=project(on(0, 5, 100, Kind.RACE, climb_m=2_500.0)).block)
+    assert yardstick_of(flat) is Yardstick.DISTANCE
+
+
+def wishing(plan, **wishes):
+    runner = replace(plan.runner, wishes=replace(plan.runner.wishes, **wishes))
+    return replace(plan, runner=runner)

@@ -19,11 +19,11 @@ from ultraplanner_gui.engine.check import (
 from ultraplanner_gui.engine.mends import cut_back, practised_at, smaller_week
 from ultraplanner_gui.engine.runway import RaceAsks
 from ultraplanner_gui.engine.state import State
-from ultraplanner_gui.engine.weeks import Role, WeekFigures
+from ultraplanner_gui.engine.weeks import Role, WeekFigures, yardstick_of
 from ultraplanner_gui.plan.block import Block, Kind, Session
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Quantity, message
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Quantity, Unit, message
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.wishes import Ramp
+from ultraplanner_gui.plan.wishes import Ramp, Yardstick
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
     LONG_SHARE_SLACK,
@@ -56,6 +56,7 @@ def week_checks(
     """Yield the checks of single weeks, by time."""
     block = project.block
     most = project.runner.wishes.cutback_every - 1
+    unit = yardstick_of(project)
     loads = 0
     for n, week in enumerate(weeks):
         before = weeks[n - 1] if n else None
@@ -66,7 +67,10 @@ def week_checks(
             loads = 0 if rests and week.distance_m < 0.8 * week.last_loading_m else loads + 1
             held = project.runner.wishes.ramp is Ramp.BACK
             after = before is not None and before.role is Role.CUTBACK
-            yield _ramp(week, week.last_loading_m, by_key, held=held and after)
+            if unit is Yardstick.DISTANCE:
+                yield _ramp(week, week.last_loading_m, by_key, held=held and after)
+            elif week.last_measure:
+                yield _ramp_by(week, week.last_measure, unit, held=held and after)
             if loads > most:
                 runs = [by_key[key] for key in week.sessions]
                 yield _overdue(week, loads, most, partial(cut_back, block, week.to_go, runs))
@@ -89,6 +93,20 @@ def _ramp(week: WeekFigures, before_m: float, by_key: dict[str, Session], *, hel
     runs = [by_key[key] for key in week.sessions]
     mend = partial(smaller_week, runs, week.distance_m - most_m)
     return Check(RAMP, state, text, RAMP_SOURCE, week.sessions, (week.to_go,), mend)
+
+
+def _ramp_by(week: WeekFigures, before: float, unit: Yardstick, *, held: bool) -> Check:
+    """Return the ramp by hours on feet or by flat-equivalent distance."""
+    most = before if held else ten_percent_more(before)
+    state = limit_state(week.measure, most * (1.0 + 1e-9), RAMP_STRAINS * before)
+    kind: Unit = "s" if unit is Yardstick.TIME else "m"
+    text = message(
+        RAMP_TIME if unit is Yardstick.TIME else RAMP_FLAT,
+        Quantity(week.measure, kind),
+        Quantity(100.0 * (week.measure / before - 1.0), "percent"),
+        Quantity(before, kind),
+    )
+    return Check(RAMP, state, text, RAMP_SOURCE, week.sessions, (week.to_go,))
 
 
 def _overdue(week: WeekFigures, loads: int, most: int, mend: MakeMend) -> Check:
@@ -226,6 +244,12 @@ def asked_checks(
 RAMP_HOLDS = QT_TRANSLATE_NOOP("Checks", "{0} is within 10 % of the last loading week's {1}.")
 RAMP_OVER = QT_TRANSLATE_NOOP(
     "Checks", "{0} is {1} above the last loading week's {2}; the ramp allows 10 %."
+)
+RAMP_TIME = QT_TRANSLATE_NOOP(
+    "Checks", "{0} on feet against the last loading week's {2}: {1}; the ramp allows 10 %."
+)
+RAMP_FLAT = QT_TRANSLATE_NOOP(
+    "Checks", "{0} flat-equivalent against the last loading week's {2}: {1}; the ramp allows 10 %."
 )
 RAMP_BACK = QT_TRANSLATE_NOOP(
     "Checks",

@@ -9,13 +9,16 @@ from enum import StrEnum
 
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.wishes import Yardstick
 from ultraplanner_gui.science.training import (
+    CLIMB_EQUIVALENT,
     CUTBACK_RANGE,
     WINDOW_DAYS,
     session_load,
     ten_percent_more,
 )
 
+STEEP_PER_M = 0.030
 AFTER_MISSED = (1.0, 1.0, 0.8, 0.65, 0.5)
 
 
@@ -37,7 +40,8 @@ class WeekFigures:
     `last_loading_m` is the distance of the last loading week before this one, for the first
     the runner's usual week (None: neither), `ceiling_m` 1.10 times that. `carb_g` is practice
     carbohydrate, `carb_g_per_h` the highest practised rate; `load` is effort times minutes.
-    Strength and cross-training count in `on_feet_s` and `load` only.
+    Strength and cross-training count in `on_feet_s` and `load` only. `measure` is the week by the
+    runner's yardstick, `last_measure` that of the last loading week, None where it is not known.
     """
 
     start: date
@@ -56,6 +60,8 @@ class WeekFigures:
     last_loading_m: float | None
     ceiling_m: float | None
     sessions: tuple[str, ...]
+    measure: float = 0.0
+    last_measure: float | None = None
 
 
 class _Sums:
@@ -73,12 +79,13 @@ class _Sums:
         "missed",
         "planned_m",
         "rate",
+        "run_s",
         "time_s",
     )
 
     def __init__(self) -> None:
         self.distance_m = self.planned_m = self.done_m = self.climb_m = self.drop_m = 0.0
-        self.time_s = self.longest_m = self.carb_g = self.rate = self.load = 0.0
+        self.time_s = self.longest_m = self.carb_g = self.rate = self.load = self.run_s = 0.0
         self.keys: list[str] = []
         self.missed = False
 
@@ -114,6 +121,7 @@ class _Sums:
         self.carb_g += carb_g
         self.rate = max(self.rate, rate)
         if runs:
+            self.run_s += time_s
             self.distance_m += distance_m
             self.climb_m += climb_m
             self.drop_m += drop_m
@@ -142,20 +150,48 @@ def week_figures(project: Project) -> tuple[WeekFigures, ...]:
     first = max(block.first_week, max(sums, default=0))
     cutbacks = frozenset(block.cutbacks)
     loading_m = project.runner.weekly_m or None
+    unit = yardstick_of(project)
+    measured = _first_measure(project, unit)
     low = 0
     figures: list[WeekFigures] = []
     for to_go in range(first, -1, -1):
         week = sums.get(to_go) or _Sums()
         role = _role(to_go, cutbacks, block.taper_weeks)
         yardstick = None if loading_m is None else loading_m * AFTER_MISSED[min(low, 4)]
-        figures.append(_figures(week, race_week, to_go, role, yardstick))
+        measure = _measure(week, unit)
+        last = None if measured is None else measured * AFTER_MISSED[min(low, 4)]
+        figures.append(_figures(week, race_week, to_go, role, yardstick, (measure, last)))
         if role is not Role.LOADING or to_go > block.first_week:
             continue
         if _is_missed(week, yardstick):
             low += 1
         elif week.distance_m > 0:
-            loading_m, low = week.distance_m, 0
+            loading_m, measured, low = week.distance_m, measure, 0
     return tuple(figures)
+
+
+def yardstick_of(project: Project) -> Yardstick:
+    """Return what the ramp measures the weeks of *project* by, `Yardstick.BY_RACE` resolved."""
+    wished = project.runner.wishes.yardstick
+    if wished is not Yardstick.BY_RACE:
+        return wished
+    race = project.block.sessions[-1] if project.block.sessions else None
+    steep = race is not None and race.climb_m > STEEP_PER_M * race.distance_m
+    return Yardstick.TIME if steep and project.runner.weekly_s > 0 else Yardstick.DISTANCE
+
+
+def _first_measure(project: Project, unit: Yardstick) -> float | None:
+    if unit is Yardstick.DISTANCE:
+        return project.runner.weekly_m or None
+    return project.runner.weekly_s or None if unit is Yardstick.TIME else None
+
+
+def _measure(week: _Sums, unit: Yardstick) -> float:
+    if unit is Yardstick.TIME:
+        return week.run_s
+    if unit is Yardstick.FLAT:
+        return week.distance_m + CLIMB_EQUIVALENT * week.climb_m
+    return week.distance_m
 
 
 def _role(to_go: int, cutbacks: frozenset[int], taper_weeks: int) -> Role:
@@ -171,7 +207,12 @@ def _is_missed(week: _Sums, yardstick: float | None) -> bool:
 
 
 def _figures(
-    week: _Sums, race_week: int, to_go: int, role: Role, yardstick: float | None
+    week: _Sums,
+    race_week: int,
+    to_go: int,
+    role: Role,
+    yardstick: float | None,
+    measures: tuple[float, float | None],
 ) -> WeekFigures:
     return WeekFigures(
         date.fromordinal(race_week - 7 * to_go),
@@ -190,6 +231,7 @@ def _figures(
         yardstick,
         None if yardstick is None else ten_percent_more(yardstick),
         tuple(week.keys),
+        *measures,
     )
 
 

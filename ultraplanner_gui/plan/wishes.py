@@ -15,7 +15,9 @@ class Ramp(StrEnum):
 
 
 class Yardstick(StrEnum):
-    """What the ramp measures weeks by; by the race: hours on feet if it climbs over 30 m per km."""
+    """What the ramp measures weeks by; by the race: hours on feet if it climbs over 30 m per km and
+    the runner's weekly hours are known, else distance.
+    """
 
     BY_RACE = "by the race"
     DISTANCE = "distance"

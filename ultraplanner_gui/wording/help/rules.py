@@ -119,15 +119,16 @@ TOPICS: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP(
             "Help",
-            "Longest run over the distance of the week. Up to 40 % holds, up to 50 % strains; "
-            "with three runs or fewer 50 and 60 %. A rehearsal run or a tune-up race never breaks.",
+            "Longest run over the distance of the week. With three runs or fewer up to 55 % holds, "
+            "with four 50 %, with five 45 %, with more 40 %; 10 % beyond strains. A rehearsal run "
+            "or a tune-up race never breaks.",
         ),
         (
             practice(
                 QT_TRANSLATE_NOOP(
                     "Help",
-                    "Road custom is 25 to 30 %, which nobody has tested; ultrarunners on few days "
-                    "a week cannot keep it.",
+                    "Road custom is 25 to 30 %, which nobody has tested; ultrarunners on three "
+                    "to five days a week run 35 to 50 %. The thresholds are our own.",
                 )
             ),
         ),
