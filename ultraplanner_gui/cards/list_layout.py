@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.list_content import Blank, Entry, Item, ListCard
-from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
+from ultraplanner_gui.cards.page import BLACK, Op, Rect, Strokes, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 
 LEAST_COLUMN_MM = 60.0
@@ -63,7 +63,8 @@ def _strain(card: ListCard, setting: Setting, width_mm: float) -> int:
 def _blocks(entry: Entry, setting: Setting, width_mm: float) -> Iterator[Block]:
     """Yield the heading with its first line, then every other line by itself."""
     head = _head(entry, setting, width_mm)
-    labels = [setting.width_mm(item.label, setting.small_pt, True) for item in entry.items]
+    named = (item.label for item in entry.items if item.label)
+    labels = [setting.width_mm(label, setting.small_pt, True) for label in named]
     most = MOST_LABEL_SHARE * width_mm - setting.gap_mm
     indent = max((mm for mm in labels if mm <= most), default=0.0)
     items = [_item(item, setting, width_mm, indent) for item in entry.items]
@@ -113,6 +114,10 @@ def _item(item: Item, setting: Setting, width_mm: float, indent_mm: float) -> Bl
     if item.blanks:
         return _blanks(item.blanks, setting, width_mm)
     size = setting.figure_pt if item.loud else setting.body_pt
+    if not item.label and not item.has_box:
+        plain = setting.wrap(item.text, width_mm, size, bold=item.loud)
+        draw_plain = partial(setting.stacked, plain, 0.0, 0.0, size, bold=item.loud)
+        return Block(max(len(plain), 1) * setting.line_mm(size), draw_plain)
     left = _box_room(setting, size) if item.has_box else 0.0
     label_mm = setting.width_mm(item.label, setting.small_pt, True)
     is_beside = label_mm <= indent_mm
@@ -204,14 +209,15 @@ def _shared(
 
 def _blank_ops(words: Sequence[_Word], pitch_mm: float, size_pt: float) -> list[Op]:
     ops: list[Op] = []
+    lines = []
     for word in words:
         y = (word.line + 1) * pitch_mm - 0.6
         ops.append(Text(word.label_mm, y, word.label, size_pt))
         if word.is_box:
             ops.append(_box(word.from_mm, y, size_pt))
         else:
-            ops.append(Line((word.from_mm, y + 0.4), (word.to_mm, y + 0.4), 0.2, BLACK))
-    return ops
+            lines.append(((word.from_mm, y + 0.4), (word.to_mm, y + 0.4)))
+    return [*ops, Strokes(tuple(lines))] if lines else ops
 
 
 def forms_of(card: ListCard) -> Iterator[Callable[[Setting, Frame], Sheet | None]]:

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
-from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
+from ultraplanner_gui.cards.page import BLACK, Op, Rect, Strokes, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.week_content import WallCard, WallTile, WallWeek
 
 TILE_PAD_EM = 0.3
-TILE_LINE_MM, HARD_LINE_MM = 0.15, 0.5
+TILE_LINE_MM, HARD_LINE_MM, MARK_LINE_MM = 0.15, 0.5, 0.35
 STRAIN_BROKEN = 1
 
 
@@ -137,11 +137,13 @@ def _edge(tile: WallTile, x: float, y: float, wide_mm: float, tall_mm: float) ->
     side = min(2.2, 0.3 * wide_mm)
     x0, y0 = right - side - 0.5, top + 0.5
     if tile.is_done:
-        ops.append(Line((x0, y0 + 0.6 * side), (x0 + 0.35 * side, y0 + side), 0.35))
-        ops.append(Line((x0 + 0.35 * side, y0 + side), (x0 + side, y0 + 0.1 * side), 0.35))
+        foot = (x0 + 0.35 * side, y0 + side)
+        tick = ((x0, y0 + 0.6 * side), foot), (foot, (x0 + side, y0 + 0.1 * side))
+        ops.append(Strokes(tick, MARK_LINE_MM))
     elif tile.is_missed:
-        ops.append(Line((x0, y0), (x0 + side, y0 + side), 0.35))
-        ops.append(Line((x0, y0 + side), (x0 + side, y0), 0.35))
+        far = (x0 + side, y0 + side)
+        cross = ((x0, y0), far), ((x0, y0 + side), (x0 + side, y0))
+        ops.append(Strokes(cross, MARK_LINE_MM))
     return ops
 
 
