@@ -154,7 +154,7 @@ class DistanceLane(WeekLane):
         if week.role is Role.RACE and self._has_race():
             both = self.tr("{0} + race").format(text)
             width = look.metrics(LABEL_PT, bold=True).horizontalAdvance(both)
-            text = both if width <= column.rect.width() + 8.0 else f"{text} +"
+            text = both if width <= column.rect.width() + 8.0 else text
         colour: QColor = look.colours["clay" if self.is_off(week) else "ink"]
         x = min(
             column.rect.center().x(),

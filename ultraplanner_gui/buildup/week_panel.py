@@ -22,9 +22,9 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.deeds import SessionDeeds
-from ultraplanner_gui.buildup.keep import two_to_keep
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
+from ultraplanner_gui.engine.session_words import kept_sessions
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -76,7 +76,7 @@ class WeekPanel(QDialog):
         block, start = outlook.project.block, self._start
         week = next((w for w in outlook.weeks if w.start == start), None)
         self.setWindowTitle(self.tr("Week of {0}").format(words.day(start)))
-        keep = two_to_keep([s for s in block.sessions if 0 <= (s.day - start).days < 7])
+        keep = kept_sessions([s for s in block.sessions if 0 <= (s.day - start).days < 7])
         rows: list[tuple[date, Session | None]] = []
         for number in range(7):
             day = start + timedelta(days=number)

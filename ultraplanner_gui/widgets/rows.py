@@ -225,7 +225,7 @@ class Rows(QWidget):
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             self._step(-1 if key is Qt.Key.Key_Up else 1)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
-            first = next((r for r in self._rows if _leads(r)), None)
+            first = next((r for r in self._rows if isinstance(r, CheckRow) and r.target), None)
             self._follow(first if self._cursor < 0 else self._rows[self._cursor])
         else:
             super().keyPressEvent(event)

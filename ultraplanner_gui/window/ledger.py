@@ -24,6 +24,7 @@ from ultraplanner_gui.widgets.rows import Row, Rows
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import ledger_buildup, ledger_race
+from ultraplanner_gui.window.ledger_week import ACTION
 from ultraplanner_gui.wording.words import Words
 
 #: What of an outlook changes with the build-up alone.
@@ -116,6 +117,10 @@ class Ledger(QScrollArea):
         kind, _, key = target.partition(":")
         if kind == ledger_buildup.MEND:
             self._mend(key)
+        elif kind == ACTION:
+            table = getattr(self.window(), "table", None)
+            if table is not None:
+                table.by_name[key].trigger()
         elif kind == ledger_buildup.TO_DAY:
             session, _, day = key.rpartition(":")
             self._document.perform(MoveSession(session, date.fromisoformat(day)))

@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
+from ultraplanner_gui.window.ledger_week import health_rows, this_week_rows, word_rows
 from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
@@ -46,9 +47,10 @@ def session_rows(
     week = next((w for w in now.weeks if w.to_go == to_go), None)
     if week is not None:
         rows += [Rule(), *week_rows(before, week, words, now)]
-    rows += _touched_checks(now, key, week, words)
+    rows += _touched_checks(now, before, key, week, words)
     if better is not None:
         rows.append(_better_day(now, session, better, words))
+    rows += word_rows(session, words)
     return tuple(rows)
 
 
@@ -67,6 +69,9 @@ def build_up_rows(
     this = weeks_to_go(now.today, now.project.race.day, now.project.first_weekday)
     here = next((w for w in now.weeks if w.to_go == this), None)
     week = next((w for w in now.weeks if w.start.isoformat() == week_start), here)
+    rows += health_rows(now)
+    if here is not None and week is here:
+        rows += [*this_week_rows(now, here, words), Rule()]
     if week is not None:
         rows += week_rows(before, week, words, now)
     if now.asks is not None:
@@ -79,7 +84,7 @@ def build_up_rows(
             _asked(tr("Longest run"), now.asks.longest_m, longest, words),
             Sentence(tr("Ranges coaches use; no trial sets them.")),
         ]
-    rows += [Rule(), *_loose_checks(now, words)]
+    rows += [Rule(), *_loose_checks(now, before, words)]
     rows.append(Sentence(tr("This plan is arithmetic on what you typed. It does not examine you.")))
     return tuple(rows)
 
@@ -189,7 +194,7 @@ def _figures(session: Session, of: Done, words: Words) -> list[tuple[str, str, s
     return figures
 
 
-def _loose_checks(now: Outlook, words: Words) -> list[Row]:
+def _loose_checks(now: Outlook, before: Outlook, words: Words) -> list[Row]:
     """Return one row to each rule that does not hold, its worst place first."""
     loose: dict[str, list[Check]] = {}
     for check in now.checks:
@@ -206,11 +211,13 @@ def _loose_checks(now: Outlook, words: Words) -> list[Row]:
             more = tr("{0} And once more.") if others == 1 else tr("{0} And {1} times more.")
             row = replace(row, text=more.format(row.text, others))
         rows.append(row)
-        rows += _mend_rows(now, worst, words)
+        rows += _mend_rows(now, before, worst, words)
     return rows
 
 
-def _touched_checks(now: Outlook, key: str, week: WeekFigures | None, words: Words) -> list[Row]:
+def _touched_checks(
+    now: Outlook, before: Outlook, key: str, week: WeekFigures | None, words: Words
+) -> list[Row]:
     touched = [
         c
         for c in now.checks
@@ -222,16 +229,17 @@ def _touched_checks(now: Outlook, key: str, week: WeekFigures | None, words: Wor
     rows: list[Row] = [Rule(), Heads(tr("Checks it touches"), topic="checks")]
     for check in touched[:MOST_CHECKS]:
         rows.append(_check_row(check, words))
-        rows += _mend_rows(now, check, words)
+        rows += _mend_rows(now, before, check, words)
     return rows
 
 
-def _mend_rows(now: Outlook, check: Check, words: Words) -> list[Row]:
-    """Return what would put *check* right, as a link."""
-    if check.mend is None:
+def _mend_rows(now: Outlook, before: Outlook, check: Check, words: Words) -> list[Row]:
+    """Return what would put *check* right, as a link; nothing on trial, where it is no use yet."""
+    mend = check.mend if now is before and check.state is not State.HOLDS else None
+    if mend is None:
         return []
     place = next(n for n, c in enumerate(now.checks) if c is check)
-    return [Link(words.say(check.mend.text), f"{MEND}:{place}", topic="mend")]
+    return [Link(words.say(mend.text), f"{MEND}:{place}", topic="mend")]
 
 
 def _better_day(now: Outlook, session: Session, day: date, words: Words) -> Link:
