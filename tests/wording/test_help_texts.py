@@ -35,9 +35,11 @@ from ultraplanner_gui.wording.help import (
     course,
     fuel,
     fuel_stores,
+    living,
     pace,
     papers,
     race_pace,
+    race_rules,
     rules,
     runner,
     sessions,
@@ -47,7 +49,10 @@ from ultraplanner_gui.wording.help import (
 from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
-MODULES = (cards, course, fuel, fuel_stores, pace, race_pace, rules, runner, sessions, sheet, weeks)
+MODULES = (
+    *(cards, course, fuel, fuel_stores, living, pace, race_pace, race_rules, rules, runner),
+    *(sessions, sheet, weeks),
+)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 
@@ -180,8 +185,9 @@ def asked(level, field):
         ("taper", "{}, {} and {} %", percent(*training.LONG_TAPER_SHARES)),
         ("ramp", "1.10 times that of the last loading week; strains to {:.2f}",
          [checks_weeks.RAMP_STRAINS]),
-        ("long-run share", "Up to {:.0f} % holds, up to {:.0f} %", checks_weeks.SHARE),
-        ("long-run share", "fewer {:.0f} and {:.0f} %", checks_weeks.SHARE_OF_FEW),
+        ("long-run share", "up to {} % holds, with four {} %, with five {} %, with more {} %",
+         percent(*training.LONG_SHARES.values(), training.LONG_SHARE_OF_MANY)),
+        ("long-run share", "{} % beyond strains", percent(training.LONG_SHARE_SLACK)),
         ("single run", "{} calendar days", [training.WINDOW_DAYS]),
         ("downhill", "no more than {} days", [checks_runs.DOWNHILL_GAP_DAYS]),
         ("downhill", "is {} to {} days before", checks_runs.DOWNHILL_LAST_DAYS),

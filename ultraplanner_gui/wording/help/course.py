@@ -176,7 +176,7 @@ TOPICS = (
             "Help",
             "Mud, wet rock or a path in the dark can cost far more than any of these.",
         ),
-        see=("gradient and pace", "pace model", "course"),
+        see=("gradient and pace", "pace model", "course", "surface match"),
         words=QT_TRANSLATE_NOOP("Help", "terrain road gravel trail grass rock sand snow factor"),
     ),
     Topic(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.wording.help import papers
 from ultraplanner_gui.wording.help.topic import (
     PLAN,
     PRACTICE,
@@ -52,7 +53,7 @@ TOPICS: tuple[Topic, ...] = (
                 )
             ),
             published(
-                "Mujika & Padilla 2000, Sports Med 30:79",
+                papers.MUJIKA_PADILLA_2000,
                 QT_TRANSLATE_NOOP("Help", "What a break of some weeks takes."),
             ),
         ),
@@ -74,7 +75,7 @@ TOPICS: tuple[Topic, ...] = (
             "Only yes or no is kept, in the project file and nowhere else.",
         ),
         sources=(
-            from_memory("Riebe et al. 2015, Med Sci Sports Exerc 47:2473"),
+            from_memory(papers.RIEBE_2015),
             choice(QT_TRANSLATE_NOOP("Help", "The wording is ours and wants medical review.")),
         ),
         caution=QT_TRANSLATE_NOOP(
@@ -98,7 +99,10 @@ TOPICS: tuple[Topic, ...] = (
             "Fasted runs are easy and short only, and not for everybody; heat days never alone. "
             "Both stay off until the questions on health are answered with no.",
         ),
-        see=("health", "cutback", "weekly distance", "fasted"),
+        see=(
+            *("health", "cutback", "weekly distance", "fasted", "mental rehearsal", "heat days"),
+            "days away",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "strength cross-training back-to-back night heat fasted"),
     ),
     Topic(
@@ -108,8 +112,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Time on feet of a usual week, how long your longest run of the last 30 days took "
             "and what it dropped, and how many metres you climb in an hour at easy effort. Left "
-            "empty, distance and easy pace stand in for them. Volume is counted by what suits "
-            "the race unless you choose: by hours where it climbs much.",
+            "empty, distance and easy pace stand in for them. Unless you choose, the ramp counts "
+            "hours where the race climbs over 30 m per km and your hours are given, else distance.",
         ),
         sources=(PRACTICE,),
         see=("usual week", "longest lately", "easy pace"),
@@ -176,7 +180,7 @@ TOPICS: tuple[Topic, ...] = (
         ),
         sources=(
             published(
-                "Frandsen et al. 2025, Br J Sports Med 59:1203",
+                papers.FRANDSEN_2025,
                 QT_TRANSLATE_NOOP("Help", "Observed in 5205 runners; no trial."),
             ),
         ),
@@ -199,7 +203,7 @@ TOPICS: tuple[Topic, ...] = (
         ),
         (
             published(
-                "Scarf 2007, J Sports Sci 25:719",
+                papers.SCARF_2007,
                 QT_TRANSLATE_NOOP("Help", "A metre of climb as eight along."),
             ),
             choice(QT_TRANSLATE_NOOP("Help", "That four fifths of easy speed are kept.")),

@@ -352,7 +352,7 @@ FIGURES: tuple[Topic, ...] = (
             "Not under 18, not when pregnant, ill or injured, with diabetes, fainting or an eating "
             "disorder now or before: ask a doctor first.",
         ),
-        see=("easy run", "practice carbs"),
+        see=("easy run", "practice carbs", "fasted runs"),
         words=QT_TRANSLATE_NOOP("Help", "train low before breakfast empty stomach"),
     ),
     Topic(
@@ -366,7 +366,7 @@ FIGURES: tuple[Topic, ...] = (
         ),
         sources=(choice(QT_TRANSLATE_NOOP("Help", "How many, and when.")),),
         caution=QT_TRANSLATE_NOOP("Help", "No driving after a night without sleep."),
-        see=("light", "rehearsal run"),
+        see=("light", "rehearsal run", "dark hours"),
         words=QT_TRANSLATE_NOOP("Help", "night lamp headlamp torch"),
     ),
     Topic(

@@ -309,7 +309,10 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help", "The plan is arithmetic on what you typed. It does not examine you."
         ),
-        see=("ramp", "single run", "hard days", "cutback", "taper", "free minutes"),
+        see=(
+            *("ramp", "single run", "hard days", "cutback", "taper", "free minutes"),
+            *("wishes", "what to keep"),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "build generate make a plan automatic"),
     ),
     Topic(
@@ -331,7 +334,10 @@ TOPICS: tuple[Topic, ...] = (
             CHOICE,
             practice(QT_TRANSLATE_NOOP("Help", "Steps of 10 % and a cutback every fourth week.")),
         ),
-        see=("what the race asks", "ramp", "usual week", "longest lately"),
+        see=(
+            *("what the race asks", "ramp", "usual week", "longest lately", "spare weeks"),
+            *("candidate races", "figures of the runner"),
+        ),
         words=QT_TRANSLATE_NOOP("Help", "enough time weeks needed header"),
     ),
     Topic(
