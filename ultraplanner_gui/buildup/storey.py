@@ -73,7 +73,7 @@ class BuildUp(QWidget):
         self._selection = selection
         self.stack = stack = LaneStack(self)
         self.overview = Overview(self._axis, stack)
-        self.head = WeekHead(self._axis, words, stack)
+        self.head = WeekHead(self._axis, words, stack, document, selection)
         self.grid = DayGrid(self._axis, document, selection, self.deeds, words, stack)
         self.distance = DistanceLane(self._axis, words, stack)
         self.climb = ClimbLane(self._axis, words, stack)

@@ -7,11 +7,14 @@ from datetime import date
 from math import ceil
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QHideEvent, QMouseEvent, QPainter, QPen
+from PySide6.QtWidgets import QApplication, QWidget
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.buildup.carry import WeekCarry
 from ultraplanner_gui.buildup.wheel import AxisLane
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
@@ -42,10 +45,19 @@ class WeekHead(AxisLane):
     topic = "weeks to go"
 
     def __init__(
-        self, axis: WeekAxis, words: Callable[[], Words], parent: QWidget | None = None
+        self,
+        axis: WeekAxis,
+        words: Callable[[], Words],
+        parent: QWidget | None = None,
+        document: Document | None = None,
+        selection: Selection | None = None,
     ) -> None:
         super().__init__(axis, "", HEIGHT_PX, parent)
         self._words = words
+        self._document, self._selection = document, selection
+        self._press: QPointF | None = None
+        self._carry: WeekCarry | None = None
+        self.setMouseTracking(True)
         self._today: date | None = None
         self.setAccessibleName(self.tr("Weeks to go"))
         axis.changed.connect(self.update)
@@ -61,6 +73,55 @@ class WeekHead(AxisLane):
         if today != self._today:
             self._today = today
             self.update()
+
+    # A week is selected by a click; dragged over another, the two change places.
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        start = self._start_at(event.position())
+        if start is None or event.button() is not Qt.MouseButton.LeftButton:
+            super().mousePressEvent(event)
+            return
+        self._press = event.position()
+        if self._selection is not None:
+            self._selection.choose("week", start.isoformat())
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        at, start = event.position(), self._start_at(event.position())
+        if self._press is None:
+            shape = Qt.CursorShape.ArrowCursor if start is None else Qt.CursorShape.OpenHandCursor
+            self.setCursor(shape)
+            super().mouseMoveEvent(event)
+            return
+        way = (at - self._press).manhattanLength()
+        from_start = self._start_at(self._press)
+        if self._carry is None and self._document is not None and from_start is not None:
+            if way < QApplication.startDragDistance():
+                return
+            self._carry = WeekCarry(self._document, from_start)
+            self.setCursor(Qt.CursorShape.ClosedHandCursor)
+        if self._carry is not None:
+            self._carry.over(self._carry.start if start is None else start)
+            self.update()
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        carry, self._carry, self._press = self._carry, None, None
+        if carry is None:
+            super().mouseReleaseEvent(event)
+            return
+        if carry.is_valid and carry.put_down() and self._selection is not None:
+            self._selection.choose("week", carry.over_week.isoformat())
+        self.update()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        if self._carry is not None:
+            self._carry.put_back()
+        self._carry, self._press = None, None
+        super().hideEvent(event)
+
+    def _start_at(self, at: QPointF) -> date | None:
+        body = self.body()
+        index = self._axis.index_at(at.x() - body.left(), body.width())
+        return None if index is None else self._axis.weeks[index].start
 
     def readout(self, at: QPointF) -> str:
         body = self.body()
@@ -87,10 +148,27 @@ class WeekHead(AxisLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         if not self._axis.weeks:
             return
+        self._paint_carried(painter, body)
         flag = self._paint_today(painter, body)
         self._paint_numbers(painter, body)
         self._paint_dates(painter, body)
         self._paint_roles(painter, body, flag)
+
+    def _paint_carried(self, painter: QPainter, body: QRectF) -> None:
+        """Frame the week in the hand and the one it would change places with."""
+        carry = self._carry
+        if carry is None:
+            return
+        top, height = self._lines()[0][0], self.height() - self._lines()[0][0]
+        weeks = ((carry.start, Qt.PenStyle.DashLine), (carry.over_week, Qt.PenStyle.SolidLine))
+        for start, style in weeks:
+            index = self._axis.index_of(start)
+            if index is None or not self._axis.is_shown(index):
+                continue
+            rect = self._across(body, index, index, top, height)
+            painter.setPen(QPen(theme().colours["clay"], Stroke.LINE, style))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(rect.adjusted(2.0, 1.0, -2.0, -2.0), 3.0, 3.0)
 
     def _lines(self) -> tuple[tuple[float, float], tuple[float, float], tuple[float, float]]:
         """Return top and height of the lines of numbers, dates and roles, from the foot up."""
