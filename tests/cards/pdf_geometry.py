@@ -12,12 +12,15 @@ IDENTITY = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
 
 @dataclass
 class Drawn:
-    """Rectangles (left, top, width, height) and the first glyph of each run of text (x, y, em)."""
+    """Rectangles (left, top, width, height), the first glyph of each run of text (x, y, em), and
+    straight lines (x, y, x, y).
+    """
 
     width_mm: float
     height_mm: float
     rects: list
     texts: list
+    lines: list
 
 
 def drawn(pdf):
@@ -42,7 +45,7 @@ def _times(m, n):
 
 def _page(reader, page):
     width, height = float(page.mediabox.width), float(page.mediabox.height)
-    found = Drawn(width * MM_PER_PT, height * MM_PER_PT, [], [])
+    found = Drawn(width * MM_PER_PT, height * MM_PER_PT, [], [], [])
     matrix, saved, text, size, is_new = IDENTITY, [], IDENTITY, 0.0, False
 
     def place(x, y, by):
@@ -64,6 +67,12 @@ def _page(reader, page):
                 left, top = place(x, y, matrix)
                 right, bottom = place(x + w, y + h, matrix)
                 found.rects.append((left, top, right - left, bottom - top))
+            case b"m":
+                begins = place(*map(float, values), matrix)
+            case b"l":
+                ends = place(*map(float, values), matrix)
+                found.lines.append((*begins, *ends))
+                begins = ends
             case b"Tf":
                 size = float(values[1])
             case b"Tm":

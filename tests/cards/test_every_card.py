@@ -149,6 +149,16 @@ def test_what_says_something_is_black(card, name):
                 assert op.grey == 0.0 or op.grey > 0.5
 
 
+def _lines(op):
+    if isinstance(op, Line):
+        return [(op.start, op.end)]
+    return op.lines if isinstance(op, Strokes) else ()
+
+
+def _ends(line):
+    return (*line[0], *line[1])
+
+
 def _read_back(pdf):
     return subprocess.run(
         ["pdftotext", "-raw", "-enc", "UTF-8", "-", "-"], input=pdf, capture_output=True, check=True
@@ -174,6 +184,10 @@ def test_the_pdf_is_true_and_reads_back_as_it_was_set(card, name):
             assert y == pytest.approx(op.baseline_mm, abs=TRUE_MM)
             if op.align == "left":
                 assert x == pytest.approx(op.x_mm, abs=TRUE_MM)
+        straight = [_ends(line) for op in page.ops for line in _lines(op)]
+        for line in straight[:40]:
+            gaps = (max(abs(a - b) for a, b in zip(line, o, strict=True)) for o in found.lines)
+            assert min(gaps) <= TRUE_MM
     if shutil.which("pdftotext"):
         wanted = _flat("".join(op.text for op in _texts(pages)))
         assert sorted(_flat(_read_back(pdf))) == sorted(wanted)
