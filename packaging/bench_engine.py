@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date, timedelta
+from time import perf_counter
 
 import numpy as np
 from bench_measure import Goal, Row, by_turns
@@ -13,13 +15,24 @@ from bench_plans import GOAL_S, POINTS, STEP_M, TODAY, large_project
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import SetSectionTarget
 from ultraplanner_gui.edits.fuel import MoveItem
+from ultraplanner_gui.engine.fuel_fill import fill_to_target
+from ultraplanner_gui.engine.fuel_fill_cells import fill_cells
+from ultraplanner_gui.engine.glycogen import glycogen_ledger
 from ultraplanner_gui.engine.odds import RACES, odds
-from ultraplanner_gui.engine.outlook import derive
+from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.block import Session
-from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.fuel import Carrying, FuelPlan
+from ultraplanner_gui.plan.project import Project
 
 PAIRS = 400
+LEDGER_PAIRS, FILL_TIMES = 60, 5
+TABLE = ("broth-chicken", "cola", "rice", "banana")
+FILL_FOODS = (
+    *("water", "drink-8", "gel-mixed", "salt-capsule", "banana", "gummies", "dates-medjool"),
+    *("potato-salted", "jam-sandwich", "pretzels", "raisins", "rice", "broth-chicken", "cola"),
+    "orange",
+)
 SECTIONS = 40
 # Minetti et al. 2002, J Appl Physiol 93:1039, cost of running, J/(kg m), highest power first.
 _COST = (155.4, -30.4, -43.3, 46.3, 19.5, 3.6)
@@ -61,6 +74,15 @@ def rows() -> Iterator[Row]:
         note=f"{GOAL_S / 3600:g} h, {len(project.fuel.items)} items, {len(outlook.sections)} legs",
     )
     yield _odds_row(outlook.forecast)
+    ledger_floor = [0.0] * int(GOAL_S // 60.0)
+    yield Row(
+        "glycogen along the race, one token moved",
+        "one pass over its minutes, three sums each",
+        *by_turns(lambda: _ledger(eaten, outlook), lambda: _minutes(ledger_floor), LEDGER_PAIRS),
+        (Goal("ratio", 25.0), Goal("p95", 16.0)),
+        note=f"{len(ledger_floor)} minutes, both edges of the band",
+    )
+    yield from _fill_rows(project, outlook)
 
 
 def _odds_row(forecast: PacePlan | None) -> Row:
@@ -78,6 +100,50 @@ def _odds_row(forecast: PacePlan | None) -> Row:
         "as many normal numbers drawn and summed",
         *by_turns(lambda: odds(forecast, ends_m, cutoffs), summed, PAIRS // 4),
         (Goal("ratio", 3.0),),
+    )
+
+
+def _ledger(project: Project, outlook: Outlook) -> object:
+    assert outlook.profile is not None
+    assert outlook.target is not None
+    return glycogen_ledger(
+        project.fuel, outlook.profile, outlook.target, outlook.sections, project.runner.body_kg
+    )
+
+
+def _minutes(amounts: list[float]) -> list[tuple[float, float, float]]:
+    liver = legs = gut = 0.0
+    found = []
+    for amount in amounts:
+        liver += amount
+        legs -= amount
+        gut += amount
+        found.append((liver, legs, gut))
+    return found
+
+
+def _fill_rows(project: Project, outlook: Outlook) -> Iterator[Row]:
+    """Measure filling the race with 15 foods, tables at every station."""
+    fuel = replace(project.fuel, carb_g_per_h=70.0, items=(), carrying=Carrying(3))
+    assert project.course is not None
+    stations = tuple(replace(s, foods=TABLE) for s in project.course.stations[:8])
+    course = replace(project.course, stations=stations)
+    known = {s.key for s in stations}
+    sections = tuple(s for s in outlook.sections if s.station in known) + outlook.sections[-1:]
+    cells = fill_cells(fuel, course, sections, GOAL_S, project.runner.body_kg)
+    times: list[float] = []
+    for _ in range(FILL_TIMES):
+        began = perf_counter()
+        fill = fill_to_target(fuel, cells, FILL_FOODS)
+        times.append(1000.0 * (perf_counter() - began))
+    yield Row(
+        "fuel filled to target",
+        "a millisecond",
+        times,
+        [1.0] * FILL_TIMES,
+        (Goal("max", 1000.0),),
+        note=f"{GOAL_S / 3600:g} h, {len(stations)} stations, {len(FILL_FOODS)} foods, "
+        f"{len(fill.items)} items, {len(fill.reasons)} bands not met",
     )
 
 

@@ -28,8 +28,8 @@ def test_nothing_is_in_the_body_before_it_is_taken():
 
 @given(st.lists(st.tuples(st.floats(0, 90_000), st.floats(0, 200)), min_size=1, max_size=8))
 def test_body_never_holds_more_than_was_taken(doses):
-    at, mg = zip(*doses, strict=True)
-    assert in_body_mg(at, mg, (90_000.0,))[0] <= sum(mg) + 1e-9
+    at, mg = zip(*sorted(doses), strict=True)
+    assert in_body_mg(at, mg, (90_000.0,))[0] <= sum(mg) * (1 + 1e-9)
 
 
 # EFSA NDA Panel 2015, EFSA Journal 13(5):4102; taking the lower of mg and mg/kg is an own rule.

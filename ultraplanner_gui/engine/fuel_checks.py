@@ -226,8 +226,10 @@ def _first_bite(taken: Taken) -> FuelCheck:
 
 def _marks(fuel: FuelPlan) -> Iterator[FuelCheck]:
     """Yield a check for every food of the plan the runner must not or would not eat."""
-    planned = {item.food for item in fuel.items}
-    for food in fuel.foods:
+    named = set(fuel.allergens)
+    doubtful = [f for f in fuel.foods if f.tolerance is Tolerance.AVOID or named & {*f.allergens}]
+    planned = {item.food for item in fuel.items} if doubtful else set()
+    for food in doubtful:
         if food.key not in planned:
             continue
         name = food.name.partition(",")[0]

@@ -15,7 +15,7 @@ from ultraplanner_gui.engine.fuel_kit import fructose_g
 from ultraplanner_gui.engine.fuel_placing import place_by_clock as place_by_clock
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan
+from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.caffeine import in_body_mg
 from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
@@ -114,8 +114,8 @@ def fuel_figures(
     Items beyond the finish count for nothing but a check.
     """
     items = tuple(item for item in fuel.items if item.at_s <= finish_s)
-    at_s, amounts = _taken(fuel, items)
-    fructose = {food.key: fructose_g(food) for food in fuel.foods}
+    at_s, taken_of = _taken(fuel, items)
+    amounts = taken_of[:, :-1]
     sums = np.vstack((np.zeros(len(_FIGURES)), np.cumsum(amounts, axis=0)))
     rolling_s = np.linspace(0.0, finish_s, math.ceil(finish_s / _ROLLING_STEP_S) + 1)
     rolling = _rolling(at_s, sums, rolling_s, finish_s)
@@ -126,7 +126,7 @@ def fuel_figures(
         fluid_ml=amounts[:, _FIGURES.index("fluid_ml")],
         sodium_mg=amounts[:, _FIGURES.index("sodium_mg")],
         caffeine_mg=amounts[:, _FIGURES.index("caffeine_mg")],
-        fructose_g=np.array([fructose[i.food] * i.servings for i in items], dtype=np.float64),
+        fructose_g=taken_of[:, -1],
         beyond=len(fuel.items) - len(items),
     )
     band = (_BAND[0] * fuel.carb_g_per_h, _BAND[1] * fuel.carb_g_per_h)
@@ -145,13 +145,25 @@ def fuel_figures(
     )
 
 
+_known: tuple[tuple[Food, ...], dict[str, tuple[float, ...]]] = ((), {})
+
+
+def _per_serving(foods: tuple[Food, ...]) -> dict[str, tuple[float, ...]]:
+    """Return the figures of each food and its fructose; those of the same foods once only."""
+    global _known
+    if _known[0] is not foods:
+        figures = {f.key: (*(getattr(f, name) for name in _FIGURES), fructose_g(f)) for f in foods}
+        _known = (foods, figures)
+    return _known[1]
+
+
 def _taken(fuel: FuelPlan, items: Sequence[FuelItem]) -> tuple[FloatArray, FloatArray]:
     """Return when each item is taken, shape (n,), and what is in it, shape (n, figures)."""
-    per_serving = {f.key: tuple(getattr(f, name) for name in _FIGURES) for f in fuel.foods}
+    per_serving = _per_serving(fuel.foods)
     at_s = np.array([item.at_s for item in items], dtype=np.float64)
     servings = np.array([item.servings for item in items], dtype=np.float64)
     amounts = np.array([per_serving[item.food] for item in items], dtype=np.float64)
-    return at_s, amounts.reshape(len(items), len(_FIGURES)) * servings[:, np.newaxis]
+    return at_s, amounts.reshape(len(items), len(_FIGURES) + 1) * servings[:, np.newaxis]
 
 
 def _rolling(

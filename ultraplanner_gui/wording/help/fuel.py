@@ -216,7 +216,7 @@ RATES: tuple[Topic, ...] = (
             "For healthy adults only. Pregnant, under 18, with heart trouble, high blood pressure, "
             "anxiety or stimulant medicines: ask a doctor first.",
         ),
-        see=("body mass", "fuel item"),
+        see=("body mass", "fuel item", "caffeine in the body"),
         words=QT_TRANSLATE_NOOP("Help", "coffee cola stimulant dose"),
     ),
     Topic(
@@ -387,7 +387,7 @@ ITEMS: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP("Help", "Servings times what one serving holds."),
         (PLAN,),
-        see=("servings", "placing fuel", "fuel", "food"),
+        see=("servings", "placing fuel", "fuel", "food", "keeps"),
         words=QT_TRANSLATE_NOOP("Help", "token race time clock gel"),
     ),
     Topic(
