@@ -293,11 +293,11 @@ def test_down_and_f1_explain_the_lines_of_the_ledger_one_by_one(window, qtbot):
     for _ in range(4):
         press(qtbot, Key.Key_Down)
         topics.append(topic_of(lower))
-    assert topics == ["fuel", "race carbs", "carbs per hour", "fluid"]
-    assert lower.accessibleName().startswith("Race day figures: Fluid")
+    assert topics == ["least in hand", "odds", "lamp", "race day"]
+    assert lower.accessibleName().startswith("Race day figures: The day")
     press(qtbot, Key.Key_Up)
     press(qtbot, Key.Key_F1)
-    assert window.help.panel.key == "carbs per hour"
+    assert window.help.panel.key == "lamp"
 
 
 def test_enter_on_a_check_still_goes_to_its_session(window, qtbot):

@@ -31,7 +31,7 @@ from ultraplanner_gui.widgets.room import Wish
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
-SECTIONS, FUEL = "Sections", "Fuel"
+SECTIONS, CUTOFFS, FUEL = "Sections", "Cutoffs", "Fuel"
 #: A step of the cursor, as a share of the view.
 STEP = 0.01
 #: The plan view is as wide as it is high, but takes no more than this share, and no less.
@@ -186,12 +186,17 @@ class RaceDay(QWidget):
             wish,
             name,
             lane.name,
-            FUEL if lane in (self.fuel, self.glycogen, self.fluid) else SECTIONS,
+            self._table_of(lane),
             strip_rank=strip_rank,
             is_core=is_core,
             choose=choose,
             deeds=lane.add_deeds,
         )
+
+    def _table_of(self, lane: RaceLane) -> str:
+        if lane in (self.fuel, self.glycogen, self.fluid):
+            return FUEL
+        return CUTOFFS if lane is self.in_hand else SECTIONS
 
     # The cursor and the tables
 

@@ -21,6 +21,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window.table_bags import BAGS, BEFORE, CARRY, SHOPPING, TABLE_FOODS
+from ultraplanner_gui.window.table_cutoffs import CUTOFFS
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_list import TableList
@@ -29,6 +30,7 @@ from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
 from ultraplanner_gui.window.table_spec import TableSpec
 from ultraplanner_gui.window.table_stations import STATIONS
+from ultraplanner_gui.window.table_weeks import WEEKS
 from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:
@@ -39,8 +41,8 @@ BUILDUP = QT_TRANSLATE_NOOP("Tables", "Build-up")
 RACE_DAY = QT_TRANSLATE_NOOP("Tables", "Race day")
 FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
-    (BUILDUP, (SESSIONS,)),
-    (RACE_DAY, (SECTIONS, STATIONS)),
+    (BUILDUP, (SESSIONS, WEEKS)),
+    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS)),
     (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)

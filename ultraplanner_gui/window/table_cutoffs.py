@@ -1,0 +1,198 @@
+"""The table of latest times: how each section end stands against its cutoff and the later ones."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+
+from ultraplanner_gui.engine.gait import walked_between
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.race_checks import ODDS_HOLD
+from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.widgets.table_column import Column, say
+from ultraplanner_gui.window import table_reading as reading
+from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
+from ultraplanner_gui.window.table_spec import TableSpec, distance_unit
+from ultraplanner_gui.wording.words import NONE, Words
+
+LEAVING = QT_TRANSLATE_NOOP("Tables", "leave {0}")
+
+
+@dataclass(frozen=True, slots=True)
+class CutoffRow:
+    """One section end: its figures, the race whose clock they are on, and what is walked to it."""
+
+    key: str
+    figures: SectionFigures
+    race: Race
+    walked_m: float
+    is_last: bool
+
+    def clock(self, elapsed_s: float | None) -> datetime | None:
+        """Return the clock at a race time, None without one."""
+        return None if elapsed_s is None else self.race.clock(elapsed_s)
+
+
+def cutoff_rows(outlook: Outlook) -> tuple[CutoffRow, ...]:
+    """Return every section end in course order."""
+    walked = outlook.walked
+    last = outlook.sections[-1:]
+    return tuple(
+        CutoffRow(
+            figures.key,
+            figures,
+            outlook.project.race,
+            walked_between(walked, figures.start_m, figures.end_m)[0],
+            figures in last,
+        )
+        for figures in outlook.sections
+    )
+
+
+def _name(row: CutoffRow, words: Words) -> str:
+    if row.is_last:
+        return say(FINISH)
+    return row.figures.name or words.distance(row.figures.end_m, 1)
+
+
+def _cutoff(row: CutoffRow, words: Words) -> str:
+    at = row.clock(row.figures.cutoff_s)
+    if at is None:
+        return NONE
+    text = words.clock(at)
+    return say(LEAVING).format(text) if row.figures.cutoff_is_departure else text
+
+
+def _makes_it(row: CutoffRow, words: Words) -> str:
+    chance = row.figures.chance
+    return NONE if chance is None else words.say(chance.sentence)
+
+
+def _time(name: str, help_text: str, of: Callable[[SectionFigures], float | None]) -> Column:
+    """Return a column of times on the clock at the race."""
+
+    def text(row: CutoffRow, words: Words) -> str:
+        at = row.clock(of(row.figures))
+        return NONE if at is None else words.clock(at)
+
+    return Column(
+        name, text=text, value=lambda row: of(row.figures), is_figure=True, help_text=help_text
+    )
+
+
+def _span(name: str, help_text: str, of: Callable[[SectionFigures], float | None]) -> Column:
+    """Return a column of durations, marked where they are below zero."""
+    return Column(
+        name,
+        text=lambda row, words: words.duration(of(row.figures)),
+        value=lambda row: of(row.figures),
+        warns=lambda row: (of(row.figures) or 0.0) < 0.0,
+        copied=lambda row: reading.hours_and_minutes(of(row.figures)),
+        copied_unit="h:mm",
+        is_figure=True,
+        help_text=help_text,
+    )
+
+
+COLUMNS: tuple[Column[CutoffRow], ...] = (
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Section to"),
+        text=_name,
+        value=lambda row: row.figures.end_m,
+    ),
+    _span(
+        QT_TRANSLATE_NOOP("Tables", "Running"),
+        QT_TRANSLATE_NOOP("Tables", "Running time of the section on the target."),
+        lambda figures: figures.moving_s,
+    ),
+    _span(
+        QT_TRANSLATE_NOOP("Tables", "Forecast takes"),
+        QT_TRANSLATE_NOOP("Tables", "Running time of the section on the forecast."),
+        lambda figures: figures.forecast_moving_s,
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "At walking pace"),
+        unit=distance_unit,
+        text=lambda row, words: words.distance_bare(row.walked_m, 1),
+        value=lambda row: row.walked_m,
+        is_figure=True,
+        help_text=QT_TRANSLATE_NOOP(
+            "Tables", "How much of the section the target takes slower than one changes to walking."
+        ),
+    ),
+    _time(
+        QT_TRANSLATE_NOOP("Tables", "Arrive"),
+        QT_TRANSLATE_NOOP("Tables", "Arrival on the target."),
+        lambda figures: figures.arrive_s,
+    ),
+    _time(
+        QT_TRANSLATE_NOOP("Tables", "Forecast"),
+        QT_TRANSLATE_NOOP("Tables", "Arrival on the forecast."),
+        lambda figures: figures.forecast_s,
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Cutoff"),
+        text=_cutoff,
+        value=lambda row: row.figures.cutoff_s,
+        is_figure=True,
+        help_text=QT_TRANSLATE_NOOP("Tables", "The latest arrival, or leaving where it says so."),
+    ),
+    _span(
+        QT_TRANSLATE_NOOP("Tables", "To this cutoff"),
+        QT_TRANSLATE_NOOP("Tables", "Cutoff minus the later of the arrivals."),
+        lambda figures: figures.to_cutoff_s,
+    ),
+    _span(
+        QT_TRANSLATE_NOOP("Tables", "Time in hand"),
+        QT_TRANSLATE_NOOP(
+            "Tables",
+            "How much later you could arrive here and still make every later cutoff at planned "
+            "speed.",
+        ),
+        lambda figures: figures.in_hand_s,
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Makes it"),
+        text=_makes_it,
+        value=lambda row: None if row.figures.chance is None else row.figures.chance.share,
+        warns=lambda row: (
+            row.figures.chance is not None and row.figures.chance.twentieths < ODDS_HOLD
+        ),
+        is_figure=True,
+        help_text=QT_TRANSLATE_NOOP(
+            "Tables", "Days of 20 on which this and every earlier cutoff is made."
+        ),
+    ),
+    _time(
+        QT_TRANSLATE_NOOP("Tables", "Leave by"),
+        QT_TRANSLATE_NOOP(
+            "Tables", "The latest leaving from which every later cutoff is met at planned speed."
+        ),
+        lambda figures: figures.leave_by_s,
+    ),
+    _time(
+        QT_TRANSLATE_NOOP("Tables", "Leave by, to walk in"),
+        QT_TRANSLATE_NOOP(
+            "Tables", "The latest leaving from which the rest can be walked in, only if well."
+        ),
+        lambda figures: figures.walk_leave_by_s,
+    ),
+)
+
+
+def _empty(outlook: Outlook) -> str:
+    return NO_COURSE
+
+
+CUTOFFS: TableSpec[CutoffRow] = TableSpec(
+    name=QT_TRANSLATE_NOOP("Tables", "Cutoffs"),
+    kind="",
+    columns=COLUMNS,
+    rows=cutoff_rows,
+    empty=_empty,
+    title=_name,
+    hint=QT_TRANSLATE_NOOP("Tables", "Cutoffs are typed under Aid stations, targets in Sections."),
+)
