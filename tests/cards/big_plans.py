@@ -21,7 +21,7 @@ from ultraplanner_gui.plan.course import (
     StopKind,
     sections_between,
 )
-from ultraplanner_gui.plan.logistics import BagLine, Helper, Identity, IfThen, Logistics, Visit
+from ultraplanner_gui.plan.logistics import BagLine, CrewMember, Identity, IfThen, Logistics, Visit
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.science.geodesy import distance_along
 
@@ -88,7 +88,10 @@ def _station(k, count, length_m, hours):
 def _logistics(stations):
     return Logistics(
         Identity("Alex Example", "417", "1984", "Sam, 01632 960 001", ("No penicillin",)),
-        (Helper("Sam", "01632 960 001", "drives"), Helper("Kim", "01632 960 002", "sleeps first")),
+        (
+            CrewMember("Sam", "01632 960 001", "drives"),
+            CrewMember("Kim", "01632 960 002", "sleeps first"),
+        ),
         (Visit(stations[1].key, "Sam", ("dry socks",), ("Eaten?",)),),
         "Kim",
         ("Warm enough?",),

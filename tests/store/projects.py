@@ -50,7 +50,7 @@ from ultraplanner_gui.plan.fuel import (
     Tolerance,
 )
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
-from ultraplanner_gui.plan.logistics import BagLine, Helper, Identity, IfThen, Logistics, Visit
+from ultraplanner_gui.plan.logistics import BagLine, CrewMember, Identity, IfThen, Logistics, Visit
 from ultraplanner_gui.plan.message import Message, Quantity
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
@@ -123,7 +123,7 @@ def full_project(sessions=300, points=16_000):
 def full_logistics():
     return Logistics(
         Identity("R. Runner", "123", "1980", "A. 555", ("no penicillin",)),
-        (Helper("A.", "555", "drives"),),
+        (CrewMember("A.", "555", "drives"),),
         (Visit("hut", "A.", ("dry socks",), ("Eaten?",)),),
         "A.",
         ("Warm?",),

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QDialogButtonBox
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.plan.course import IfStop
-from ultraplanner_gui.plan.logistics import BagLine, Helper, IfThen, Logistics
+from ultraplanner_gui.plan.logistics import BagLine, CrewMember, IfThen, Logistics
 from ultraplanner_gui.window.crew_form import CrewForm
 from ultraplanner_gui.window.type_back import TypeBack
 from ultraplanner_gui.wording.words import Words
@@ -80,7 +80,7 @@ def test_a_table_grows_as_it_is_filled(form, project):
     team.item(last, 0).setText("Lee")
     team.item(last, 1).setText("01632 960 444")
     assert team.rowCount() == last + 2
-    assert form.edit().apply(project).logistics.crew[-1] == Helper("Lee", "01632 960 444", "")
+    assert form.edit().apply(project).logistics.crew[-1] == CrewMember("Lee", "01632 960 444", "")
 
 
 def test_if_then_finds_its_station_by_name(form, project):

@@ -150,7 +150,7 @@ def _edge(tile: WallTile, x: float, y: float, wide_mm: float, tall_mm: float) ->
 def _tile(tile: WallTile, setting: Setting, width_mm: float) -> Block:
     small, body = setting.small_pt, setting.body_pt
     kinds = setting.wrap(tile.kind, width_mm, small, bold=tile.is_race)
-    more = setting.wrap_parts(tile.more, width_mm, small, joint=" ")
+    more = setting.wrap_parts(tile.more, width_mm, small, joint=" · ")
     figure_at = len(kinds) * setting.line_mm(small)
     more_at = figure_at + setting.line_mm(body)
     pad = _pad(setting)

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from ultraplanner_gui.plan.cards import Card, CardForm, CardKind
 from ultraplanner_gui.plan.course import AidStation, IfStop, Kit, StopKind
-from ultraplanner_gui.plan.logistics import BagLine, Helper, Identity, IfThen, Logistics, Visit
+from ultraplanner_gui.plan.logistics import BagLine, CrewMember, Identity, IfThen, Logistics, Visit
 
 MANDATORY_KIT = (
     "waterproof with taped seams",
@@ -48,8 +48,8 @@ LOGISTICS = Logistics(
         medical=("No allergies known", "Asthma: inhaler in the right hip pocket"),
     ),
     crew=(
-        Helper("Kim", "01632 960 222", "sleeps until midnight, drives home"),
-        Helper("Jo", "01632 960 333", "hands over, asks"),
+        CrewMember("Kim", "01632 960 222", "sleeps until midnight, drives home"),
+        CrewMember("Jo", "01632 960 333", "hands over, asks"),
     ),
     drives_home="Kim",
     ask=("Eaten in the last hour?", "Passed water? What colour?", "Warm enough?"),

@@ -8,7 +8,7 @@ from ultraplanner_gui.plan.station import IfStop
 
 
 @dataclass(frozen=True, slots=True)
-class Helper:
+class CrewMember:
     """One of the crew; `role` is what they do, such as who brings the bag."""
 
     name: str
@@ -73,7 +73,7 @@ class Logistics:
     """
 
     who: Identity = Identity()
-    crew: tuple[Helper, ...] = ()
+    crew: tuple[CrewMember, ...] = ()
     visits: tuple[Visit, ...] = ()
     drives_home: str = ""
     ask: tuple[str, ...] = ()

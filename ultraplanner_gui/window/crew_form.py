@@ -20,7 +20,14 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.edits.logistics import LONGEST_LINE, ChangeLogistics
 from ultraplanner_gui.plan.course import AidStation, IfStop
-from ultraplanner_gui.plan.logistics import BagLine, Helper, Identity, IfThen, Logistics, PlaceNotes
+from ultraplanner_gui.plan.logistics import (
+    BagLine,
+    CrewMember,
+    Identity,
+    IfThen,
+    Logistics,
+    PlaceNotes,
+)
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -80,7 +87,7 @@ class CrewForm(QDialog):
         plan = replace(
             places,
             who=self.who.identity(),
-            crew=self.crew.helpers(),
+            crew=self.crew.members(),
             drives_home=self.crew.home.text().strip(),
             ask=self.crew.ask.lines,
             bag_lines=(
@@ -165,9 +172,9 @@ class _CrewPage(_Page):
         self.add(self.tr("&Drives home"), self.home)
         self.add(self.tr("&Ask everywhere"), self.ask)
 
-    def helpers(self) -> tuple[Helper, ...]:
+    def members(self) -> tuple[CrewMember, ...]:
         """Return the crew."""
-        return tuple(Helper(*row) for row in self.team.filled)
+        return tuple(CrewMember(*row) for row in self.team.filled)
 
 
 class _PlacesPage(_Page):
