@@ -28,6 +28,7 @@ OTHER = {
     "buildup_lanes": ("-climb", "distance:80"),
     "raceday_lanes": ("in hand:60",),
     "open_storey": "raceday",
+    "motion": False,
 }
 
 

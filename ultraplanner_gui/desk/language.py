@@ -19,6 +19,8 @@ CONTEXTS = (
     "Fuel",
     "Food table",
     "Kinds",
+    "Course words",
+    "Repair",
     "Tables",
     "Caution",
     "Cards",

@@ -80,6 +80,8 @@ class Settings:
     race_axis: Setting[Literal["distance", "clock"]] = Setting(
         "race_axis", "distance", "What the race day runs along", ("distance", "clock")
     )
+    plan_view = Setting("plan_view", False, "Whether race day shows the course from above")
+    motion = Setting("motion", True, "Whether a tile settles and changed figures are marked")
     last_folder = Setting("last_folder", "", "The folder a file was last taken from")
     recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
     window_geometry = Setting("window/geometry", b"", "Where the window stood")

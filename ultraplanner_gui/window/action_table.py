@@ -488,6 +488,7 @@ TABLE: tuple[ActionRow, ...] = (
         Standard.ZoomOut,
         ALWAYS,
     ),
+    ActionRow("motion", "view", QT_TRANSLATE_NOOP("Actions", "Sto&p or allow motion"), "", ALWAYS),
     ActionRow(
         "units_metric", "view", QT_TRANSLATE_NOOP("Actions", "Kilom&etres and metres"), "", ALWAYS
     ),

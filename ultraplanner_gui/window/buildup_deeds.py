@@ -13,12 +13,14 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.edits.training import AddGround
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
+from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.buildup.deeds import SessionDeeds
     from ultraplanner_gui.engine.repair_request import Absence, Repair
     from ultraplanner_gui.plan.project import Project
+    from ultraplanner_gui.window.main_window import MainWindow
 
 
 #: So many points of a loop are kept.
@@ -51,6 +53,18 @@ def read_loop(token: Token, path: Path) -> GroundAtHand:
 
 class BuildUpDeeds(JobDeeds):
     """The slots of the build-up menu beyond single sessions."""
+
+    def __init__(self, window: MainWindow) -> None:
+        super().__init__(window)
+        Motion.wished = window.settings.motion
+
+    @Slot()
+    def motion(self) -> None:
+        settings = self._window.settings
+        settings.motion = Motion.wished = not settings.motion
+        said = self.tr("Tiles settle and changed figures are marked.")
+        still = self.tr("Nothing moves by itself any more.")
+        self._window.say(said if settings.motion else still)
 
     @Slot()
     def cut_sessions(self) -> None:

@@ -251,19 +251,24 @@ def _better_day(now: Outlook, session: Session, day: date, words: Words) -> Link
 
 
 def _of_30_days(outlook: Outlook, week: WeekFigures, words: Words) -> str:
-    """Return the longest run of the 30 days before the week's own longest one."""
+    metres = longest_of_30_days(outlook, week)
+    return NONE if metres is None else words.distance(metres)
+
+
+def longest_of_30_days(outlook: Outlook, week: WeekFigures) -> float | None:
+    """Return the longest run of the 30 days before the week's own longest one; None without."""
     runs = [
         (s.day.toordinal(), actual_m(s)) for s in outlook.project.block.sessions if actual_m(s) > 0
     ]
     keys = frozenset(week.sessions)
     own = [s for s in outlook.project.block.sessions if s.key in keys and actual_m(s) > 0]
     if not own:
-        return NONE
+        return None
     day = max(own, key=actual_m).day.toordinal()
     metres = longest_before(runs, day)
     if not metres or day - WINDOW_DAYS < runs[0][0]:
         metres = max(metres, outlook.project.runner.longest_m)
-    return words.distance(metres)
+    return metres
 
 
 def _check_row(check: Check, words: Words) -> CheckRow:
