@@ -116,13 +116,16 @@ def test_gesture_makes_no_difference_to_the_outcome(pair):
 
 ADDING = {
     *("AddSession", "AddStation", "AddItem", "CopyItem", "CopySessions", "PasteSessions"),
-    "RepeatWeekly",
+    *("RepeatWeekly", "AddGround", "AddCandidate"),
 }
 SHAPING = {"RunLaps", "GoOutAndBack", "JoinCourse", "ReverseCourse", "TakeHeightsAsFeet"}
 PARTING = {"SplitSection", "MergeSections"}
 SWAPS = {"SwapSessions", "SwapWeeks"}
 BY_SO_MUCH = {"MoveSessions"}
-GONE = {"RemoveSession", "RemoveSessions", "RemoveItem", "RemoveStation", "RemoveFood"}
+GONE = {
+    *("RemoveSession", "RemoveSessions", "RemoveItem", "RemoveStation", "RemoveFood"),
+    *("RemoveGround", "RemoveCandidate"),
+}
 
 
 @pytest.mark.parametrize(

@@ -63,6 +63,10 @@ RUNNER_RANGES: dict[str, tuple[float, float]] = {
     "fade_onset_h": (0.1, 24.0),
     "uphill_share": (0.0, 2.0),
     "night_loss": (0.0, 0.5),
+    "weekly_s": (0.0, 604_800.0),
+    "longest_s": (0.0, LONGEST_RACE_S),
+    "longest_drop_m": (0.0, 20_000.0),
+    "hill_m_per_h": (0.0, 2_000.0),
     "descent_speed": (0.3, 2.0),
     "finish_spread": (0.0, 0.5),
     "tired_walk": (0.3, 1.2),
@@ -77,6 +81,10 @@ _SENTENCES = {
     "fade_onset_h": QT_TRANSLATE_NOOP("Edit", "The fade sets in between {0} and {1} hours."),
     "uphill_share": QT_TRANSLATE_NOOP("Edit", "The uphill share lies between {0} and {1}."),
     "night_loss": QT_TRANSLATE_NOOP("Edit", "The loss by night lies between {0} and {1}."),
+    "weekly_s": QT_TRANSLATE_NOOP("Edit", "The hours of a usual week lie between {0} and {1}."),
+    "longest_s": QT_TRANSLATE_NOOP("Edit", "The longest run takes between {0} and {1}."),
+    "longest_drop_m": QT_TRANSLATE_NOOP("Edit", "The longest run drops between {0} and {1}."),
+    "hill_m_per_h": QT_TRANSLATE_NOOP("Edit", "Easy climbing lies between {0} and {1} an hour."),
     "descent_speed": QT_TRANSLATE_NOOP(
         "Edit", "Speed downhill lies between {0} and {1} of the usual."
     ),
@@ -160,5 +168,8 @@ def _with_race_moved(project: Project, race: Race) -> Block:
 def _said(field: str, value: float) -> Argument:
     if field == "easy_mps":
         return Quantity(1.0 / value, "pace_s_per_m")
-    units: dict[str, Unit] = {"weekly_m": "m", "longest_m": "m", "carb_g_per_h": "g_per_h"}
+    units: dict[str, Unit] = {
+        **{"weekly_m": "m", "longest_m": "m", "carb_g_per_h": "g_per_h", "weekly_s": "s"},
+        **{"longest_s": "s", "longest_drop_m": "height_m", "hill_m_per_h": "height_m"},
+    }
     return Quantity(value, units[field]) if field in units else f"{value:g}"

@@ -24,6 +24,7 @@ from ultraplanner_gui.plan.wishes import Away, Wishes
 DAY_S = 86_400.0
 MOST_ROWS = 60
 MOST_POINTS = 2_000
+LEAST_CLIMBING_M_PER_H = 100.0
 SHORTEST_RACE_S = 600.0
 
 
@@ -183,15 +184,8 @@ class MendBlock:
 
 
 def check_training(runner: Runner) -> None:
-    """Raise PlanError if what *runner* has and wants is out of range."""
-    for value, most in (
-        (runner.weekly_s, 168 * 3600.0),
-        (runner.longest_s, LONGEST_RACE_S),
-        (runner.longest_drop_m, 20_000.0),
-    ):
-        if not 0.0 <= value <= most:
-            raise PlanError(LONGEST_OUT)
-    if runner.hill_m_per_h != 0.0 and not 100.0 <= runner.hill_m_per_h <= 2_000.0:
+    """Raise PlanError if what *runner* has at hand and wants is out of range."""
+    if 0.0 < runner.hill_m_per_h < LEAST_CLIMBING_M_PER_H:
         raise PlanError(CLIMBING_OUT)
     if len(runner.start_s) != 7 or not all(0.0 <= s < DAY_S for s in runner.start_s):
         raise PlanError(HOUR_OUT)
@@ -337,13 +331,7 @@ def _with_candidates(project: Project, candidates: tuple[Candidate, ...]) -> Pro
 
 NO_GROUND = QT_TRANSLATE_NOOP("Edit", "That ground is no longer in this project.")
 NO_CANDIDATE = QT_TRANSLATE_NOOP("Edit", "That candidate race is no longer in this project.")
-LONGEST_OUT = QT_TRANSLATE_NOOP(
-    "Edit",
-    "A usual week has 0 to 168 hours, the longest run 0 to 240 hours and up to 20,000 m of drop.",
-)
-CLIMBING_OUT = QT_TRANSLATE_NOOP(
-    "Edit", "Easy climbing lies between 100 and 2,000 m an hour; 0 if unknown."
-)
+CLIMBING_OUT = QT_TRANSLATE_NOOP("Edit", "Easy climbing is at least 100 m an hour; 0 if unknown.")
 HOUR_OUT = QT_TRANSLATE_NOOP("Edit", "A time of day lies between 00:00 and 23:59.")
 TOO_MANY = QT_TRANSLATE_NOOP("Edit", "There is room for {0} of these; remove one first.")
 AWAY_OUT = QT_TRANSLATE_NOOP(
