@@ -72,6 +72,11 @@ class SectionFigures:
         return self.end_m - self.start_m
 
     @property
+    def can_walk_in(self) -> bool:
+        """Whether, leaving its end as planned, the rest can be walked in."""
+        return self.walk_leave_by_s is not None and self.walk_leave_by_s >= self.leave_s
+
+    @property
     def pace_s_per_m(self) -> float:
         """Target pace while moving."""
         return self.moving_s / self.length_m

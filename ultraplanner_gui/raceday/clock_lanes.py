@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from datetime import date
 
+import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QPainter, QPen, QPolygonF
 
@@ -160,8 +161,10 @@ class InHandLane(RaceLane):
         if race is None:
             return
         steps = max(2, int(body.width() / WALK_STEP_PX))
-        xs = [body.left() + body.width() * k / steps for k in range(steps + 1)]
-        spare_s = race.walk_spare_s([self.place_at(x) for x in xs]).tolist()
+        offsets = np.linspace(0.0, body.width(), steps + 1)
+        places_m = self.axis.distances_at(offsets, body.width())
+        spare_s = race.walk_spare_s(np.clip(places_m, 0.0, race.profile.length_m).tolist()).tolist()
+        xs = (offsets + body.left()).tolist()
         points = [
             QPointF(x, min(max(scale.y(s), body.top() - 2.0), body.bottom() + 2.0))
             for x, s in zip(xs, spare_s, strict=True)

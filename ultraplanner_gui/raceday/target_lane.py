@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable
 from functools import partial
 
+import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Slot
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QMenu, QWidget
@@ -346,11 +347,11 @@ class TargetLane(RaceLane):
     def _paint_walked(self, painter: QPainter, body: QRectF) -> None:
         """Dot the foot of the lane where the target is walked."""
         y = body.bottom() - WALKED_PX
-        lines = [
-            QLineF(self.x_of(part.start_m, body), y, self.x_of(part.end_m, body), y)
-            for part in self.shown.walked
-            if part.is_walked
-        ]
+        walked = [part for part in self.shown.walked if part.is_walked]
+        ends_m = np.array([(part.start_m, part.end_m) for part in walked]).reshape(-1, 2)
+        xs = self.axis.x_of_distances(ends_m, body.width()) + body.left()
+        seen = xs[(xs[:, 1] > body.left()) & (xs[:, 0] < body.right())]
+        lines = [QLineF(left, y, right, y) for left, right in seen.tolist()]
         pen = QPen(theme().colours["ink"], Stroke.HEAVY, Qt.PenStyle.DotLine)
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)

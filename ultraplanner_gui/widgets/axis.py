@@ -72,6 +72,14 @@ class RaceAxis(QObject):
         """Return x of a place on the course in a body of *width*."""
         return self._x(self._measured(at_m), width)
 
+    def x_of_distances(self, at_m: np.ndarray, width: float) -> np.ndarray:
+        """Return x of many places on the course, shape as *at_m*."""
+        target, values = self._target, at_m
+        if self.measure == "clock" and target is not None:
+            places_m, times_s = self._knots(target)
+            values = np.interp(at_m, places_m, times_s)
+        return (values - self.low) / (self.high - self.low) * width
+
     def share_of_race(self, at_m: float) -> float:
         """Return which share of the whole race, not of the view, lies before a place."""
         if self._outlook is None:

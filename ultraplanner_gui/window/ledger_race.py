@@ -185,12 +185,9 @@ def _add_latest(
         pairs.add(tr("Leave by"), "leave by", clocks(lambda s: s.leave_by_s), help_text=help_text)
     if section.walk_leave_by_s is not None:
         help_text = tr("Leave by then and the rest can be walked in, only if you are well.")
-        pairs.add(
-            tr("Leave by, to walk in"),
-            "walk-in limit",
-            clocks(lambda s: s.walk_leave_by_s),
-            help_text=help_text,
-        )
+        walk = clocks(lambda s: s.walk_leave_by_s if s.can_walk_in else None)
+        was, now = (tr("not from here") if text == NONE else text for text in walk)
+        pairs.add(tr("Leave by, to walk in"), "walk-in limit", (was, now), help_text=help_text)
 
 
 def _race_checks(now: Outlook, words: Words) -> list[Row]:

@@ -176,9 +176,11 @@ COLUMNS: tuple[Column[CutoffRow], ...] = (
     _time(
         QT_TRANSLATE_NOOP("Tables", "Leave by, to walk in"),
         QT_TRANSLATE_NOOP(
-            "Tables", "The latest leaving from which the rest can be walked in, only if well."
+            "Tables",
+            "The latest leaving from which the rest can be walked in, only if well; empty where "
+            "it is over when you get there as planned.",
         ),
-        lambda figures: figures.walk_leave_by_s,
+        lambda figures: figures.walk_leave_by_s if figures.can_walk_in else None,
     ),
 )
 
