@@ -110,6 +110,7 @@ class PlannedBox(FigureBox):
         self.carbs = WholeField(words, 0, MOST_CARB_G_PER_H, "g/h", 5, self)
         self.fasted = QCheckBox(self.tr("&Fasted"), self)
         self.dark = QCheckBox(self.tr("In the d&ark"), self)
+        self.locked = QCheckBox(self.tr("L&ocked"), self)
         self._add_rows()
         self._show()
         self.kind.currentIndexChanged.connect(self._on_edited)
@@ -136,6 +137,7 @@ class PlannedBox(FigureBox):
             else float(carbs),
             fasted=self.fasted.isChecked(),
             dark=self.dark.isChecked(),
+            locked=self.locked.isChecked(),
             note=self.note.text(),
         )
 
@@ -152,8 +154,9 @@ class PlannedBox(FigureBox):
         )
         self.add(self.tr("&Ground"), self.ground, "ground")
         self.add(self.tr("&Practice carbs"), self.carbs, "practice carbs")
-        set_topics({self.fasted: "fasted", self.dark: "dark"})
-        self.add_ticks(self.fasted, self.dark)
+        ticks = {self.fasted: "fasted", self.dark: "dark", self.locked: "several sessions"}
+        set_topics(ticks)
+        self.add_ticks(*ticks)
         self.add(self.tr("&Note"), self.note, "session note")
         self.end()
 
@@ -170,6 +173,7 @@ class PlannedBox(FigureBox):
         self.carbs.setValue(round(session.carb_g_per_h))
         self.fasted.setChecked(session.fasted)
         self.dark.setChecked(session.dark)
+        self.locked.setChecked(session.locked)
 
 
 class DoneBox(FigureBox):

@@ -83,6 +83,7 @@ class HealthForm(QDialog):
         self.no.clicked.connect(self._on_no)
         buttons.rejected.connect(self.reject)
         box.addWidget(buttons)
+        self.no.setFocus()
         width = round(look.px(WIDTH_PX))
         self.setMinimumSize(width, max(box.totalHeightForWidth(width), 0))
 

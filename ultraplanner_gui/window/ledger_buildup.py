@@ -14,7 +14,7 @@ from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
-from ultraplanner_gui.window.ledger_week import health_rows, this_week_rows, word_rows
+from ultraplanner_gui.window.ledger_week import carry_rows, health_rows, this_week_rows, word_rows
 from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
@@ -151,6 +151,7 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
     rows = _planned_and_done(session, words) if done is None else _done_rows(session, done, words)
     if session.kind.is_run:
         rows.append(Figure(tr("Ground"), _capital(session.ground), topic="ground"))
+    rows += carry_rows(session, words)
     if session.carb_g_per_h:
         rate = words.grams_per_hour(session.carb_g_per_h)
         rows.append(Figure(tr("Practice"), rate, topic="practice carbs"))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import datetime, time, timedelta
+
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.session_words import kept_sessions, session_words
@@ -40,6 +42,23 @@ def _day_row(session: Session, is_kept: bool, now: Outlook, words: Words) -> Fig
         return Figure(label, kinds.say(kinds.MISSED), planned, False, "", True, "this week")
     is_late = session.day < now.today
     return Figure(label, "?" if is_late else " ", planned, is_late, "", True, "this week")
+
+
+def carry_rows(session: Session, words: Words) -> list[Row]:
+    """Return what else a session carries: its hour, its last ground, the head, whether locked."""
+    rows: list[Row] = []
+    if session.at_s is not None:
+        at = datetime.combine(session.day, time()) + timedelta(seconds=session.at_s)
+        rows.append(Figure(tr("Start"), words.clock(at, weekday=False), topic="session day"))
+    if session.ends_on is not None:
+        last = kinds.capital(kinds.say(kinds.GROUNDS[session.ends_on]))
+        rows.append(Figure(tr("Last part"), last, topic="ground"))
+    if session.repeats:
+        count = sum(repeat.count for repeat in session.repeats)
+        rows.append(Figure(tr("Parts"), words.number(count), topic="ground at hand"))
+    if session.locked:
+        rows.append(Figure(tr("Locked"), tr("stays as it is"), topic="several sessions"))
+    return rows
 
 
 def word_rows(session: Session, words: Words) -> list[Row]:

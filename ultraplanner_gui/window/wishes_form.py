@@ -7,6 +7,7 @@ from datetime import date
 
 from PySide6.QtCore import QDate, Qt, Signal, Slot
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QCheckBox,
     QComboBox,
     QDialog,
@@ -60,7 +61,7 @@ class WishesForm(QDialog):
         self.wishes = _WishFields(self._of, words, self)
         self.away = AwayRows(self._of.away, words, document.before.today, self)
         inside = QWidget(self)
-        columns = QHBoxLayout()
+        columns = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         columns.setSpacing(round(theme().px(26.0)))
         columns.addWidget(self.figures, 1)
         columns.addWidget(self.wishes, 1)
@@ -91,11 +92,13 @@ class WishesForm(QDialog):
             box.addWidget(widget, 1 if widget is area else 0)
         document.refused.connect(self._on_refused)
         room = self.screen().availableSize() * 0.9
+        if parent is not None:
+            room = room.expandedTo(parent.window().size() * 0.9)
+        if inside.sizeHint().width() + 3 * Space.EDGE > room.width():
+            columns.setDirection(QBoxLayout.Direction.TopToBottom)
         hint = inside.sizeHint()
         wanted_w = hint.width() + 2 * Space.EDGE + area.verticalScrollBar().sizeHint().width() + 12
         wanted_h = hint.height() + round(theme().px(110.0))
-        if parent is not None:
-            room = room.expandedTo(parent.window().size() * 0.9)
         self.resize(min(wanted_w, room.width()), min(wanted_h, room.height()))
 
     def runner(self) -> Runner:
