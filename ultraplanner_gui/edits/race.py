@@ -168,8 +168,15 @@ def _with_race_moved(project: Project, race: Race) -> Block:
 def _said(field: str, value: float) -> Argument:
     if field == "easy_mps":
         return Quantity(1.0 / value, "pace_s_per_m")
-    units: dict[str, Unit] = {
-        **{"weekly_m": "m", "longest_m": "m", "carb_g_per_h": "g_per_h", "weekly_s": "s"},
-        **{"longest_s": "s", "longest_drop_m": "height_m", "hill_m_per_h": "height_m"},
-    }
-    return Quantity(value, units[field]) if field in units else f"{value:g}"
+    return Quantity(value, _UNITS[field]) if field in _UNITS else f"{value:g}"
+
+
+_UNITS: dict[str, Unit] = {
+    "weekly_m": "m",
+    "longest_m": "m",
+    "carb_g_per_h": "g_per_h",
+    "weekly_s": "s",
+    "longest_s": "s",
+    "longest_drop_m": "height_m",
+    "hill_m_per_h": "height_m",
+}
