@@ -1,3 +1,4 @@
+import threading
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -11,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QDoubleSpinBox, QPushButton
 
 from tests.cards import invented
 from tests.cards.pdf_geometry import drawn
+from ultraplanner_gui.cards import desk_view
 from ultraplanner_gui.cards.calibrate import BANK_CARD_MM, Calibration
 from ultraplanner_gui.cards.card_row import OWN, SIZES
 from ultraplanner_gui.cards.desk_view import CardsDesk, measured, with_measured
@@ -165,18 +167,20 @@ def test_a_hidden_desk_is_up_to_date_when_it_comes_back(desk, document):
     assert desk.preview.pages[0].name == "Weirside Fifty"
 
 
-def test_write_pdf_writes_every_page(desk, ask):
+def test_write_pdf_writes_every_page(desk, ask, qtbot):
     _buttons(desk)["Write PDF…"].click()
+    qtbot.waitUntil(lambda: desk.sentence == "Written: out.pdf")
     assert ask.proposed == Path.home() / "Fellside Hundred cards.pdf"
     assert len(PdfReader(ask.path).pages) == 2
     assert desk.sentence == "Written: out.pdf"
     assert ask.told == []
 
 
-def test_a_pdf_that_cannot_be_written_is_said(desk, ask, tmp_path):
+def test_a_pdf_that_cannot_be_written_is_said(desk, ask, tmp_path, qtbot):
     ask.path = tmp_path / "missing" / "out.pdf"
     desk.write_pdf()
-    assert len(ask.told) == 1
+    qtbot.waitUntil(lambda: len(ask.told) == 1)
+    assert _buttons(desk)["Write PDF…"].isEnabled()
     assert "out.pdf" in ask.told[0]
 
 
@@ -267,11 +271,32 @@ def test_every_kind_can_be_added_and_says_what_it_lacks(desk, document):
     assert {row.card.kind for row in desk.choice.rows} == set(CardKind)
 
 
-def test_several_lie_on_a_sheet_when_that_is_chosen(desk, ask):
+def test_writing_can_be_left_and_nothing_is_written(desk, ask, qtbot, monkeypatch):
+    begun, go_on = threading.Event(), threading.Event()
+
+    def slow(outlook, words, path, paper, told):
+        begun.set()
+        go_on.wait(5.0)
+        told(0.5)
+        path.write_bytes(b"")
+
+    monkeypatch.setattr(desk_view, "write_cards", slow)
+    desk.write_pdf()
+    assert begun.wait(5.0)
+    _buttons(desk)["Cancel writing"].click()
+    go_on.set()
+    desk._jobs.close()
+    assert desk.sentence == "Not written."
+    assert not ask.path.exists()
+    assert "Write PDF…" in _buttons(desk)
+
+
+def test_several_lie_on_a_sheet_when_that_is_chosen(desk, ask, qtbot):
     _choose(desk.panel.paper, "A4")
     (sheet,) = desk.preview.pages
     assert (sheet.width_mm, sheet.height_mm) == (210.0, 297.0)
     desk.write_pdf()
+    qtbot.waitUntil(lambda: desk.sentence == "Written: out.pdf")
     (page,) = PdfReader(ask.path).pages
     assert float(page.mediabox.width) == pytest.approx(210.0 / 25.4 * 72.0, abs=0.02)
 

@@ -81,6 +81,15 @@ class DeskPanel(QFrame):
         for button in (self.write, self.print_out, self.picture):
             button.setEnabled(can_print)
 
+    def show_work(self, share: float | None) -> None:
+        """Show how far the writing is, with the way out of it; None once it is over."""
+        is_over = share is None
+        self.write.setText(self.tr("Write PDF…") if is_over else self.tr("Cancel writing"))
+        self.print_out.setEnabled(is_over)
+        self.picture.setEnabled(is_over)
+        if share is not None:
+            self.trouble.setText(self.tr("Writing, {0} %").format(round(100.0 * share)))
+
     def _fill(self) -> None:
         self.paper.addItem(self.tr("Each card by itself"), "card")
         for name in PAPERS:

@@ -18,15 +18,16 @@ from ultraplanner_gui.cards.desk_panel import DeskPanel
 from ultraplanner_gui.cards.make import pages_of
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.cards.paint import measure
-from ultraplanner_gui.cards.paper import sheets
+from ultraplanner_gui.cards.paper import Paper, sheets
 from ultraplanner_gui.cards.pdf import card_pages, write_cards
 from ultraplanner_gui.cards.preview import Preview
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.jobs import JobBench, Token
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.cards import ChooseCards
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card
-from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -67,6 +68,14 @@ class CardsDesk(QWidget):
         self._document, self._words, self._ask = document, words, ask
         self._settings = settings
         self._print_dialog: QPrintDialog | None = None
+        # Not the desk's own child: it must not go while a thread still works for it.
+        self._jobs = JobBench(document)
+        self._ticket: object = None
+        self._name = ""
+        document.destroyed.connect(self._jobs.close)
+        self._jobs.done.connect(self._on_written)
+        self._jobs.failed.connect(self._on_not_written)
+        self._jobs.progressed.connect(self._on_progress)
         self.choice = CardChoice(self)
         self.preview = Preview(self)
         self.panel = DeskPanel(self.choice, self)
@@ -97,7 +106,11 @@ class CardsDesk(QWidget):
 
     @Slot()
     def write_pdf(self) -> None:
-        """Ask where to, and write all cards there."""
+        """Ask where to, and write all cards there; while that goes on, leave it."""
+        if self._ticket is not None:
+            self._jobs.cancel(self._ticket)
+            self._end_writing(self.tr("Not written."))
+            return
         proposed = self._beside(self.tr("{0} cards.pdf"))
         self._ask.where_to_write_pdf(proposed, self._on_path_chosen)
 
@@ -248,13 +261,31 @@ class CardsDesk(QWidget):
             self._print_dialog = None
 
     def _on_path_chosen(self, path: Path) -> None:
-        words = self._words()
-        try:
-            write_cards(self._document.shown, words, path, self.panel.paper_chosen)
-        except PlanError as error:
-            self._ask.tell(self.tr("Write cards"), words.say(error.message))
-            return
-        self.panel.say(self.tr("Written: {0}").format(path.name))
+        shown, words, paper = self._document.shown, self._words(), self.panel.paper_chosen
+        self._name = path.name
+        self.panel.show_work(0.0)
+        self._ticket = self._jobs.submit(write_job, shown, words, path, paper)
+
+    @Slot(object, object)
+    def _on_progress(self, ticket: object, share: float) -> None:
+        if ticket == self._ticket:
+            self.panel.show_work(share)
+
+    @Slot(object, object)
+    def _on_written(self, ticket: object, result: object) -> None:
+        if ticket == self._ticket:
+            self._end_writing(self.tr("Written: {0}").format(self._name))
+
+    @Slot(object, object)
+    def _on_not_written(self, ticket: object, message: Message) -> None:
+        if ticket == self._ticket:
+            self._end_writing("")
+            self._ask.tell(self.tr("Write cards"), self._words().say(message))
+
+    def _end_writing(self, sentence: str) -> None:
+        self._ticket = None
+        self.panel.show_work(None)
+        self.panel.say(sentence)
 
     def _on_screen_chosen(self, card: Card, screen: Screen) -> None:
         proposed = self._beside(self.tr("{0} lock screen.png"))
@@ -270,6 +301,13 @@ class CardsDesk(QWidget):
             self._ask.tell(self.tr("Write a picture"), words.say(error.message))
             return
         self.panel.say(self.tr("Written: {0}").format(", ".join(p.name for p in paths)))
+
+
+def write_job(
+    token: Token, outlook: Outlook, words: Words, path: Path, paper: Paper | None
+) -> None:
+    """Write every card of the project to *path*, off the GUI thread."""
+    write_cards(outlook, words, path, paper, token.progress)
 
 
 def measured(screens: Sequence[str], name: str) -> float:

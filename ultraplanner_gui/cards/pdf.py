@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from hashlib import blake2b
 from pathlib import Path
 
@@ -31,28 +31,41 @@ _NO_METADATA = QByteArray(
 )
 
 
+def _untold(share: float) -> None:
+    """Let nobody know."""
+
+
 def card_pages(outlook: Outlook, words: Words) -> tuple[Page, ...]:
     """Return the pages of every card of the project; PlanError if there is none to make."""
     return all_pages(outlook, words, measure)
 
 
-def write_cards(outlook: Outlook, words: Words, path: Path, paper: Paper | None = None) -> None:
+def write_cards(
+    outlook: Outlook,
+    words: Words,
+    path: Path,
+    paper: Paper | None = None,
+    told: Callable[[float], None] = _untold,
+) -> None:
     """Write every card of the project to *path*, several on a sheet if *paper* is given.
 
-    PlanError or StoreError if that fails.
+    PlanError or StoreError if that fails; *told* is given the share done, and what it raises
+    leaves the file as it was.
     """
     pages = card_pages(outlook, words)
     if paper is not None:
         pages = sheets(pages, paper)
-    write_bytes(path, cards_pdf(pages, outlook.project.race.name))
+    write_bytes(path, cards_pdf(pages, outlook.project.race.name, told))
 
 
-def cards_pdf(pages: Sequence[Page], title: str = "") -> bytes:
+def cards_pdf(
+    pages: Sequence[Page], title: str = "", told: Callable[[float], None] = _untold
+) -> bytes:
     """Return *pages* as a PDF with exact page boxes and the fonts in it."""
-    return _exact(_painted(pages, title), pages)
+    return _exact(_painted(pages, title, told), pages)
 
 
-def _painted(pages: Sequence[Page], title: str) -> bytes:
+def _painted(pages: Sequence[Page], title: str, told: Callable[[float], None] = _untold) -> bytes:
     # In memory, because the writer reports success on a full disk.
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
@@ -63,6 +76,7 @@ def _painted(pages: Sequence[Page], title: str) -> bytes:
     writer.setDocumentXmpMetadata(_NO_METADATA)
     painter = QPainter()
     for number, page in enumerate(pages):
+        _tell(told, number / len(pages), painter)
         layout = _layout(page)
         writer.setPageLayout(layout)
         if number == 0:
@@ -77,6 +91,16 @@ def _painted(pages: Sequence[Page], title: str) -> bytes:
         painter.restore()
     painter.end()
     return bytes(buffer.data().data())
+
+
+def _tell(told: Callable[[float], None], share: float, painter: QPainter) -> None:
+    """Say how far it is; a painter must not outlive what it paints on, even if that is enough."""
+    try:
+        told(share)
+    except BaseException:
+        if painter.isActive():
+            painter.end()
+        raise
 
 
 def _identity(pages: Sequence[Page], title: str) -> QUuid:
