@@ -156,6 +156,17 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
     "Shopping": dict.fromkeys(
         ("Food", "One serving is", "Servings", "In a pack", "Packs", "Left over"), "shopping"
     ),
+    "Practice": {
+        "Day": "session day",
+        "Kind": "session kind",
+        "Time": "session time",
+        "Asked": "practice carbs",
+        "To eat": "practice carbs",
+        "Gives": "practice carbs",
+        "Eaten": "done or missed",
+        "That was": "carbs per hour",
+        "Gut": "your gut",
+    },
     "Before the start": dict.fromkeys(
         ("Day", "Clock", "To the start", "What", "Source"), "before the start"
     ),

@@ -26,6 +26,7 @@ from ultraplanner_gui.window.table_fuel import FOODS, FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_list import TableList
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
+from ultraplanner_gui.window.table_practice import PRACTICE
 from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
 from ultraplanner_gui.window.table_spec import TableSpec
@@ -43,7 +44,7 @@ FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS, WEEKS)),
     (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS)),
-    (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE)),
+    (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE, PRACTICE)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)
 

@@ -116,7 +116,7 @@ TOPICS: tuple[Topic, ...] = (
         ),
         caution=cautions.OVER_DRINKING,
         see=("fluid", "sodium", "sweat test"),
-        words=QT_TRANSLATE_NOOP("Help", "water drink salt lane"),
+        words=QT_TRANSLATE_NOOP("Help", "water drink lane"),
     ),
     Topic(
         "caffeine in the body",
@@ -195,7 +195,7 @@ TOPICS: tuple[Topic, ...] = (
             "Bags and tables together are the timeline.",
         ),
         (choice(QT_TRANSLATE_NOOP("Help", "15 % spare, unless you set another.")), PRACTICE),
-        see=("carry", "shopping", "food at stations"),
+        see=("carry", "carried", "shopping", "food at stations"),
         words=QT_TRANSLATE_NOOP("Help", "drop bag crew pack label kit"),
     ),
     Topic(
