@@ -187,6 +187,8 @@ def asked(level, field):
          [checks_weeks.RAMP_STRAINS]),
         ("long-run share", "up to {} % holds, with four {} %, with five {} %, with more {} %",
          percent(*training.LONG_SHARES.values(), training.LONG_SHARE_OF_MANY)),
+        ("long-run share", "{} % floor, {} % usual, {} % ambitious",
+         percent(*checks_weeks.LEVEL_SHARE.values())),
         ("long-run share", "{} % beyond strains", percent(training.LONG_SHARE_SLACK)),
         ("single run", "{} calendar days", [training.WINDOW_DAYS]),
         ("downhill", "no more than {} days", [checks_runs.DOWNHILL_GAP_DAYS]),

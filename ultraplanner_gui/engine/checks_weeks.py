@@ -23,6 +23,7 @@ from ultraplanner_gui.engine.weeks import Role, WeekFigures, yardstick_of
 from ultraplanner_gui.plan.block import Block, Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Quantity, Unit, message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.runner import Level
 from ultraplanner_gui.plan.wishes import Ramp, Yardstick
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
@@ -43,6 +44,8 @@ CARBS = QT_TRANSLATE_NOOP("Checks", "practice carbs")
 ASKED = QT_TRANSLATE_NOOP("Checks", "what the race asks")
 
 RAMP_STRAINS, RAMP_GROWTH = 1.20, 1.10
+# Longest run over greatest week of what races ask at each level (the table of `engine.runway`).
+LEVEL_SHARE = {Level.FLOOR: 0.58, Level.USUAL: 0.50, Level.AMBITIOUS: 0.43}
 CUTBACK_STRAINS = (0.50, 0.88)
 TAPER_STRAINS = (0.30, 0.70)
 PRACTICE_WEEKS = 3
@@ -78,7 +81,7 @@ def week_checks(
             loads = 0
             yield _cutback(week, week.last_loading_m, _after_race(before, by_key))
         if week.role in (Role.LOADING, Role.CUTBACK) and week.distance_m > 0:
-            yield from _share(week, by_key)
+            yield from _share(week, by_key, project.runner.level)
 
 
 def _ramp(week: WeekFigures, before_m: float, by_key: dict[str, Session], *, held: bool) -> Check:
@@ -139,7 +142,7 @@ def _cutback(week: WeekFigures, before_m: float, after_race: bool) -> Check:
     return Check(CUTBACK, state, text, CUSTOM, week.sessions, (week.to_go,))
 
 
-def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
+def _share(week: WeekFigures, by_key: dict[str, Session], level: Level) -> Iterator[Check]:
     longest: Session | None = None
     longest_m, runs = 0.0, 0
     for key in week.sessions:
@@ -151,7 +154,7 @@ def _share(week: WeekFigures, by_key: dict[str, Session]) -> Iterator[Check]:
         return
     share = 100.0 * longest_m / week.distance_m
     # With three runs a week none of them can be much less than half.
-    usual = long_share(runs)
+    usual = max(long_share(runs), LEVEL_SHARE[level])
     state = limit_state(share, 100.0 * usual, 100.0 * (usual + LONG_SHARE_SLACK))
     if state is State.BREAKS and longest.kind is not Kind.LONG:
         state = State.STRAINS
@@ -263,7 +266,9 @@ CUTBACK_OVERDUE = QT_TRANSLATE_NOOP(
     "Checks", "{0} loading weeks in a row: a cutback is due every {1} weeks."
 )
 SHARE_TEXT = QT_TRANSLATE_NOOP(
-    "Checks", "The longest run of {0} is {1} of the week's {2}; of {4} runs up to {3} is meant."
+    "Checks",
+    "The longest run of {0} is {1} of the week's {2}; with {4} runs at this level up to {3} is "
+    "meant.",
 )
 TAPER_TEXT = QT_TRANSLATE_NOOP(
     "Checks", "The {0} days before the race cut the daily mean by {1} against a week of {2}."

@@ -73,7 +73,14 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help", "A race or a club run you did not plan can be the jump that hurts."
         ),
-        see=("longest run", "longest lately", "long run", "ramp"),
+        see=(
+            "longest run",
+            "longest lately",
+            "long run",
+            "ramp",
+            "hours of one run",
+            "drop of one run",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "thirty days longest jump spike check"),
     ),
     Topic(
@@ -120,8 +127,9 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "Longest run over the distance of the week. With three runs or fewer up to 55 % holds, "
-            "with four 50 %, with five 45 %, with more 40 %; 10 % beyond strains. A rehearsal run "
-            "or a tune-up race never breaks.",
+            "with four 50 %, with five 45 %, with more 40 %, and in any week what the race asks at "
+            "your level: 58 % floor, 50 % usual, 43 % ambitious. 10 % beyond strains; a rehearsal "
+            "run or a tune-up race never breaks.",
         ),
         (
             practice(
@@ -220,7 +228,7 @@ TOPICS: tuple[Topic, ...] = (
             "Expect soreness for one to three days after the first ones. Dark urine, much swelling "
             "or weakness: stop and see a doctor the same day.",
         ),
-        see=("downhill run", "weekly climb", "taper"),
+        see=("downhill run", "weekly climb", "taper", "late descent"),
         words=QT_TRANSLATE_NOOP("Help", "quads thighs eccentric soreness descent check"),
     ),
     Topic(

@@ -95,7 +95,7 @@ PROGRAM: tuple[Topic, ...] = (
             "Help", "A plan in which everything holds can still hurt you. It does not examine you."
         ),
         see=(
-            *("ramp", "single run", "hard days", "cutback", "long-run share", "taper"),
+            *("ramp", "single run", "hard days", "cutback", "long-run share", "taper", "mend"),
             *("downhill", "tune-up race", "practice carbs", "what the race asks"),
             *("fuel target", "carbs practised", "carb ceiling", "carb advice"),
             *("first bite",),

@@ -43,7 +43,14 @@ TOPICS: tuple[Topic, ...] = (
             "move it.",
         ),
         see=(
-            *("effort", "ground", "build-up", "before and now", "done or missed"),
+            *(
+                "effort",
+                "ground",
+                "build-up",
+                "before and now",
+                "done or missed",
+                "several sessions",
+            ),
             *("session kind", "session day", "session distance", "session climb", "fasted"),
             *("session note",),
         ),
@@ -158,7 +165,13 @@ TOPICS: tuple[Topic, ...] = (
                 ),
             ),
         ),
-        see=("single run", "long-run share", "what the race asks", "long run"),
+        see=(
+            "single run",
+            "long-run share",
+            "what the race asks",
+            "long run",
+            "longest run of the week",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "long lane"),
     ),
     Topic(
