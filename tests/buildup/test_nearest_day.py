@@ -3,10 +3,18 @@
 from datetime import timedelta
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 
 from tests.buildup.conftest import TODAY, make_block, outlook
 from ultraplanner_gui.buildup import nearest_day
-from ultraplanner_gui.buildup.nearest_day import DaySeeker, breaks_something, burden, days_near
+from ultraplanner_gui.buildup.nearest_day import (
+    DaySeeker,
+    breaks_something,
+    burden,
+    days_near,
+    seeker_of,
+)
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Kind
@@ -68,3 +76,16 @@ def test_days_looked_at_are_free_ahead_and_nearest_first(stage):
     assert all(day.weekday() != 0 for day in days)
     gaps = [abs((day - session.day).days) for day in days]
     assert gaps == sorted(gaps)
+
+
+def test_h_puts_what_is_in_the_hand_on_the_day_found(stage, at_once, qtbot):
+    day = stage.session("long6").day - timedelta(days=1)
+    stage.drag("hills6", day)
+    seeker = seeker_of(stage.document)
+    with qtbot.waitSignal(seeker.found, timeout=5000):
+        seeker.day_for("hills6")
+    better = seeker.day_for("hills6")
+    QTest.keyClick(stage.grid, Qt.Key.Key_H)
+    assert not stage.grid.is_carrying
+    assert stage.session("hills6").day == better
+    assert stage.document.undo_stack.count() == 1

@@ -1,5 +1,6 @@
 """Every place of the window and every dialog, at three sizes, light and dark and in large text."""
 
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -20,12 +21,15 @@ from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.profile import build_profile
+from ultraplanner_gui.engine.repair_request import Change, Choice, Cost, Repair
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.course_table_form import CourseTableForm
 from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.window.repair_form import ChoicesForm
 from ultraplanner_gui.window.tables import SPECS
 
 SIZES = ((1280, 720), (1440, 900), (1920, 1080))
@@ -68,6 +72,31 @@ def _selected(kind):
         return window
 
     return show
+
+
+def _shelf(window):
+    window.go("sheet")
+    window.table.by_name["add_of_kind"].trigger()
+    return window
+
+
+def _ways(window):
+    """Two ways to mend, with what a real one says."""
+    block = window.document.project.block
+    session = next(s for s in block.sessions if s.is_open)
+    shorter = replace(session, distance_m=session.distance_m / 2)
+    why = message("Cutbacks stay where they are; what the missed days no longer carry is shorter.")
+    ways = [
+        Choice(message(name), why, mended, (change,), Cost(4e3, 2e3, 31e3, 1), True, (why,))
+        for name, mended, change in (
+            ("Keep the plan", block.with_session(shorter), Change("k", session, shorter)),
+            ("Come back gently", block.without(session.key), Change("k", session, None)),
+        )
+    ]
+    words = window.settings.words()
+    form = ChoicesForm(window.document, Repair(tuple(ways), (why,)), words, _shelf, window)
+    form.show()
+    return form
 
 
 def _tab(number):
@@ -122,6 +151,8 @@ VIEWS = {
     "welcome": _welcome,
     "sheet": _place("sheet"),
     **{f"sheet with a {kind}": _selected(kind) for kind in ("session", "section", "item")},
+    "sheet with the shelf of kinds": _shelf,
+    "ways to mend": _ways,
     **{f"table of {name}": _tab(number) for number, name in enumerate(TABS)},
     "cards": _place("cards"),
     "new plan": _new_plan,

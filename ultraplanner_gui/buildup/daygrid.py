@@ -21,6 +21,7 @@ from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.edgescroll import EdgeScroll
 from ultraplanner_gui.buildup.gridhand import GridHand
 from ultraplanner_gui.buildup.gridpicture import WEEK
+from ultraplanner_gui.buildup.nearest_day import seeker_of
 from ultraplanner_gui.buildup.typein import TypeIn
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
@@ -228,6 +229,8 @@ class DayGrid(GridHand):
             getattr(self, gridkeys.ZOOM[event.text()])()
         elif key is Qt.Key.Key_Escape:
             self._on_escape()
+        elif key is gridkeys.TO_BETTER_DAY:
+            self._put_on_better_day()
         elif key in gridkeys.CONFIRM:
             self._confirm(_wants_copy(event.modifiers()))
         elif key in gridkeys.STEPS:
@@ -256,6 +259,14 @@ class DayGrid(GridHand):
                 self._deeds.paste(self.day)
         elif deed:
             getattr(self._deeds, deed)()
+
+    def _put_on_better_day(self) -> None:
+        """Put what is in the hand on the nearest day that would hold, if one was found."""
+        carry = self._carry
+        day = None if carry is None else seeker_of(self._document).day_for(carry.session.key)
+        if carry is not None and day is not None and carry.over(day):
+            self._by_mouse = False
+            self._put_down()
 
     def _on_escape(self) -> None:
         if self.is_carrying:

@@ -109,5 +109,11 @@ class DaySeeker(QObject):
         return is_no_worse and not breaks_something(tried, key)
 
 
+def seeker_of(document: Document) -> DaySeeker:
+    """Return the one seeker of *document*."""
+    found = document.findChild(DaySeeker)
+    return found if isinstance(found, DaySeeker) else DaySeeker(document, document)
+
+
 def _may_move(session: Session) -> bool:
     return session.kind is not Kind.RACE and session.is_open and not session.locked

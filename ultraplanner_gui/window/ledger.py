@@ -10,7 +10,7 @@ from functools import partial
 from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
 
-from ultraplanner_gui.buildup.nearest_day import DaySeeker
+from ultraplanner_gui.buildup.nearest_day import seeker_of
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.desk.typing_pause import TypingPause
@@ -69,7 +69,7 @@ class Ledger(QScrollArea):
         self._inside = inside
         self.setWidget(inside)
         self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
-        self._seeker = DaySeeker(document, self)
+        self._seeker = seeker_of(document)
         self._seeker.found.connect(self._refresh)
         self._upper.chosen.connect(self._on_chosen)
         for rows in (self._upper, self._lower):

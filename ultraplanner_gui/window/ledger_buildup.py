@@ -49,7 +49,7 @@ def session_rows(
         rows += [Rule(), *week_rows(before, week, words, now)]
     rows += _touched_checks(now, before, key, week, words)
     if better is not None:
-        rows.append(_better_day(now, session, better, words))
+        rows.append(_better_day(now, before, session, better, words))
     rows += word_rows(session, words)
     return tuple(rows)
 
@@ -243,11 +243,13 @@ def _mend_rows(now: Outlook, before: Outlook, check: Check, words: Words) -> lis
     return [Link(words.say(mend.text), f"{MEND}:{place}", topic="mend")]
 
 
-def _better_day(now: Outlook, session: Session, day: date, words: Words) -> Link:
+def _better_day(now: Outlook, before: Outlook, session: Session, day: date, words: Words) -> Link:
     to_go = weeks_to_go(day, now.project.race.day, now.project.first_weekday)
     text = tr("{0} of {1} to go would hold").format(words.weekday(day.weekday()), to_go)
     if to_go == 0:
         text = tr("{0} of the race week would hold").format(words.weekday(day.weekday()))
+    if now is not before:
+        text = tr("{0}; H puts it there").format(text)
     return Link(text, f"{TO_DAY}:{session.key}:{day.isoformat()}", topic="mend")
 
 
