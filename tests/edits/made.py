@@ -242,7 +242,7 @@ EDITS = (
     (pace.SetPastRuns(PAST_RUNS), {"runner"}),
     (pace.UseAsGoal(27_000.0, 0.08, PAST_RUNS), {"race", "block", "runner"}),
     (pace.TakeFit(0.14, 0.95, 0.9), {"runner"}),
-    (pace.SetTiredWalk(0.8), {"runner"}),
+    (pace.SetPace(Pacing(0.3), 0.12, 0.85, 1.1, 0.8), {"pacing", "runner"}),
     (
         race.ChangeSetup(replace(PROJECT.race, goal_s=30_000.0), Runner("Other"), 6),
         {"race", "block", "runner", "first_weekday"},

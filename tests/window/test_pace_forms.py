@@ -65,11 +65,14 @@ def test_own_fade_and_loose_finish_are_taken_together(qtbot, document, sent):
     form.own.click()
     form.share.setValue(80)
     form.holds.click()
-    form.walk.setValue(75)
+    form.figures["tired_walk"].setValue(75)
+    form.figures["fade"].setValue(14)
     form.accept()
 
     assert document.project.pacing == Pacing(0.8, False)
     assert document.project.runner.tired_walk == pytest.approx(0.75)
+    assert document.project.runner.fade == pytest.approx(0.14)
+    assert document.undo_stack.count() == 1
 
 
 def test_shape_left_alone_changes_nothing(qtbot, document, sent):

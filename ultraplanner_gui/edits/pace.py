@@ -114,17 +114,23 @@ class TakeFit:
 
 
 @dataclass(frozen=True, slots=True)
-class SetTiredWalk:
-    """The user said how much of a fresh hiker's speed is left when the rest is walked in."""
+class SetPace:
+    """The user sent the form for the target's shape and for how the runner fades and walks."""
 
-    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set tired walking speed")
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set pace")
+    pacing: Pacing
+    fade: float
+    uphill_share: float
+    descent_speed: float
     tired_walk: float
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        runner = replace(project.runner, tired_walk=self.tired_walk)
+        fitted = TakeFit(self.fade, self.uphill_share, self.descent_speed)
+        changed = fitted.apply(ShapeTarget(self.pacing).apply(project))
+        runner = replace(changed.runner, tired_walk=self.tired_walk)
         check_runner(runner)
-        return _with(project, runner, project.conditions)
+        return _with(changed, runner, changed.conditions)
 
 
 def check_conditions(conditions: Conditions) -> None:

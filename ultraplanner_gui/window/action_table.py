@@ -313,7 +313,7 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "shape_form",
         "race",
-        QT_TRANSLATE_NOOP("Actions", "Shape of the &target…"),
+        QT_TRANSLATE_NOOP("Actions", "Pace: &target and runner…"),
         "Ctrl+Shift+P",
         WITH_COURSE,
         contexts=("target",),

@@ -1,4 +1,4 @@
-"""The form for the shape of the target, and for what is left when walking."""
+"""The form for the shape of the target, and for how the runner fades, climbs and walks."""
 
 from __future__ import annotations
 
@@ -16,8 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.edits.pace import MOST_FADE_SHARE, SetTiredWalk, ShapeTarget
+from ultraplanner_gui.edits.pace import MOST_FADE_SHARE, SetPace
 from ultraplanner_gui.edits.race import RUNNER_RANGES
 from ultraplanner_gui.plan.pacing import USUAL_FADE_SHARE, Pacing
 from ultraplanner_gui.plan.project import Project
@@ -31,19 +30,19 @@ WIDTH_PX = 480.0
 
 
 class ShapeForm(QDialog):
-    """How the target of *project* is shaped; *sent* takes each edit and says what is wrong."""
+    """How the target of *project* is shaped; *sent* takes the edit and says what is wrong."""
 
     def __init__(
         self,
         project: Project,
         words: Words,
-        sent: Callable[[Edit], str],
+        sent: Callable[[SetPace], str],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self._project, self._sent = project, sent
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(self.tr("Shape of the target"))
+        self.setWindowTitle(self.tr("Pace: target and runner"))
         set_topic(self, "shape of the target")
         self.even = QRadioButton(self.tr("&Even effort from start to finish"), self)
         self.half = QRadioButton(self.tr("&Half of the forecast's fade, the usual"), self)
@@ -54,9 +53,17 @@ class ShapeForm(QDialog):
         self.share.setAccessibleName(self.tr("Part of the forecast's fade kept"))
         self.holds = QCheckBox(self.tr("Hold the fi&nish when a section is changed"), self)
         set_topic(self.holds, "fixed target")
-        low, high = RUNNER_RANGES["tired_walk"]
-        self.walk = WholeField(words, 100 * low, 100 * high, "%", 5, self)
-        set_topic(self.walk, "walk-in limit")
+        self.figures: dict[str, WholeField] = {}
+        for name, unit, step, topic in (
+            ("fade", "", 1, "fade"),
+            ("uphill_share", "%", 5, "gradient and pace"),
+            ("descent_speed", "%", 5, "downhill speed"),
+            ("tired_walk", "%", 5, "walk-in limit"),
+        ):
+            low, high = RUNNER_RANGES[name]
+            field = WholeField(words, 100 * low, 100 * high, unit, step, self)
+            set_topic(field, topic)
+            self.figures[name] = field
         self._trouble = QLabel("", self)
         self._trouble.setWordWrap(True)
         self._trouble.hide()
@@ -73,20 +80,25 @@ class ShapeForm(QDialog):
             share = USUAL_FADE_SHARE
         return Pacing(share, self.holds.isChecked())
 
+    def edit(self) -> SetPace:
+        """Return the edit for what is in the fields; figures nobody touched keep their digits."""
+        runner = self._project.runner
+        figures = {
+            name: now if field.value() == round(100.0 * now) else field.value() / 100.0
+            for name, field in self.figures.items()
+            for now in (getattr(runner, name),)
+        }
+        return SetPace(self.pacing(), **figures)
+
     def accept(self) -> None:
         """Hand over what was chosen; stay open and say why if it cannot be taken."""
-        shape = ShapeTarget(self.pacing())
-        walk = SetTiredWalk(self.walk.value() / 100.0)
-        for edit, now in (
-            (shape, self._project.pacing == shape.pacing),
-            (walk, abs(self._project.runner.tired_walk - walk.tired_walk) < 0.005),
-        ):
-            trouble = "" if now else self._sent(edit)
-            if trouble:
-                dress(self._trouble, Pt.TEXT, theme().colours.clay)
-                self._trouble.setText(trouble)
-                self._trouble.show()
-                return
+        edit = self.edit()
+        trouble = "" if edit.apply(self._project) is self._project else self._sent(edit)
+        if trouble:
+            dress(self._trouble, Pt.TEXT, theme().colours.clay)
+            self._trouble.setText(trouble)
+            self._trouble.show()
+            return
         super().accept()
 
     def _lay_out(self) -> None:
@@ -108,10 +120,25 @@ class ShapeForm(QDialog):
             )
         )
         box.addWidget(self.holds)
-        box.addWidget(self._head(self.tr("Walking the rest in")))
-        walk = QFormLayout()
-        walk.addRow(self.tr("Tired, of a fresh hiker's &speed"), self.walk)
-        box.addLayout(walk)
+        box.addWidget(self._head(self.tr("How you run")))
+        own = QFormLayout()
+        for text, name in (
+            (self.tr("Fa&de over the hours"), "fade"),
+            (self.tr("&Uphill, of the published surcharge"), "uphill_share"),
+            (self.tr("&Downhill, of the usual speed"), "descent_speed"),
+            (self.tr("Walking tired, of a fresh &speed"), "tired_walk"),
+        ):
+            own.addRow(text, self.figures[name])
+            self.figures[name].setAccessibleName(text.replace("&", ""))
+        box.addLayout(own)
+        box.addWidget(
+            self._small(
+                self.tr(
+                    "Fade: 0 never, 8 front runners, 10 the usual, 20 strong. Your own recordings "
+                    "tell better than a guess."
+                )
+            )
+        )
         box.addWidget(self._trouble)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
         buttons.addButton(self.tr("Se&t"), QDialogButtonBox.ButtonRole.AcceptRole)
@@ -127,7 +154,8 @@ class ShapeForm(QDialog):
         choice.setChecked(True)
         self.share.setEnabled(choice is self.own)
         self.holds.setChecked(pacing.holds_finish)
-        self.walk.setValue(round(100.0 * self._project.runner.tired_walk))
+        for name, field in self.figures.items():
+            field.setValue(round(100.0 * getattr(self._project.runner, name)))
 
     def _head(self, text: str) -> QLabel:
         label = QLabel(text, self)

@@ -31,8 +31,41 @@ SHAPE: tuple[Topic, ...] = (
             "slow every shape alike. If the finish moves, the forecast is that of the new finish.",
         ),
         (CHOICE,),
-        see=("target", "forecast", "fixed target"),
+        see=("target", "forecast", "fixed target", "fade", "downhill speed"),
         words=QT_TRANSLATE_NOOP("Help", "even effort fade negative split hold move finish"),
+    ),
+    Topic(
+        "fade",
+        QT_TRANSLATE_NOOP("Help", "Fade over the hours"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "How much you slow down as the hours pass: 0 never, 8 front runners, 10 the usual, 20 "
+            "strong. It is of the runner and the day, and half of what a forecast does not know; "
+            "several long recordings tell it best.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A hundred times the power of the pace model: after h hours you give (1 + h / onset) "
+            "to the power -fade.",
+        ),
+        (estimate(QT_TRANSLATE_NOOP("Help", "Best per run from 0 to 30 on recordings.")),),
+        see=("forecast", "pace model", "shape of the target"),
+        words=QT_TRANSLATE_NOOP("Help", "slow down tire fatigue endurance"),
+    ),
+    Topic(
+        "downhill speed",
+        QT_TRANSLATE_NOOP("Help", "Speed downhill"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "How fast you are on descents against what most runners of your level pace do. It "
+            "shifts time between climbs and descents; the finish aimed for stays.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help", "A factor on speed, in full from 5 % down, less on gentler descents."
+        ),
+        (CHOICE,),
+        see=("gradient and pace", "shape of the target", "downhill"),
+        words=QT_TRANSLATE_NOOP("Help", "descent skill technical braking"),
     ),
     Topic(
         "predicted finish",
@@ -314,8 +347,8 @@ CHANCES: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP(
             "Help",
-            "Median walking speed by slope, times 0.9 for tired legs (Shape of the target changes "
-            "it). The first place from which it holds to the end is said in the ledger.",
+            "Median walking speed by slope, times 0.9 for tired legs (yours to change). The first "
+            "place from which it holds to the end is said in the ledger.",
         ),
         (
             from_memory(papers.CAMPBELL_2022, QT_TRANSLATE_NOOP("Help", "Speed by slope.")),
