@@ -108,3 +108,12 @@ def meal_carb_g(body_kg: float, hours_before: float) -> float:
     Science Exchange; the line through it is an own rule.
     """
     return min(max(hours_before, 1.0), 4.0) * body_kg
+
+
+def energy_left_kcal_per_kg(eaten_kcal: float, run_kcal: float, lean_kg: float) -> float:
+    """Return what eating leaves for the body after running, kcal per kg of lean mass and day.
+
+    Mountjoy et al. 2023, Br J Sports Med 57:1073-1097. Only to say that more should be eaten
+    around training; nobody is to be labelled by it.
+    """
+    return (eaten_kcal - run_kcal) / lean_kg
