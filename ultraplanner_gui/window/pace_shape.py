@@ -82,13 +82,17 @@ class ShapeForm(QDialog):
 
     def edit(self) -> SetPace:
         """Return the edit for what is in the fields; figures nobody touched keep their digits."""
-        runner = self._project.runner
-        figures = {
-            name: now if field.value() == round(100.0 * now) else field.value() / 100.0
-            for name, field in self.figures.items()
-            for now in (getattr(runner, name),)
-        }
-        return SetPace(self.pacing(), **figures)
+        return SetPace(
+            self.pacing(),
+            fade=self._figure("fade"),
+            uphill_share=self._figure("uphill_share"),
+            descent_speed=self._figure("descent_speed"),
+            tired_walk=self._figure("tired_walk"),
+        )
+
+    def _figure(self, name: str) -> float:
+        shown, now = self.figures[name].value(), float(getattr(self._project.runner, name))
+        return now if shown == round(100.0 * now) else shown / 100.0
 
     def accept(self) -> None:
         """Hand over what was chosen; stay open and say why if it cannot be taken."""
