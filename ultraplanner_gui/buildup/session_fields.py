@@ -154,8 +154,9 @@ class PlannedBox(FigureBox):
         )
         self.add(self.tr("&Ground"), self.ground, "ground")
         self.add(self.tr("&Practice carbs"), self.carbs, "practice carbs")
-        ticks = {self.fasted: "fasted", self.dark: "dark", self.locked: "several sessions"}
-        set_topics(ticks)
+        ticks = (self.fasted, self.dark, self.locked)
+        topics = ("fasted", "dark", "several sessions")
+        set_topics(dict(zip(ticks, topics, strict=True)))
         self.add_ticks(*ticks)
         self.add(self.tr("&Note"), self.note, "session note")
         self.end()

@@ -30,9 +30,10 @@ class Shelf(QWidget):
     """
 
     def __init__(
-        self, document: Document, deeds: SessionDeeds, grid: DayGrid, parent: QWidget | None = None
+        self, document: Document, deeds: SessionDeeds, grid: DayGrid, parent: QWidget
     ) -> None:
         super().__init__(parent)
+        self._owner = parent
         self._document, self._deeds, self._grid = document, deeds, grid
         self._row = 1
         self._press: QPointF | None = None
@@ -51,7 +52,7 @@ class Shelf(QWidget):
 
     def open_at(self, left: float, bottom: float) -> None:
         """Show the shelf with its left lower corner at a place, inside its owner."""
-        size, parent = self.sizeHint(), self.parentWidget()
+        size, parent = self.sizeHint(), self._owner
         height = min(size.height(), parent.height())
         top = max(0.0, min(bottom - height, parent.height() - height))
         self.setGeometry(round(left), round(top), size.width(), height)
@@ -106,7 +107,7 @@ class Shelf(QWidget):
         self.update()
 
     def _in_grid(self, at: QPointF) -> QPointF:
-        return QPointF(self._grid.mapFrom(self.parentWidget(), self.mapToParent(at.toPoint())))
+        return QPointF(self._grid.mapFrom(self._owner, self.mapToParent(at.toPoint())))
 
     def _point_at(self, at: QPointF) -> None:
         row = self._row_at(at)

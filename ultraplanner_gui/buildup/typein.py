@@ -95,6 +95,7 @@ class TypeIn(QLineEdit):
     def open_over(self, rect: QRectF) -> None:
         """Show it over a tile, no narrower than a figure takes."""
         look, parent = theme(), self.parentWidget()
+        assert parent is not None
         width = max(rect.width(), look.px(LEAST_PX))
         height = max(rect.height(), self.sizeHint().height())
         left = min(rect.left(), parent.width() - width)

@@ -434,8 +434,9 @@ def _alike(before: tuple[Row, ...], now: tuple[Row, ...]) -> bool:
 def _lasting(row: Row) -> str:
     if isinstance(row, Figure):
         return row.label
-    leads = isinstance(row, CheckRow | Link)
-    return f"{row.topic} {row.target}" if leads else type(row).__name__
+    if isinstance(row, CheckRow | Link):
+        return f"{row.topic} {row.target}"
+    return type(row).__name__
 
 
 def _spoken(row: Row) -> str:

@@ -60,6 +60,27 @@ class CandidateForm(QDialog):
         set_topic(self, TOPIC)
         day = document.before.today + timedelta(weeks=USUAL_WEEKS)
         of = candidate or Candidate("", "", day, USUAL_M, USUAL_CLIMB_M, USUAL_CLIMB_M)
+        fields = self._made(of, words)
+        self.trouble = QLabel("", self)
+        self.trouble.setWordWrap(True)
+        dress(self.trouble, Pt.TEXT, theme().colours.clay)
+        self.trouble.hide()
+        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
+        self.keep = buttons.addButton(self.tr("&Keep"), QDialogButtonBox.ButtonRole.AcceptRole)
+        self.keep.setDefault(True)
+        buttons.accepted.connect(self._on_kept)
+        buttons.rejected.connect(self.reject)
+        document.refused.connect(self._on_refused)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+        box.setSpacing(Space.APART)
+        for widget in (fields, self.trouble, buttons):
+            box.addWidget(widget)
+        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        self.name.setFocus()
+
+    def _made(self, of: Candidate, words: Words) -> FormColumn:
+        """Return the fields with *of* in them."""
         fields = FormColumn(self)
         self.name = QLineEdit(of.name, fields)
         describe(self.name, self.tr("What the race is called"))
@@ -95,23 +116,7 @@ class CandidateForm(QDialog):
         ):
             fields.add(label, field, TOPIC)
         fields.end()
-        self.trouble = QLabel("", self)
-        self.trouble.setWordWrap(True)
-        dress(self.trouble, Pt.TEXT, theme().colours.clay)
-        self.trouble.hide()
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        self.keep = buttons.addButton(self.tr("&Keep"), QDialogButtonBox.ButtonRole.AcceptRole)
-        self.keep.setDefault(True)
-        buttons.accepted.connect(self._on_kept)
-        buttons.rejected.connect(self.reject)
-        document.refused.connect(self._on_refused)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
-        box.setSpacing(Space.APART)
-        for widget in (fields, self.trouble, buttons):
-            box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
-        self.name.setFocus()
+        return fields
 
     def candidate(self) -> Candidate:
         """Return what the fields say; PlanError if a cutoff cannot be read."""

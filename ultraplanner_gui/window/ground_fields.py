@@ -128,8 +128,8 @@ class GroundForm(QDialog):
         kind = GroundKind(self.kind.currentData())
         for field in (self.least, self.most):
             field.setEnabled(kind is GroundKind.TREADMILL)
-        for field in (self.length, self.climb):
-            field.setEnabled(kind in USUAL)
+        for measure in (self.length, self.climb):
+            measure.setEnabled(kind in USUAL)
         self.drop.setEnabled(kind is GroundKind.LOOP)
         if kind in USUAL and self.length.metres == 0.0:
             length_m, climb_m = USUAL[kind]

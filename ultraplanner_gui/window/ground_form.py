@@ -221,7 +221,8 @@ class GroundPage(QDialog):
         if not self._document.project.runner.grounds:
             nothing = self.tr("Say on the left what there is where you live.")
             return f"{text} {nothing}"
-        return text if has_made else f"{text} {self.tr('Nothing of it can be matched here.')}"
+        unmatched = self.tr("Nothing of it can be matched here.")
+        return text if has_made else f"{text} {unmatched}"
 
     def _column(self, stand_in: StandIn) -> QWidget:
         words, project = self._words(), self._document.project
@@ -326,7 +327,7 @@ def stand_in_rows(
     """Return what there is to say of one session: match, figures, parts, what is left out."""
     climb, drop = words.height_bare(stand_in.climb_m), words.height(stand_in.drop_m)
     rows: list[Row] = [
-        Title(grounds_named(stand_in, grounds)),
+        Title(kinds.capital(grounds_named(stand_in, grounds))),
         Figure(_tr("Match"), words.percent(100.0 * stand_in.match), topic=TOPIC),
         Figure(_tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
         Figure(_tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),

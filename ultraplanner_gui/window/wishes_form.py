@@ -322,18 +322,19 @@ class _AwayRow(QWidget):
         self.remove = QPushButton(self.tr("Remove"), self)
         self.remove.setAutoDefault(False)
         self.remove.clicked.connect(self._on_remove)
-        for field, name in (
+        named: tuple[tuple[QWidget, str], ...] = (
             (self.first, self.tr("First day away")),
             (self.last, self.tr("Last day away")),
             (self.minutes, self.tr("Minutes free on each day")),
             (self.why, self.tr("Why")),
-        ):
-            field.setAccessibleName(name)
+        )
+        for widget, name in named:
+            widget.setAccessibleName(name)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(Space.CLOSE)
-        for field in (self.first, self.last, self.minutes):
-            row.addWidget(field)
+        for widget in (self.first, self.last, self.minutes):
+            row.addWidget(widget)
         row.addWidget(self.why, 1)
         row.addWidget(self.remove)
 
