@@ -100,7 +100,7 @@ class RaceDay(QWidget):
     def lanes(self) -> tuple[RaceLane, ...]:
         """Every part over the race axis, in the usual order."""
         chosen = (self.profile, self.target, self.in_hand, self.light, self.warmth, self.fuel)
-        return (self.head, *chosen, self.foot)
+        return (self.head, *chosen, self.glycogen, self.fluid, self.foot)
 
     def choose_measure(self, measure: Measure) -> None:
         """Lay the race out by distance or by clock."""

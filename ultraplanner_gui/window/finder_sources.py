@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.engine.check import Check
+from ultraplanner_gui.engine.glycogen import ledger_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session, weeks_to_go
@@ -179,7 +180,9 @@ class FinderSources:
         for check in loose:
             text = words.say(check.text)
             yield Entry(say(CHECK), text, partial(self._to_check, check), say(STATES[check.state]))
-        for fuel in outlook.fuel.checks if outlook.fuel is not None else ():
+        stores = ledger_of(outlook)
+        found = (*stores.checks, *outlook.fuel.checks) if stores and outlook.fuel else ()
+        for fuel in found:
             if fuel.state in STATES:
                 go = partial(self._to_race, "", "")
                 yield Entry(say(CHECK), words.say(fuel.text), go, say(STATES[fuel.state]))
@@ -248,7 +251,7 @@ class FinderSources:
             return
         race, fuel = outlook.project.race, outlook.project.fuel
         names = {food.key: food.name for food in fuel.foods}
-        for item in fuel.items:
+        for item in outlook.items:
             text = say(QT_TRANSLATE_NOOP("Finder", "{0}, after {1}")).format(
                 names.get(item.food, item.food), words.duration(item.at_s)
             )

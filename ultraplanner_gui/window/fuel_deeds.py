@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 
@@ -108,8 +108,8 @@ class FuelDeeds(JobDeeds):
             from ultraplanner_gui.window.fuel_sweat_form import SweatForm
 
             project, words = document.project, self._window.settings.words()
-            args: tuple[Any, ...] = (project.fuel, project.runner.body_kg, date.today(), words)
-            SweatForm(*args, self._take_fuel, self._window).open()
+            fuel, body_kg, today = project.fuel, project.runner.body_kg, date.today()
+            SweatForm(fuel, body_kg, today, words, self._take_fuel, self._window).open()
 
     @Slot()
     def keep_clock(self) -> None:

@@ -107,12 +107,7 @@ class FillForm(FuelForm):
         self.box.addWidget(self.try_it)
         self.box.addWidget(self._result)
         self.foods.setMinimumHeight(self.foods.sizeHintForRow(0) * 9)
-        self.finish(self.tr("&Take it"))
-        self._do = next(
-            b
-            for b in self.buttons.buttons()
-            if self.buttons.buttonRole(b) is self.buttons.ButtonRole.AcceptRole
-        )
+        self._do = self.finish(self.tr("&Take it"))
         self._do.setEnabled(False)
         self.try_it.setDefault(True)
 

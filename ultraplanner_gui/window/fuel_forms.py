@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QListWidget,
     QListWidgetItem,
+    QPushButton,
     QVBoxLayout,
     QWidget,
 )
@@ -39,13 +40,17 @@ class FuelForm(QDialog):
         self._trouble.hide()
         self.resize(round(theme().px(width_px)), 10)
 
-    def finish(self, do: str) -> None:
-        """Put the line of trouble and the buttons below what was laid out; *do* accepts."""
+    def finish(self, do: str) -> QPushButton:
+        """Put the line of trouble and the buttons below what was laid out.
+
+        Return the button that accepts, with the text *do*.
+        """
         self.box.addWidget(self._trouble)
-        self.buttons.addButton(do, QDialogButtonBox.ButtonRole.AcceptRole)
+        accept: QPushButton = self.buttons.addButton(do, QDialogButtonBox.ButtonRole.AcceptRole)
         self.buttons.accepted.connect(self.accept)
         self.box.addWidget(self.buttons)
         self.setMinimumWidth(self.width())
+        return accept
 
     def say_trouble(self, text: str) -> None:
         """Say what is wrong and stay open."""

@@ -319,7 +319,7 @@ def _figure(name: str, of: str, field: str, decimals: int = 0) -> Column[FoodRow
     )
 
 
-def _own(row: FoodRow, **changes: float | str | Sugars) -> Food:
+def _own(row: FoodRow, **changes: float | str | Sugars | None) -> Food:
     source = row.food.source if row.is_own else ""
     return replace(row.food, mark=PACKET, source=source, **changes)  # type: ignore[arg-type]
 
