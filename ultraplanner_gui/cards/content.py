@@ -14,7 +14,7 @@ from ultraplanner_gui.cards.person_content import hard_stretches, who_i_am
 from ultraplanner_gui.cards.strip_content import Concertina, WristStrip, concertina, wrist_strip
 from ultraplanner_gui.cards.week_content import WallCard, wall_plan, week_sheets
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind, CardUnits
+from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind, CardPart, CardUnits
 from ultraplanner_gui.wording.words import Words
 
 CardContent = PaceCard | FuelCard | ListCard | WallCard | WristStrip | Concertina
@@ -63,6 +63,8 @@ def words_of(card: Card, words: Words) -> Words:
 
 
 def _pace(card: Card, outlook: Outlook, words: Words) -> tuple[CardContent, ...]:
+    if card.form is CardForm.WRIST:
+        card = replace(card, leaves_out=(*card.leaves_out, CardPart.PROFILE))
     pace = pace_card(outlook, words, card)
     # A strip worn upright is a list.
     is_upright = card.form is CardForm.WRIST and card.width_mm < card.height_mm

@@ -114,6 +114,7 @@ class Flow:
         self._frame = frame
         self._pad_mm = sheet.setting.pad_mm
         self._pads = _pads(sheet.rows)
+        self._known_rooms: dict[int, list[float]] = {}
         self.total = self._fewest(most_pages)
         """How many pages, 0 if they would be more than asked or a row is taller than a page."""
 
@@ -143,12 +144,16 @@ class Flow:
 
     def _rooms(self, total: int) -> list[float]:
         """Return the height left for rows in each column of *total* pages."""
-        height_mm = self._frame.bottom_mm - self._frame.margin_mm
-        return [
-            height_mm - self._header(k, total).height_mm - self._foot(k, total).height_mm
-            for k in range(total)
-            for _ in range(self.sheet.columns)
-        ]
+        rooms = self._known_rooms.get(total)
+        if rooms is None:
+            height_mm = self._frame.bottom_mm - self._frame.margin_mm
+            rooms = [
+                height_mm - self._header(k, total).height_mm - self._foot(k, total).height_mm
+                for k in range(total)
+                for _ in range(self.sheet.columns)
+            ]
+            self._known_rooms[total] = rooms
+        return rooms
 
     def _header(self, number: int, total: int) -> Block:
         """Return what stands above the rows of page *number* of *total*, from 0."""

@@ -30,7 +30,7 @@ from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
-FILL_POWER, WRITING_POWER = 0.7, 1.9
+FILL_POWER, WRITING_POWER = 0.85, 1.9
 """How much larger type fills a page: more slowly where lines to write on keep their height (own
 measurement)."""
 

@@ -37,11 +37,21 @@ def paint_page(painter: QPainter, page: Page, mm: float) -> None:
     painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
     painter.scale(mm / UNITS_PER_MM, mm / UNITS_PER_MM)
     units_per_pt = UNITS_PER_MM * MM_PER_INCH / painter.device().logicalDpiY()
+    font: tuple[float, bool] | None = None
+    ink: float | None = None
     for op in page.ops:
-        if isinstance(op, Text):
-            _paint_text(painter, op, units_per_pt)
-        else:
+        if not isinstance(op, Text):
             _paint(painter, op)
+            ink = None
+            continue
+        # Texts of one look follow one another: what is set already is not set again.
+        if font != (op.size_pt, op.bold):
+            font = (op.size_pt, op.bold)
+            painter.setFont(_font(op.size_pt * units_per_pt, op.bold))
+        if ink != op.grey:
+            ink = op.grey
+            painter.setPen(_grey(ink))
+        painter.drawText(QPointF(_left(op), op.baseline_mm * UNITS_PER_MM), op.text)
     painter.restore()
 
 
@@ -76,15 +86,12 @@ def _paint_polygon(painter: QPainter, op: Polygon) -> None:
         painter.drawPolygon(points)
 
 
-def _paint_text(painter: QPainter, op: Text, units_per_pt: float) -> None:
-    font = _font(op.size_pt * units_per_pt, op.bold)
-    x = op.x_mm * UNITS_PER_MM
-    if op.align != "left":
-        width = measure(op.text, op.size_pt, op.bold) * UNITS_PER_MM
-        x -= width if op.align == "right" else 0.5 * width
-    painter.setFont(font)
-    painter.setPen(_grey(op.grey))
-    painter.drawText(QPointF(x, op.baseline_mm * UNITS_PER_MM), op.text)
+def _left(op: Text) -> float:
+    """Return where *op* begins."""
+    if op.align == "left":
+        return op.x_mm * UNITS_PER_MM
+    width_mm = _width_mm(op.text, op.bold) * op.size_pt
+    return (op.x_mm - (width_mm if op.align == "right" else 0.5 * width_mm)) * UNITS_PER_MM
 
 
 def _ink(painter: QPainter, grey: float, outline_mm: float) -> None:
