@@ -9,6 +9,7 @@ import pytest
 from tests.engine.invented import FIRST_50, FLAT_TOWN_160, INVENTED, WORKING_100
 from ultraplanner_gui.engine.block import build_block
 from ultraplanner_gui.engine.block_notes import FLAT_HOME, OFFER_DOWNHILL
+from ultraplanner_gui.engine.block_others import STRENGTH_LEFT
 from ultraplanner_gui.engine.match import shape_of
 from ultraplanner_gui.plan.block import HARD_KINDS, Ground, Kind, Mind, week_start
 from ultraplanner_gui.plan.runner import Health
@@ -82,11 +83,16 @@ def test_strength_keeps_a_day_from_hard_running_and_ends_ten_days_out(request_):
     sessions = built(request_)
     strength = of_kind(sessions, Kind.STRENGTH)
     assert len(strength) >= 15
-    hard = {s.day for s in sessions if s.kind in HARD_KINDS or s.kind is Kind.SECOND_LONG}
+    hard = {s.day: s for s in sessions if s.kind in HARD_KINDS or s.kind is Kind.SECOND_LONG}
     for session in strength:
         assert session.day not in hard
-        assert session.day + timedelta(days=1) not in hard
+        after = hard.get(session.day + timedelta(days=1))
+        assert after is None or 24 * HOUR + after.at_s - session.at_s >= 24 * HOUR
+        assert after is None or after.kind in (Kind.TEMPO, Kind.HILLS, Kind.INTERVALS)
         assert (request_.race_day - session.day).days > 10
+        assert request_.runner.available_s[session.day.weekday()] > 0
+    tired = {s.day + timedelta(days=1) for s in sessions if s.duration_s > 2.5 * HOUR}
+    assert not tired & {s.day for s in strength}
     assert not of_kind(built(request_, strength=0), Kind.STRENGTH)
 
 
@@ -206,3 +212,15 @@ def test_a_long_flat_race_is_offered_downhill_runs_and_gets_them_by_wish():
 )
 def test_ground_has_the_shape_of_its_climb_and_drop(climb, drop, ground):
     assert shape_of(climb, drop) is ground
+
+
+def test_strength_that_finds_no_day_is_said():
+    plan = build_block(WORKING_100)
+    (note,) = [n for n in plan.notes if n.template == STRENGTH_LEFT]
+    assert note.args[0] == len(of_kind(plan.block.sessions, Kind.STRENGTH))
+    assert STRENGTH_LEFT not in {n.template for n in build_block(wanting(1)).notes}
+
+
+def wanting(strength):
+    wishes = replace(WORKING_100.runner.wishes, strength=strength)
+    return replace(WORKING_100, runner=replace(WORKING_100.runner, wishes=wishes))

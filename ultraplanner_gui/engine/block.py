@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from ultraplanner_gui.engine.block_dress import dressed
 from ultraplanner_gui.engine.block_layout import Layout, laid_out
 from ultraplanner_gui.engine.block_notes import notes_of
+from ultraplanner_gui.engine.block_others import left_out
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.runway import Runway
 from ultraplanner_gui.plan.block import Block, Kind, Session
@@ -37,7 +38,8 @@ def finished(layout: Layout) -> BlockPlan:
     weeks = layout.weeks
     sessions = _with_locked(dressed(layout.filled.runs, layout.rules), layout.request)
     block = Block(sessions, weeks.first_week, weeks.cutbacks, weeks.taper_weeks)
-    return BlockPlan(block, layout.way, notes_of(layout))
+    notes = (*notes_of(layout), *left_out(sessions, layout.request))
+    return BlockPlan(block, layout.way, notes)
 
 
 def _with_locked(sessions: tuple[Session, ...], request: BlockRequest) -> tuple[Session, ...]:

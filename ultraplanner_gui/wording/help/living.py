@@ -91,7 +91,7 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "What the build-up is to hold besides running, how often a week is cut back and how "
             "the weeks after it grow. A builder keeps to it as far as the rules allow and names "
-            "what gives way.",
+            "what gives way. Strength lies on days with time to run, beyond it where that is full.",
         ),
         sources=(PRACTICE,),
         caution=QT_TRANSLATE_NOOP(
