@@ -210,6 +210,15 @@ def test_a_card_larger_than_the_paper_is_not_printed(desk, document, ask, tmp_pa
     assert not (tmp_path / "sheet.pdf").exists()
 
 
+def test_a_strip_is_printed_on_paper_that_lies(desk, document, tmp_path):
+    strip = Card(CardKind.PACE, 280.0, 70.0, CardForm.CONCERTINA)
+    document.perform(ChooseCards((DEFAULT_CARDS[0], strip)))
+    desk.print_on(_file_printer(tmp_path / "sheet.pdf"))
+    upright, lying = drawn((tmp_path / "sheet.pdf").read_bytes())
+    assert (upright.width_mm, upright.height_mm) == pytest.approx((210.0, 297.0), abs=0.2)
+    assert (lying.width_mm, lying.height_mm) == pytest.approx((297.0, 210.0), abs=0.2)
+
+
 def test_print_asks_for_a_printer_without_blocking(desk):
     _buttons(desk)["Print…"].click()
     dialog = desk.findChild(QPrintDialog)

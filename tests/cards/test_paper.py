@@ -81,3 +81,23 @@ def test_only_a_wall_plan_is_parted():
 def test_a_wall_plan_that_fits_is_not_parted():
     (sheet,) = sheets([_page(210.0, 297.0, may_tile=True)], A4)
     assert sheet.width_mm == 210.0
+
+
+def test_paper_is_turned_for_a_strip_that_fits_only_so():
+    upright, lying = sheets([_page(105.0, 148.0), _page(280.0, 70.0, 1)], A4)
+    assert (upright.width_mm, upright.height_mm) == (210.0, 297.0)
+    assert (lying.width_mm, lying.height_mm) == (297.0, 210.0)
+
+
+def test_the_back_of_a_lying_sheet_is_mirrored_downwards():
+    pages = [_page(280.0, 70.0, card) for card in (0, 0, 1, 1)]
+    front, back = sheets(pages, Paper(210.0, 297.0, both_sides=True))
+    for before, behind in zip(
+        (op for op in front.ops if isinstance(op, Text)),
+        (op for op in back.ops if isinstance(op, Text)),
+        strict=True,
+    ):
+        assert before.x_mm == behind.x_mm
+        assert 210.0 - (before.baseline_mm - 10.0) - 70.0 == pytest.approx(
+            behind.baseline_mm - 10.0
+        )

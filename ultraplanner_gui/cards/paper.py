@@ -25,6 +25,11 @@ class Paper:
     unprintable_mm: float = 0.0
     both_sides: bool = False
 
+    @property
+    def turned(self) -> Paper:
+        """The same paper lying on its other side."""
+        return Paper(self.height_mm, self.width_mm, self.unprintable_mm, self.both_sides)
+
     def takes(self, page: Page) -> bool:
         """Whether *page* finds room."""
         return (
@@ -36,20 +41,28 @@ class Paper:
 def sheets(pages: Sequence[Page], paper: Paper) -> tuple[Page, ...]:
     """Return the sheets of *paper* that take *pages*; PlanError if one is larger than the paper.
 
-    A page that may be tiled is parted instead, its parts overlapping by a centimetre.
+    Paper is turned for a page that fits it only so. A page that may be tiled is parted instead,
+    its parts overlapping by a centimetre.
     """
     found: list[Page] = []
-    for is_tiled, run in groupby(pages, lambda p: p.may_tile and not paper.takes(p)):
+    for turned, run in groupby(pages, lambda page: _fitting(page, paper)):
         part = list(run)
-        if is_tiled:
+        if turned is None:
             found += [tile for page in part for tile in tiles(page, paper)]
-        elif paper.both_sides:
-            found += _both_sides(part, paper)
+        elif turned.both_sides:
+            found += _both_sides(part, turned)
         else:
-            size = (paper.width_mm, paper.height_mm)
-            placed = impose(part, *size, paper.unprintable_mm)
-            found += [_sheet(sheet, paper) for sheet in placed]
+            size = (turned.width_mm, turned.height_mm)
+            placed = impose(part, *size, turned.unprintable_mm)
+            found += [_sheet(sheet, turned) for sheet in placed]
     return tuple(found)
+
+
+def _fitting(page: Page, paper: Paper) -> Paper | None:
+    """Return *paper* as it has to lie for *page*, None if the page is parted."""
+    if not paper.takes(page) and paper.turned.takes(page):
+        return paper.turned
+    return None if page.may_tile and not paper.takes(page) else paper
 
 
 def tiles(page: Page, paper: Paper) -> Iterator[Page]:
@@ -76,6 +89,7 @@ def _count(length_mm: float, room_mm: float) -> int:
 
 def _both_sides(pages: Sequence[Page], paper: Paper) -> Iterator[Page]:
     """Yield fronts and backs in turn, the backs mirrored as the paper turns on its long edge."""
+    is_upright = paper.height_mm >= paper.width_mm
     fronts: list[Page] = []
     backs: list[Page | None] = []
     for _, run in groupby(pages, lambda page: page.card):
@@ -89,6 +103,8 @@ def _both_sides(pages: Sequence[Page], paper: Paper) -> Iterator[Page]:
         yield _sheet(sheet, paper)
         mirrored = [
             Placed(back, paper.width_mm - p.x_mm - p.page.width_mm, p.y_mm)
+            if is_upright
+            else Placed(back, p.x_mm, paper.height_mm - p.y_mm - p.page.height_mm)
             for p, back in zip(sheet, behind, strict=True)
             if back is not None
         ]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtGui import QPageLayout, QPainter
+from PySide6.QtGui import QPageLayout, QPageSize, QPainter
 from PySide6.QtPrintSupport import QPrinter
 
 from ultraplanner_gui.cards.page import Page
@@ -28,20 +28,32 @@ def print_pages(printer: QPrinter, pages: Sequence[Page], both_sides: bool = Fal
         printer.setDuplex(QPrinter.DuplexMode.DuplexLongSide)
     made = sheets(pages, _paper(printer, both_sides))
     painter = QPainter()
+    if made:
+        _turn(printer, made[0])
     if not painter.begin(printer):
         raise PlanError(
             QT_TRANSLATE_NOOP("Cards", "The printer takes no job. Choose another, or write a PDF.")
         )
     mm = printer.resolution() / MM_PER_INCH
     for number, sheet in enumerate(made):
-        if number and not printer.newPage():
-            painter.end()
-            raise _vanished()
+        if number:
+            _turn(printer, sheet)
+            if not printer.newPage():
+                painter.end()
+                raise _vanished()
         paint_page(painter, sheet, mm)
     is_done = painter.end()
     if not is_done or printer.printerState() is QPrinter.PrinterState.Error:
         raise _vanished()
     return len(made)
+
+
+def _turn(printer: QPrinter, sheet: Page) -> None:
+    """Lay the paper as *sheet* lies."""
+    size = printer.pageLayout().pageSize().size(QPageSize.Unit.Millimeter)
+    lies = (sheet.width_mm > sheet.height_mm) != (size.width() > size.height())
+    orientations = QPageLayout.Orientation
+    printer.setPageOrientation(orientations.Landscape if lies else orientations.Portrait)
 
 
 def _paper(printer: QPrinter, both_sides: bool) -> Paper:
