@@ -15,7 +15,7 @@ from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Block, Done, Gut, Session, week_start
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
 from ultraplanner_gui.plan.course import Course, Offer
-from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.fuel import Carrying, FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
@@ -42,6 +42,10 @@ STATIONS: dict[str, tuple[float | None, float, tuple[Offer, ...]]] = {
     "Old Quarry": (None, 8, (Offer.WATER, Offer.FOOD, Offer.CREW, Offer.MEDICAL)),
     "Weir": (21.5, 4, (Offer.WATER, Offer.FOOD)),
 }
+#: What stands on every table, and what from the evening on besides.
+TABLE = ("cola", "banana", "orange")
+WARM = ("broth-chicken", "rice")
+WARM_FROM_M = 50_000.0
 HARD_NOTES = {
     "Long Ridge": "If the legs turn to wood, then shorten the stride, eat, count 200 steps.",
     "Old Quarry": "If the lamp makes everything far, then look at the next ten metres only.",
@@ -82,6 +86,7 @@ def demo_project(today: date) -> Project:
             fluid_ml_per_h=480.0,
             sodium_mg_per_h=400.0,
             foods=read_foods(resources.path("foods.csv")),
+            carrying=Carrying(bottles=3),
         ),
         notes="Ask the organisers about poles. Book the room for two nights.",
         first_weekday=MONDAY,
@@ -101,6 +106,8 @@ def _course() -> Course:
         cutoff_h, stop_min, offers = STATIONS[station.name]
         cutoff_s = cutoff_h * 3600 if cutoff_h is not None else None
         station = demo_crew.with_errands(station)
+        foods = (*TABLE, *WARM) if station.at_m >= WARM_FROM_M else TABLE
+        station = replace(station, foods=foods)
         stations.append(replace(station, cutoff_s=cutoff_s, stop_s=stop_min * 60, offers=offers))
     course = replace(course, stations=tuple(stations))
     sections = tuple(

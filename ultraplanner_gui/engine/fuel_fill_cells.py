@@ -17,6 +17,7 @@ from ultraplanner_gui.science.fuelling import S_PER_H
 DAY_S = 24.0 * S_PER_H
 MOST_DOSE_MG = 100.0
 DOSE_EVERY_S = 3.0 * S_PER_H
+_SIPS, _HAIR = 4, 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,9 +88,16 @@ def _with_bottles(fuel: FuelPlan, cells: Sequence[Cell]) -> list[Cell]:
     c = fuel.carrying
     room_ml = c.bottles * c.bottle_ml / (1.0 + c.spare)
     found = []
+    step_ml = c.bottle_ml / _SIPS
     for stretch in dry_stretches(cells):
-        hours = sum(cells[c].hours for c in stretch)
-        found += [replace(cells[c], bottle_ml=room_ml * cells[c].hours / hours) for c in stretch]
+        hours = sum(cells[n].hours for n in stretch)
+        so_far = given = 0.0
+        for n in stretch:
+            # In whole sips: what one cell cannot use of its part is there for the next.
+            so_far += room_ml * cells[n].hours / hours
+            part = math.floor((so_far - given) / step_ml + _HAIR) * step_ml
+            given += part
+            found.append(replace(cells[n], bottle_ml=part))
     return found
 
 
