@@ -28,6 +28,11 @@ OTHER = {
     "buildup_lanes": ("-climb", "distance:80"),
     "raceday_lanes": ("in hand:60",),
     "open_storey": "raceday",
+    "plan_view": True,
+    "card_paper": "A4",
+    "card_both_sides": True,
+    "card_light": "red",
+    "card_screens": ("DP-1=4.2500",),
     "motion": False,
 }
 
