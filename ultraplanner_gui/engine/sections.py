@@ -141,14 +141,9 @@ def section_figures(
     for n, section in enumerate(course.sections):
         end_m = ends_m[n]
         station = at_station.get(section.station or "")
-        limit = _limit(course, race, station, end_m)
-        margin_s = next((s for at_m, s, _ in cutoffs if at_m == end_m), None)
-        in_hand_s = min((s for at_m, s, _ in cutoffs if at_m >= end_m), default=None)
+        cutoff_s, is_departure = _limit(course, race, station, end_m)
+        margin_s, in_hand_s, still_s = _margins_at(cutoffs, end_m)
         leave_s = arrive_s[n] + stop_s.get(end_m, 0.0)
-        # An arrival in time is over once one leaves; a cutoff for leaving is not.
-        still_s = min(
-            (s for at_m, s, out in cutoffs if at_m > end_m or (out and at_m == end_m)), default=None
-        )
         figures.append(
             SectionFigures(
                 key=section.key,
@@ -163,12 +158,12 @@ def section_figures(
                 leave_s=leave_s,
                 forecast_s=forecast_s[n],
                 window_s=windows.get(end_m) or arrival_window(forecast_s[n], forecast.finish_s),
-                cutoff_s=limit[0],
-                to_cutoff_s=margin_s if limit[0] is not None else None,
+                cutoff_s=cutoff_s,
+                to_cutoff_s=margin_s if cutoff_s is not None else None,
                 in_hand_s=in_hand_s,
                 is_fixed=section.target_s is not None,
                 forecast_moving_s=forecast_moving_s[n],
-                cutoff_is_departure=limit[1],
+                cutoff_is_departure=is_departure,
                 leave_by_s=None if still_s is None else leave_s + still_s,
                 walk_arrive_by_s=walk_by[n][0] if walk_by else None,
                 walk_leave_by_s=walk_by[n][1] if walk_by else None,
@@ -189,6 +184,19 @@ def _moving(plan: PacePlan, places_m: Sequence[float], arrive_s: Sequence[float]
     spent_s = np.array((0.0, *arrive_s)) - stopped_before(plan.stops, np.array(places_m))
     moving_s: list[float] = np.diff(spent_s).tolist()
     return moving_s
+
+
+def _margins_at(
+    cutoffs: Sequence[tuple[float, float, bool]], end_m: float
+) -> tuple[float | None, float | None, float | None]:
+    """Return the time to the cutoff at a place, the least from there on, and once one leaves.
+
+    An arrival in time is over once one leaves; a cutoff for leaving is not.
+    """
+    own = next((s for at_m, s, _ in cutoffs if at_m == end_m), None)
+    later = [s for at_m, s, _ in cutoffs if at_m >= end_m]
+    leaving = [s for at_m, s, out in cutoffs if at_m > end_m or (out and at_m == end_m)]
+    return own, min(later, default=None), min(leaving, default=None)
 
 
 def _limit(

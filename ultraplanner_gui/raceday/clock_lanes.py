@@ -75,7 +75,8 @@ class InHandLane(RaceLane):
         if is_late or not math.isfinite(spare_s):
             return said
         if spare_s < 0.0:
-            return f"{said}\n{self.tr('From here the rest cannot be walked in.')}"
+            never = self.tr("From here the rest cannot be walked in.")
+            return f"{said}\n{never}"
         walk = self.tr("{0} later the rest can still be walked in, only if well.").format(
             words.duration(spare_s)
         )

@@ -56,7 +56,8 @@ class WarmthLane(RaceLane):
         said = self.tr("{0} when you pass; WBGT about {1}, {2}.").format(
             words.temperature(temperature_c), words.temperature(wbgt_c), self._heat(wbgt_c)
         )
-        return f"{said}\n{QCoreApplication.translate('Plan', WBGT_CAVEAT)}"
+        caveat = QCoreApplication.translate("Plan", WBGT_CAVEAT)
+        return f"{said}\n{caveat}"
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         was, now = (look.race.warmth if look.race else None for look in (before, after))

@@ -146,16 +146,17 @@ def _add_walked(
     words: Words,
 ) -> None:
     """Add how much of the section is walked, and how fast."""
-
-    def walked(look: Outlook, figures: SectionFigures) -> str:
-        far_m, long_s = walked_between(look.walked, figures.start_m, figures.end_m)
-        if far_m < 1.0:
-            return tr("none")
-        return tr("{0} at {1} {2}").format(
-            words.distance(far_m, 1), words.pace(long_s / far_m), words.pace_unit
-        )
-
-    pairs.add(tr("At walking pace"), "walking", (walked(before, was), walked(now, section)))
+    both = [
+        walked_between(look.walked, figures.start_m, figures.end_m)
+        for look, figures in ((before, was), (now, section))
+    ]
+    far = [words.distance(far_m, 1) for far_m, _ in both]
+    pairs.add(tr("At walking pace"), "walking", (far[0], far[1]))
+    if both[1][0] >= 1.0:
+        pace = [
+            f"{words.pace(long_s / max(far_m, 1.0))} {words.pace_unit}" for far_m, long_s in both
+        ]
+        pairs.add(tr("There"), "walking", (pace[0], pace[1]))
 
 
 def _add_latest(

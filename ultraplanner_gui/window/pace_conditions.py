@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QGridLayout,
+    QHBoxLayout,
     QLabel,
     QSpinBox,
     QVBoxLayout,
@@ -206,18 +207,32 @@ class ConditionsForm(QDialog):
         self.coldest_at, self.warmest_at = ClockField(self._upper), ClockField(self._upper)
         self.humidity = WholeField(words, 0, 100, "%", 5, self._upper)
         self.valley = HeightField(words, HIGHEST_VALLEY_M, self._upper)
+        coldest = self._with_hour(self.coldest, self.coldest_at)
+        warmest = self._with_hour(self.warmest, self.warmest_at)
         for label, field in (
-            (self.tr("&Coldest in the valley"), self.coldest),
-            (self.tr("a&t"), self.coldest_at),
-            (self.tr("&Warmest in the valley"), self.warmest),
-            (self.tr("&at"), self.warmest_at),
+            (self.tr("&Coldest in the valley"), coldest),
+            (self.tr("W&armest in the valley"), warmest),
             (self.tr("&Humidity at the warmest"), self.humidity),
             (self.tr("H&eight of that place"), self.valley),
         ):
             self._upper.add(label, field, "valley forecast")
+        self.coldest.setAccessibleName(self.tr("Coldest in the valley"))
+        self.warmest.setAccessibleName(self.tr("Warmest in the valley"))
         self.coldest_at.setAccessibleName(self.tr("Hour of the coldest"))
         self.warmest_at.setAccessibleName(self.tr("Hour of the warmest"))
         self._upper.end()
+
+    def _with_hour(self, degrees: WholeField, hour: ClockField) -> QWidget:
+        """Return both fields beside each other."""
+        pair = QWidget(self._upper)
+        box = QHBoxLayout(pair)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(Space.APART)
+        box.addWidget(degrees, 1)
+        box.addWidget(QLabel(self.tr("at"), pair))
+        box.addWidget(hour, 1)
+        pair.setFocusProxy(degrees)
+        return pair
 
     def _effect_fields(self) -> None:
         words = self._words

@@ -60,7 +60,13 @@ class RunTable(QTableWidget):
         heads.setHighlightSections(False)
         self.verticalHeader().hide()
         self.setTabKeyNavigation(False)
-        self.setEditTriggers(QTableWidget.EditTrigger.AllEditTriggers)
+        triggers = QTableWidget.EditTrigger
+        self.setEditTriggers(
+            triggers.DoubleClicked
+            | triggers.SelectedClicked
+            | triggers.AnyKeyPressed
+            | triggers.EditKeyPressed
+        )
         self.setAccessibleName(self.tr("Past runs"))
         describe(self, self.tr("One run to a line: distance, climb, and time without long stops"))
         for run in runs:
@@ -150,6 +156,8 @@ class PredictForm(QDialog):
         set_topic(self.table, "past runs")
         self.window_line = QLabel("", self)
         self.why = QLabel("", self)
+        self.window_line.setAccessibleName(self.tr("Predicted finish"))
+        self.why.setAccessibleName(self.tr("Why"))
         for label in (self.window_line, self.why):
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

@@ -42,7 +42,7 @@ class ShapeForm(QDialog):
         super().__init__(parent)
         self._project, self._sent = project, sent
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(self.tr("Pace: target and runner"))
+        self.setWindowTitle(self.tr("Pace of target and runner"))
         set_topic(self, "shape of the target")
         self.even = QRadioButton(self.tr("&Even effort from start to finish"), self)
         self.half = QRadioButton(self.tr("&Half of the forecast's fade, the usual"), self)
