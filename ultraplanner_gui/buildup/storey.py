@@ -133,10 +133,13 @@ class BuildUp(QWidget):
         """Open the shelf of kinds beside the day grid."""
         from ultraplanner_gui.buildup.shelf import Shelf
 
+        # Over the whole window: a storey may be lower than the shelf.
+        owner = self.window()
         if self._shelf is None:
-            self._shelf = Shelf(self._document, self.deeds, self.grid, self)
-        grid = self.grid.geometry().translated(self.stack.pos())
-        self._shelf.open_at(grid.left() + Space.CLOSE, grid.bottom())
+            self._shelf = Shelf(self._document, self.deeds, self.grid, owner)
+            self.destroyed.connect(self._shelf.deleteLater)
+        corner = self.grid.mapTo(owner, self.grid.rect().bottomLeft())
+        self._shelf.open_at(corner.x() + Space.CLOSE, corner.y())
 
     def edit_session(self) -> None:
         """Open the editor of the selected session."""

@@ -121,9 +121,14 @@ class BuildUpDeeds(JobDeeds):
 
     @Slot()
     def add_of_kind(self) -> None:
-        if self._window.workplace is not None:
-            self._window.go("sheet")
-            self._window.workplace.buildup.open_shelf()
+        place = self._window.workplace
+        if place is None:
+            return
+        self._window.go("sheet")
+        if not place.buildup.isVisible():
+            place.show_storeys(True, True)
+        place.open_storey("buildup")
+        place.buildup.open_shelf()
 
     @Slot()
     def how_it_went(self) -> None:
