@@ -313,7 +313,7 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "shape_form",
         "race",
-        QT_TRANSLATE_NOOP("Actions", "Pace of "Pace: &target and runner…"target and runner…"),
+        QT_TRANSLATE_NOOP("Actions", "Pace of &target and runner…"),
         "Ctrl+Shift+P",
         WITH_COURSE,
         contexts=("target",),
