@@ -30,7 +30,9 @@ SMALL, LARGE, LARGEST = (1280, 720), (1920, 1080), (2560, 1440)
 STATIONS, STATION_APART_M = 25, 400.0
 DIALOGS = ("race_form", "edit_session", "notes", "history", "fuel_rates", "shortcuts",
            "red_flags", "about", "steps", "crew_form", "type_week_back", "lock_screen",
-           "shape_form", "predict_form", "conditions_form", "beside_rules")  # fmt: skip
+           "shape_form", "predict_form", "conditions_form", "beside_rules", "fill_fuel",
+           "repeat_food", "station_foods", "fuel_habits", "sweat_test",
+           "this_week", "missed_days", "health", "wishes", "candidates", "ground_at_hand")  # fmt: skip
 COURSE_TABLE = (
     "Place;km;Climb;Drop;Cutoff;What is there\n"
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"

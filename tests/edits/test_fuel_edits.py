@@ -1,4 +1,5 @@
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from hypothesis import given
@@ -15,7 +16,8 @@ from ultraplanner_gui.edits.fuel import (
     RemoveItem,
     SetFuelRates,
 )
-from ultraplanner_gui.plan.fuel import FuelItem
+from ultraplanner_gui.edits.fuel_habits import SetStationFoods, SetSweatTests
+from ultraplanner_gui.plan.fuel import FuelItem, SweatTest
 from ultraplanner_gui.plan.message import PlanError
 
 
@@ -109,3 +111,27 @@ def test_rates_reach_their_highest_value_and_no_further(field, highest):
     assert getattr(fuel_after(replace(rates, **{field: highest})), field) == highest
     with pytest.raises(PlanError):
         replace(rates, **{field: highest + 1.0}).apply(PROJECT)
+
+
+def test_more_than_a_litre_an_hour_needs_a_sweat_test_that_shows_it():
+    rates = SetFuelRates(60.0, 1_200.0, 500.0, 900.0, 1_500.0)
+    with pytest.raises(PlanError):
+        rates.apply(PROJECT)
+    tested = SetSweatTests((SweatTest(date(2027, 5, 1), 70.0, 68.4, 0.8, 0.2, 1.5),)).apply(PROJECT)
+    assert rates.apply(tested).fuel.fluid_ml_per_h == 1_200.0
+
+
+def test_impossible_sweat_is_refused_as_a_slip():
+    with pytest.raises(PlanError):
+        SetSweatTests((SweatTest(date(2027, 5, 1), 70.0, 60.0, 0.8, 0.2, 1.5),)).apply(PROJECT)
+
+
+def test_dragging_an_item_that_keeps_its_time_gives_it_no_place():
+    after = MoveItem("item", 4_000.0, at_m=9_000.0).apply(PROJECT)
+    assert after.fuel.item("item").at_m is None
+
+
+def test_food_removed_is_off_every_table():
+    stocked = SetStationFoods("ford", ("gel", "drink")).apply(PROJECT)
+    after = RemoveFood("gel").apply(stocked)
+    assert after.course.station("ford").foods == ("drink",)

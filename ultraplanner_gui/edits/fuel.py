@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
+from ultraplanner_gui.engine.fuel_kit import known_sweat_l_per_h
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
@@ -170,13 +171,7 @@ class SetFuelRates:
                     "Carbohydrate lies between 0 and 120 g/h; more than that has not been studied.",
                 )
             )
-        if not 0.0 <= self.fluid_ml_per_h <= HIGHEST_FLUID_ML_PER_H:
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Edit",
-                    "Fluid lies between 0 and 1000 mL/h; more than you sweat is dangerous.",
-                )
-            )
+        _check_fluid(project.fuel, self.fluid_ml_per_h)
         if not 0.0 <= self.sodium_mg_per_h <= HIGHEST_SODIUM_MG_PER_H:
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "Sodium lies between 0 and 2000 mg/h."))
         if not 0.0 <= self.first_s <= 6 * 3600.0 or not 300.0 <= self.every_s <= 3 * 3600.0:
@@ -253,6 +248,20 @@ class RemoveFood:
         fuel = replace(fuel, foods=tuple(f for f in fuel.foods if f.key != self.food))
         fuel = fuel.with_items(tuple(i for i in fuel.items if i.food != self.food))
         return replace(_off_the_tables(project, self.food), fuel=fuel)
+
+
+def _check_fluid(fuel: FuelPlan, ml_per_h: float) -> None:
+    """Refuse more than 1 L/h unless a test shows that as much is sweated (own rule)."""
+    sweat_l = known_sweat_l_per_h(fuel)
+    most = max(HIGHEST_FLUID_ML_PER_H, 1000.0 * sweat_l if sweat_l is not None else 0.0)
+    if not 0.0 <= ml_per_h <= most:
+        raise PlanError(
+            QT_TRANSLATE_NOOP(
+                "Edit",
+                "Fluid lies between 0 and 1000 mL/h, more only after a sweat test that shows it; "
+                "more than you sweat is dangerous.",
+            )
+        )
 
 
 def _time(at_s: float) -> float:
