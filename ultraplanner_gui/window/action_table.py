@@ -104,7 +104,7 @@ TABLE: tuple[ActionRow, ...] = (
         "candidates",
         "edit",
         QT_TRANSLATE_NOOP("Actions", "Races to &pick from…"),
-        "Ctrl+Shift+P",
+        "Ctrl+Shift+J",
     ),
     ActionRow(
         "ground_at_hand",
