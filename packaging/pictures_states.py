@@ -32,7 +32,8 @@ DIALOGS = ("race_form", "edit_session", "notes", "history", "fuel_rates", "short
            "red_flags", "about", "steps", "crew_form", "type_week_back", "lock_screen",
            "shape_form", "predict_form", "conditions_form", "beside_rules", "fill_fuel",
            "repeat_food", "station_foods", "fuel_habits", "sweat_test",
-           "this_week", "missed_days", "health", "wishes", "candidates", "ground_at_hand")  # fmt: skip
+           "this_week", "missed_days", "health", "wishes",
+           "candidates", "ground_at_hand")  # fmt: skip
 COURSE_TABLE = (
     "Place;km;Climb;Drop;Cutoff;What is there\n"
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"
