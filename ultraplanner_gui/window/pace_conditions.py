@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QCoreApplication, Qt, QTime, QTimer, Slot
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
@@ -136,6 +137,18 @@ class ConditionsForm(QDialog):
         self._say_trouble("")
         self._say_minutes(conditions)
         self._say_warmth(conditions.weather)
+        self._fit()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Be no lower than the wrapped lines need."""
+        box = self.layout()
+        if box is not None:
+            width = max(self.width(), self.minimumWidth())
+            self.setMinimumHeight(max(box.totalHeightForWidth(width), 0))
 
     def _say_minutes(self, conditions: Conditions) -> None:
         project, race = self._outlook.project, self._outlook.race
