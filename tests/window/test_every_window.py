@@ -182,6 +182,7 @@ VIEWS = {
     "food at stations": _dialog("station_foods"),
     "fuel habits": _dialog("fuel_habits"),
     "sweat test": _dialog("sweat_test"),
+    "fuel cautions": _dialog("fuel_cautions"),
     "keys": _dialog("shortcuts"),
     "red flags": _dialog("red_flags"),
     "about": _dialog("about"),

@@ -426,6 +426,14 @@ TABLE: tuple[ActionRow, ...] = (
         WITH_COURSE,
     ),
     ActionRow(
+        "fuel_cautions",
+        "fuel",
+        QT_TRANSLATE_NOOP("Actions", "When it goes wrong, and &cautions…"),
+        "",
+        WITH_COURSE,
+        contexts=("glycogen", "fluid"),
+    ),
+    ActionRow(
         "practice_food",
         "fuel",
         QT_TRANSLATE_NOOP("Actions", "Put practice food on sessi&ons"),
@@ -520,7 +528,7 @@ GROUPS = frozenset(
         *("this_week", "add_session", "cut_sessions", "swap_sessions", "missed_days"),
         "weeks_larger",
         *("free_target", "shape_form", "both_storeys", "by_distance", "theme_system"),
-        *("place_fuel", "add_item", "keep_clock", "practice_food"),
+        *("place_fuel", "add_item", "keep_clock", "fuel_cautions", "practice_food"),
         *("text_larger", "units_metric", "shortcuts", "red_flags"),
     )
 )

@@ -112,6 +112,14 @@ class FuelDeeds(JobDeeds):
             SweatForm(fuel, body_kg, today, words, self._take_fuel, self._window).open()
 
     @Slot()
+    def fuel_cautions(self) -> None:
+        document = self._window.document
+        if document is not None:
+            from ultraplanner_gui.window.fuel_cautions_view import FuelCautions
+
+            FuelCautions(document.outlook, self._window.settings.words(), self._window).open()
+
+    @Slot()
     def keep_clock(self) -> None:
         self._keep(Keep.CLOCK)
 

@@ -52,6 +52,12 @@ class FuelForm(QDialog):
         self.setMinimumWidth(self.width())
         return accept
 
+    def open(self) -> None:
+        """Open it, no smaller than its wrapped lines of text need."""
+        width = self.width()
+        self.setMinimumSize(width, max(self.box.totalHeightForWidth(width), 0))
+        super().open()
+
     def say_trouble(self, text: str) -> None:
         """Say what is wrong and stay open."""
         dress(self._trouble, Pt.TEXT, theme().colours.clay)

@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication
 from ultraplanner_gui.buildup.kinds import FULL, GUTS
 from ultraplanner_gui.edits.block import ChangeSession
 from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.engine.fuel_practice import LEAST_RUN_S, portions_carb_g, practice_portions
+from ultraplanner_gui.engine.fuel_practice import portions_carb_g, practice_portions
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Done, Gut, Kind, Session
 from ultraplanner_gui.plan.fuel import FuelPlan, Portion
@@ -52,7 +52,7 @@ class PracticeRow:
 
 
 def practice_rows(outlook: Outlook) -> tuple[PracticeRow, ...]:
-    """Return every run of an hour or more, and what else has carbohydrate or food on it."""
+    """Return every long run, and what else has carbohydrate or food on it."""
     fuel = outlook.project.fuel
     return tuple(
         PracticeRow(s.key, s, fuel)
@@ -60,12 +60,8 @@ def practice_rows(outlook: Outlook) -> tuple[PracticeRow, ...]:
         if s.carb_g_per_h
         or s.foods
         or (s.done is not None and (s.done.foods or s.done.carb_g))
-        or (s.kind is not Kind.RACE and _says_much(s))
+        or (s.kind.is_long and s.kind is not Kind.RACE)
     )
-
-
-def _says_much(session: Session) -> bool:
-    return session.kind.is_long or (session.kind.is_run and session.duration_s >= LEAST_RUN_S)
 
 
 def portions_text(fuel: FuelPlan, portions: tuple[Portion, ...], words: Words) -> str:
@@ -210,7 +206,7 @@ PRACTICE: TableSpec[PracticeRow] = TableSpec(
         ),
     ),
     rows=practice_rows,
-    empty=lambda outlook: QT_TRANSLATE_NOOP("Tables", "No run of an hour or more yet."),
+    empty=lambda outlook: QT_TRANSLATE_NOOP("Tables", "No long run and nothing to practise yet."),
     hint=QT_TRANSLATE_NOOP(
         "Tables", "Two runs of an hour that sat well show what your gut takes; Fuel offers it."
     ),
