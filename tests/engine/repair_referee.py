@@ -141,6 +141,9 @@ class RepairReferee:
             limit = longest if long_limit == 100 else longest * long_limit * 11 // 1000
             if first_long is not None and first_long.locked:
                 return
+            if first_long is not None:
+                since = [m for day, m in runs if self.returned <= day < first_long.day]
+                limit = max(limit, 11 * max(since, default=0) // 10)
             soon = first_long is not None and (first_long.day - self.returned).days < 14
             if soon and metres(first_long) > max(5_500, limit):
                 yield "first long run", first_long.key
@@ -160,11 +163,13 @@ class RepairReferee:
                 excess = max(0, 10 * metres_was - 8 * old)
                 if to_go <= back and 10 * metres_now > 8 * reference * share / 100 + excess + 10:
                     yield "cutback", to_go
+                if to_go not in self.planned.cutbacks and metres_was:
+                    old = metres_was
                 continue
             excess = max(0, 10 * metres_was - 11 * old)
             if to_go < back and 10 * metres_now > 11 * reference * share / 100 + excess + 10:
                 yield "ramp", to_go
-            broken = to_go in missed and 10 * metres_now < 8 * reference
+            broken = to_go in missed and 10 * metres_now < 8 * reference * share / 100
             if metres_now and not broken:
                 reference = metres_now
                 share = 100 if to_go <= back else share

@@ -75,7 +75,7 @@ def week_plans(task, place, number):
     week = task.weeks[place]
     ways = []
     for day in week.days:
-        choices = [] if day.options[0].kind is Kind.LONG else [None]
+        choices = [None]
         for option in day.options:
             steps = range(option.least, option.most + 1)
             choices += [(option, n, rules.EARLIER * number) for n in steps]
@@ -88,7 +88,7 @@ def week_plans(task, place, number):
         if kinds[1] is Kind.HILLS and kinds[2] is Kind.LONG:
             continue
         volume = sum(m for _, m, _ in runs)
-        (long,) = (m for o, m, _ in runs if o.kind is Kind.LONG)
+        long = sum(m for o, m, _ in runs if o.kind is Kind.LONG)
         easy = [m for o, m, _ in runs if o.kind is Kind.EASY]
         if week.role is Role.LOADING and 100 * long > week.most_share * volume:
             continue
@@ -100,7 +100,8 @@ def week_plans(task, place, number):
             cost += rules.OFF_LONG * off(long, week.long_m, rules.BAND_M)
             cost += rules.SHARE * max(0.0, long - week.usual_share / 100 * volume)
             cost += rules.OFF_TARGET * off(volume, week.target_m, rules.WEEK_BAND_M)
-        key = volume, long, max(m for _, m, _ in runs)
+        cost += rules.LONG_MISSING * (long == 0)
+        key = volume, long, max((m for _, m, _ in runs), default=0)
         best[key] = min(cost, best.get(key, np.inf))
     plans = np.array([(*key, cost) for key, cost in best.items()])
     return plans, number

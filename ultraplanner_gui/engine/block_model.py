@@ -27,6 +27,7 @@ FAR_BREACH = 0.2
 PEAK = 0.1
 LONG = 0.1
 DOWNHILL_MISSING = 120.0
+LONG_MISSING = 400.0
 SHARP_MISSING = 150.0
 PAIR_MISSING = 20.0
 CUTBACK_LOW = 0.3
@@ -192,7 +193,10 @@ def _long_run(model: BlockModel, place: int, week: Week) -> None:
     rows, longs = model.rows, model.of(place, LONG_KINDS)
     if not longs:
         return
-    rows.equal([(p.is_chosen, 1.0) for p in longs], 1.0)
+    chosen = [(p.is_chosen, 1.0) for p in longs]
+    if len(chosen) > 1:
+        rows.row(chosen, most=1.0)
+    rows.shortfall(chosen, 1.0, LONG_MISSING)
     metres = [p.metres for p in longs]
     if week.role is Role.LOADING:
         rows.distance_cost(metres, float(week.long_m), OFF_LONG, BAND_M)

@@ -8,7 +8,6 @@ from datetime import date
 from ultraplanner_gui.engine.block_days import (
     MOST_RUN_DAYS,
     Pattern,
-    Slot,
     is_heavy,
     wants_downhill,
 )
@@ -44,12 +43,11 @@ def notes_of(layout: Layout) -> tuple[Message, ...]:
 def _days_left(layout: Layout) -> Iterator[Message]:
     """Yield why days with time to run hold none, where more than one in ten of them does."""
     request, free, used = layout.request, 0, 0
+    raced = {r.to_go for r in layout.filled.runs if r.kind is Kind.TUNE_UP}
     for frame in layout.weeks.loading:
-        days = [
-            d
-            for d in frame.days
-            if request.free_s(d) >= LEAST_FREE_S and layout.plan.is_run_on(Slot(d, Kind.EASY))
-        ]
+        if raced & {frame.to_go, frame.to_go + 1}:
+            continue
+        days = [d for d in frame.days if request.free_s(d) >= LEAST_FREE_S]
         free += min(MOST_RUN_DAYS, len(days))
         used += len({r.day for r in layout.filled.runs if r.to_go == frame.to_go})
     if 10 * used < 9 * free:
@@ -132,7 +130,8 @@ def _notes(
             notes.append(
                 message(USUAL_UNFIT, Quantity(filled.first_m, "m"), Quantity(usual_m, "m"))
             )
-    if wants_downhill(request) and weeks.loading and not plan.downhill:
+    falls = any(run.kind is Kind.DOWNHILL for run in filled.runs)
+    if wants_downhill(request) and weeks.loading and not falls:
         notes.append(message(NO_DOWNHILL))
     if lives_flat(request.runner) and request.climb_m >= HILLY_PER_M * request.race_m:
         notes.append(message(FLAT_HOME))

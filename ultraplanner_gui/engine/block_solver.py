@@ -28,14 +28,15 @@ class End(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Limits:
-    """How far a search goes; `gap` is relative, at `target` a cost is good enough. The time limit
-    is only a brake.
+    """How far a search goes; `gap` is relative, `slack` the same in units of cost, at `target`
+    a cost is good enough. The time limit is only a brake.
     """
 
     nodes: int
     time_s: float
     gap: float = 0.0
     target: float | None = None
+    slack: float = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +93,7 @@ def _quiet(highspy: Foreign, limits: Limits) -> Foreign:
         ("mip_max_nodes", limits.nodes),
         ("time_limit", limits.time_s),
         ("mip_rel_gap", limits.gap),
+        ("mip_abs_gap", limits.slack),
         ("mip_feasibility_tolerance", 1e-7),
     ):
         highs.setOptionValue(name, value)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from datetime import timedelta
@@ -11,7 +10,9 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_solver import End, Limits, solve
 from ultraplanner_gui.engine.repair_model import (
     LOW_SHARE,
+    STEP_S,
     Mend,
+    RepairModel,
     metres_of,
     planned_volumes,
     repair_model,
@@ -33,16 +34,18 @@ from ultraplanner_gui.engine.repair_rules import (
     Resumption,
     resumption,
 )
-from ultraplanner_gui.engine.repair_start import start_of
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before, within_ten_percent
 
-NODES = 3000
-TIME_S = 1.5
-GAP = 1e-6
+NODES = 5000
+TIME_S = 1.1
+CUT_S = 0.2
+GAP = 0.01
+#: Less than five minutes of one run: no change more or less can hide in it.
+SLACK = 4.9
 MOST_LOADS = 4
 ANEW_DAYS = 22
 #: The last long run is the longest of these days: every other one is a shorter one (own choice).
@@ -52,8 +55,10 @@ BREACH_M = 10.0
 __all__ = ["Absence", "Cause", "Choice", "Repair", "RepairRequest", "repair_block"]
 
 
-def repair_block(block: Block, request: RepairRequest) -> Repair:
+def repair_block(block: Block, request: RepairRequest, time_s: float = TIME_S) -> Repair:
     """Return ways to mend *block* after the absence; takes seconds, so call it off the GUI thread.
+
+    Each way is searched for *time_s* at most; what was not proven by then says so.
 
     Refuses with a sentence where running must not be planned: fever, an injury not cleared.
     Raises PlanError if the days missed are not within the block.
@@ -64,7 +69,7 @@ def repair_block(block: Block, request: RepairRequest) -> Repair:
         return Repair(refusal=message(REST_AND_ASK))
     if absence.cause is Cause.INJURY and not absence.is_cleared:
         return Repair(refusal=message(NOT_CLEARED))
-    return Repair(_choices(_unmarked(block, absence), request), tuple(_advice(request)))
+    return Repair(_choices(_unmarked(block, absence), request, time_s), tuple(_advice(request)))
 
 
 def _check(block: Block, request: RepairRequest) -> None:
@@ -134,7 +139,7 @@ class _Way:
     notes: tuple[Message, ...] = ()
 
 
-def _choices(block: Block, request: RepairRequest) -> tuple[Choice, ...]:
+def _choices(block: Block, request: RepairRequest, time_s: float) -> tuple[Choice, ...]:
     marked = with_missed(block, request.absence)
     ways = [_Way(KEEP, KEEP_WHY)]
     released = _releasable(marked, block, request)
@@ -145,7 +150,7 @@ def _choices(block: Block, request: RepairRequest) -> tuple[Choice, ...]:
     ways.append(_Way(GENTLE, GENTLE_WHY, is_gentle=True))
     choices: list[Choice] = []
     for way in ways:
-        choice = _choice(way, _mend(marked, block, request, way), request)
+        choice = _choice(way, _mend(marked, block, request, way), request, time_s)
         if choice is not None and all(_is_worth(way, choice, c) for c in choices):
             choices.append(choice)
     choices.sort(key=lambda c: (c.kinds_changed, len(c.changes)))
@@ -165,21 +170,22 @@ def _is_worth(way: _Way, choice: Choice, other: Choice) -> bool:
     )
 
 
-def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
-    begin = time.monotonic()
+def _choice(way: _Way, mend: Mend, request: RepairRequest, time_s: float) -> Choice | None:
+    model = repair_model(mend)
+    found = solve(model.rows, Limits(NODES, time_s, slack=SLACK))
+    if not found.values:
+        return None
+    mended = model.mended(found.values)
+    # Few of the shorter runs ever come near the rule; those that do are cut to it afterwards.
     watched: frozenset[str] = frozenset()
-    while True:
+    while new := too_long(mend, mended) - watched:
+        watched |= new
         model = repair_model(mend, watched)
-        left_s = max(0.3, TIME_S - (time.monotonic() - begin))
-        found = solve(model.rows, Limits(NODES, left_s, GAP), start_of(model))
+        _no_more_than(model, mended)
+        found = replace(solve(model.rows, Limits(NODES, CUT_S, GAP)), end=End.NODES)
         if not found.values:
             return None
         mended = model.mended(found.values)
-        # Few of the shorter runs ever come near the rule, so only those that do are held to it.
-        new = too_long(mend, mended) - watched
-        if not new:
-            break
-        watched |= new
     over = max((found.values[c] for c in model.breaches), default=0.0)
     notes = list(way.notes)
     if over > BREACH_M:
@@ -196,6 +202,20 @@ def _choice(way: _Way, mend: Mend, request: RepairRequest) -> Choice | None:
         found.end is End.PROVEN,
         tuple(notes),
     )
+
+
+def _no_more_than(model: RepairModel, mended: Block) -> None:
+    """Let nothing in *model* be more than it is in *mended*."""
+    rows, there = model.rows, {s.key: s for s in mended.sessions}
+    for key, fate in model.fates.items():
+        after = there.get(key)
+        steps = 0.0 if after is None else float(round(after.duration_s / STEP_S))
+        keeps = after is not None and after.kind is fate.session.kind
+        rows.most[fate.keep] = min(rows.most[fate.keep], float(keeps))
+        if keeps:
+            rows.most[fate.kept] = min(rows.most[fate.kept], steps)
+        elif fate.easy is not None and fate.easy_steps is not None and after is not None:
+            rows.most[fate.easy_steps] = min(rows.most[fate.easy_steps], steps)
 
 
 def _stays_far(mend: Mend, mended: Block) -> Iterator[Message]:

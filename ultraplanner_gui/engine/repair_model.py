@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
+from datetime import date
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
 from ultraplanner_gui.engine.weeks import Role
@@ -27,6 +28,10 @@ MINUTE = 1.0
 # Many small cuts rather than one that leaves nothing of a session (own choice).
 LARGE_MINUTE = 3.0
 LITTLE_CUT = 0.25
+# Long runs are what the block is built on: other runs give way before them (own choice).
+LONG_WEIGHT = 4.0
+RACE_FAR = 0.1
+RECENT_SHARE = 0.9
 LEAST_SHARE = 0.5
 EARLIER = 0.01
 BREACH = 20.0
@@ -105,8 +110,6 @@ class Fate:
     easy: int | None
     easy_steps: int | None
     easy_m: int
-    least: int
-    easy_least: int = LEAST_STEPS
 
     @property
     def metres(self) -> list[Term]:
@@ -197,6 +200,7 @@ def repair_model(mend: Mend, watched: frozenset[str] = frozenset()) -> RepairMod
     volumes = _weeks(model)
     _taper(model, volumes)
     _single_runs(model, watched)
+    _reach_for_races(model)
     return model
 
 
@@ -248,14 +252,15 @@ def _fate(model: RepairModel, session: Session, earlier: float) -> Fate:
     rows.row([*terms, (changed, float(steps - least))], least=0.0)
     rows.row([*terms, (changed, -float(max(most - steps, 0)))], most=0.0)
     minutes = STEP_S / 60.0
-    size = rows.column(0.0, LITTLE_CUT * steps, MINUTE * minutes)
-    large = rows.column(cost=LARGE_MINUTE * minutes)
+    weight = LONG_WEIGHT * minutes if session.kind in LONG_KINDS else minutes
+    size = rows.column(0.0, LITTLE_CUT * steps, MINUTE * weight)
+    large = rows.column(cost=LARGE_MINUTE * weight)
     rows.row([*terms, (size, 1.0), (large, 1.0)], least=0.0)
     rows.row([*terms, (size, -1.0), (large, -1.0)], most=0.0)
     if not heavy:
-        return Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0, least)
+        return Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0)
     return _easy_too(
-        model, Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0, least), eased
+        model, Fate(session, step_m, offset_m, steps, keep, kept, None, None, 0), eased
     )
 
 
@@ -358,7 +363,8 @@ def _weeks(model: RepairModel) -> dict[int, _Volume]:
     reference = _Volume((), float(mend.yardstick_m))
     growth = mend.first_growth
     was = mend.yardstick_m
-    first = max((mend.to_go(f.session) for f in model.fates.values()), default=-1)
+    returned = date.fromordinal(mend.returned)
+    first = weeks_to_go(returned, mend.race.day, mend.first_weekday)
     for to_go in range(first, mend.block.taper_weeks - 1, -1):
         volume = volumes.get(to_go, _Volume((), 0.0))
         role = mend.roles.get(to_go, Role.LOADING)
@@ -425,7 +431,7 @@ def _under(
     model: RepairModel, volume: _Volume, reference: _Volume, share: float, excess: float
 ) -> None:
     """Keep *volume* to *share* of *reference*, or as far above it as it was."""
-    if not volume.terms:
+    if not volume.terms and not volume.fixed_m:
         return
     terms = [*volume.times(10.0), *reference.times(-10.0 * share)]
     if volume.fixed_m:
@@ -476,13 +482,37 @@ def _single_runs(model: RepairModel, watched: frozenset[str]) -> None:
     planned = {s.key: s for s in mend.planned.sessions}
     for n, fate in enumerate(fates):
         at = fate.session.day.toordinal()
+        fixed = fixed_longest(mend, model.fates, at)
+        excess = _excess(mend, planned[fate.session.key], planned.values())
         if not (fate.session.kind in LONG_KINDS or fate.session.key in watched):
+            # While it is recent, shorter runs go by what was run before the break: no choices then.
+            if fixed >= RECENT_SHARE * mend.long_m:
+                own = [(c, 10.0 * f) for c, f in fate.metres]
+                model.rows.row(own, most=11.0 * fixed + excess)
             continue
         sources = [f for f in fates[:n] if 1 <= at - f.session.day.toordinal() <= WINDOW_DAYS]
         sources.sort(key=lambda f: (-f.session.distance_m, -f.session.day.toordinal()))
-        fixed = fixed_longest(mend, model.fates, at)
-        excess = _excess(mend, planned[fate.session.key], planned.values())
         _within(model, fate, sources[:SOURCES], fixed, excess)
+
+
+def _reach_for_races(model: RepairModel) -> None:
+    """Charge what a race or locked run ahead is too long for, by the long runs before it."""
+    mend, rows, fates = model.mend, model.rows, model.fates
+    for session in mend.block.sessions:
+        at, metres = session.day.toordinal(), metres_of(session)
+        if session.key in fates or at < mend.free_from or not metres:
+            continue
+        fixed = fixed_longest(mend, fates, at)
+        sources = [f for f in fates.values() if 1 <= at - f.session.day.toordinal() <= WINDOW_DAYS]
+        sources.sort(key=lambda f: (-f.session.distance_m, -f.session.day.toordinal()))
+        if 10 * metres <= 11 * fixed or not sources:
+            continue
+        over = rows.column(cost=RACE_FAR)
+        choices = [rows.choice() for _ in sources[:SOURCES]]
+        for choice, source in zip(choices, sources, strict=False):
+            reach = [(c, 11.0 * f) for c, f in source.metres]
+            rows.row([*reach, (over, 10.0), (choice, -10.0 * metres)], least=0.0)
+        rows.equal([(choice, 1.0) for choice in choices], 1.0)
 
 
 def _longest(sessions: Iterable[Session], at: int) -> float:

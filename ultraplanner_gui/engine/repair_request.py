@@ -79,8 +79,9 @@ class Cost:
 class Choice:
     """One way to mend a block, ready to be put in with `edits.block.ReplaceBlock`.
 
-    `name` is short, `why` one sentence. `is_proven` says that no way with fewer changes keeps
-    the rules of this choice; else it is the best found. `notes` name what could not be kept.
+    `name` is short, `why` one sentence. `is_proven` says that no way that changes less
+    keeps the rules of this choice (what counts more and less: `engine.repair_model`); else it is
+    the best found. `notes` name what could not be kept.
     """
 
     name: Message
