@@ -1,5 +1,6 @@
 """Races to pick from, side by side."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
@@ -21,7 +22,8 @@ FIFTY = Candidate("", "Lowland", TODAY + timedelta(weeks=20), 52_000.0, 600.0, 6
 
 @pytest.fixture
 def page(qtbot):
-    document = Document(None, demo_project(TODAY), lambda: TODAY)
+    project = replace(demo_project(TODAY), candidates=())
+    document = Document(None, project, lambda: TODAY)
     page = CandidatesPage(document, Words)
     qtbot.addWidget(page)
     page.show()

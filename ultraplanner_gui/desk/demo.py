@@ -7,15 +7,18 @@ from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from ultraplanner_gui.desk import demo_crew, resources
-from ultraplanner_gui.engine.block import BlockRequest, build_block
+from ultraplanner_gui.engine.block import build_block
+from ultraplanner_gui.engine.first_plan import request_of
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.exchange.foods_in import read_foods
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Block, Done, Gut, Session, week_start
+from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
 from ultraplanner_gui.plan.course import Course, Offer
 from ultraplanner_gui.plan.fuel import Carrying, FuelPlan
+from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
@@ -64,6 +67,12 @@ RUNNER = Runner(
     available_s=(0.0, 5400.0, 6300.0, 4500.0, 3600.0, 28_800.0, 10_800.0),
     long_day=SATURDAY,
     carb_g_per_h=40.0,
+    grounds=(
+        GroundAtHand("quarry", GroundKind.HILL, "Quarry lane", 900.0, 92.0),
+        GroundAtHand("steps", GroundKind.STAIRS, "Church steps", 45.0, 18.0),
+        GroundAtHand("mill", GroundKind.TREADMILL, "Treadmill at work", most_gradient=0.12),
+        GroundAtHand("canal", GroundKind.PATH, "Canal path"),
+    ),
 )
 
 
@@ -91,6 +100,7 @@ def demo_project(today: date) -> Project:
         notes="Ask the organisers about poles. Book the room for two nights.",
         first_weekday=MONDAY,
         conditions=CONDITIONS,
+        candidates=_candidates(race_day),
     )
     outlook = derive(project, None, today)
     assert outlook.target is not None
@@ -116,25 +126,32 @@ def _course() -> Course:
     return replace(course, sections=sections)
 
 
+def _candidates(race_day: date) -> tuple[Candidate, ...]:
+    """Return two other races the runner thought of."""
+    stops = (
+        CandidateStop(24_000.0, 5.0 * 3600, 900.0),
+        CandidateStop(41_000.0, 9.5 * 3600, 1_700.0),
+    )
+    near = race_day - timedelta(weeks=4)
+    return (
+        Candidate(
+            *("moor", "Moor Sixty", near, 60_000.0, 2_200.0, 2_200.0, 14 * 3600.0, 7 * 3600.0),
+            stops,
+            note="A day out; the train goes there.",
+        ),
+        Candidate(
+            *("coast", "Coast Hundred Miles", race_day + timedelta(weeks=16)),
+            *(161_000.0, 4_600.0, 4_600.0, 36 * 3600.0, 12 * 3600.0),
+        ),
+    )
+
+
 def _block(project: Project, outlook: Outlook) -> Block:
-    assert outlook.profile is not None
     race_week = week_start(project.race.day, MONDAY)
+    first_day = race_week - timedelta(weeks=WEEKS_IN_ALL - 1)
     tune_up = race_week - timedelta(weeks=TUNE_UP_WEEK) + timedelta(days=SATURDAY)
-    return build_block(
-        BlockRequest(
-            first_day=race_week - timedelta(weeks=WEEKS_IN_ALL - 1),
-            race_day=project.race.day,
-            race_m=outlook.profile.length_m,
-            climb_m=outlook.profile.ascent_m,
-            drop_m=outlook.profile.descent_m,
-            race_s=GOAL_S,
-            runner=project.runner,
-            first_weekday=MONDAY,
-            dark_s=sum(s.end_s - s.start_s for s in outlook.light if s.kind == "dark"),
-            carb_target_g_per_h=project.fuel.carb_g_per_h,
-            tune_ups=((tune_up, TUNE_UP_M),),
-        )
-    ).block
+    request = request_of(project, outlook, first_day)
+    return build_block(replace(request, tune_ups=((tune_up, TUNE_UP_M),))).block
 
 
 def _lived(block: Block, today: date) -> Block:

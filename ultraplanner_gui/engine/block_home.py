@@ -22,6 +22,7 @@ from ultraplanner_gui.science.gradient_cost import pace_cost
 UP, DOWN, LEVEL = 5, 1, 3
 NEAR_HOME = (Kind.EASY, Kind.RECOVERY, Kind.TEMPO, Kind.INTERVALS)
 LEAST_LOOP_M = 20.0
+RUNNABLE = 0.30
 LEAST_M = 50.0
 STEP_M = 10.0
 
@@ -81,7 +82,7 @@ def _at_home(session: Session, request: BlockRequest) -> Session:
 def _best(found: Sequence[StandIn], kind: Kind) -> StandIn | None:
     if kind is Kind.DOWNHILL:
         down = [s for s in found if s.drop_m >= LEAST_M]
-        return max(down, key=lambda s: (s.drop_m, s.match), default=None)
+        return max(down, key=lambda s: (s.steepest <= RUNNABLE, s.drop_m, s.match), default=None)
     return next((s for s in found if s.climb_m >= LEAST_M), None)
 
 

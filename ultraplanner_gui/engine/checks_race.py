@@ -153,23 +153,23 @@ SURFACE_TEXT = QT_TRANSLATE_NOOP(
 )
 DARK_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "{0} runs in the dark, {1} in all, for {2} of dark in the race; {3} or more are meant. Take a "
+    "Runs in the dark: {0}, {1} in all, for {2} of dark in the race; {3} or more are meant. Take a "
     "spare lamp, tell someone.",
 )
 SPARE_TEXT = QT_TRANSLATE_NOOP(
-    "Checks", "{0} weeks are to spare for illness and life; {1} or more are meant."
+    "Checks", "Weeks to spare for illness and life: {0}; {1} or more are meant."
 )
 SPARE_NONE = QT_TRANSLATE_NOOP(
-    "Checks", "No week is to spare: {0} more would be needed for all that is asked."
+    "Checks", "No week to spare. Weeks missing for all that is asked: {0}."
 )
 FASTED_ASK = QT_TRANSLATE_NOOP(
     "Checks", "Fasted runs are only for those with nothing to ask a doctor about."
 )
 FASTED_WRONG = QT_TRANSLATE_NOOP(
     "Checks",
-    "{0} fasted runs are not easy, over 90 minutes, in the heat, in race week or on two days "
-    "running.",
+    "Fasted runs that are not easy, over 90 minutes, in the heat, in race week or on two days "
+    "running: {0}.",
 )
 FASTED_TEXT = QT_TRANSLATE_NOOP(
-    "Checks", "{0} fasted runs, all easy. Carry 25 g of sugar and eat within the hour after."
+    "Checks", "Fasted runs, all easy: {0}. Carry 25 g of sugar and eat within the hour after."
 )

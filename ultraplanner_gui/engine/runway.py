@@ -339,7 +339,7 @@ def _reason(
 
 
 LATER_RACE = QT_TRANSLATE_NOOP(
-    "Runway", "A race {0} weeks later leaves time for all that is asked."
+    "Runway", "Weeks by which a race would have to be later for all that is asked: {0}."
 )
 SHORTER_RACE = QT_TRANSLATE_NOOP(
     "Runway",

@@ -86,6 +86,11 @@ class StandIn:
     match: float
     cannot: tuple[Message, ...] = ()
 
+    @property
+    def steepest(self) -> float:
+        """Steepest gradient of its parts, up or down; stairs are steeper than one runs down."""
+        return max(abs(r.gradient) for r in self.repeats)
+
 
 def stretch_of(profile: Profile, pace: PacePlan, start_m: float, end_m: float) -> Stretch:
     """Return what the race from *start_m* to *end_m* asks at the times of *pace*, without stops."""
