@@ -163,6 +163,7 @@ VIEWS = {
     "missed days": _dialog("missed_days"),
     "health": _dialog("health"),
     "wishes": _dialog("wishes"),
+    "tune-up race": _dialog("tune_up"),
     "ground at hand": _dialog("ground_at_hand"),
     "races to pick from": _dialog("candidates"),
     "crew and lists": _dialog("crew_form"),

@@ -4,12 +4,14 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
-from PySide6.QtCore import QDate
+from PySide6.QtCore import QDate, QTime
 
+from ultraplanner_gui.buildup.tune_up_form import TuneUpForm
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.repair_request import Absence, Cause, Change, Choice, Cost, Repair
+from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.runner import Health
 from ultraplanner_gui.window.health_form import HealthForm
@@ -219,3 +221,36 @@ def test_fasted_runs_stay_off_until_health_is_clear(qtbot, document):
     clear = WishesForm(document, Words())
     qtbot.addWidget(clear)
     assert clear.wishes.fasted.isEnabled()
+
+
+def test_hours_of_the_runs_are_kept_unless_changed(qtbot, document):
+    form = WishesForm(document, Words())
+    qtbot.addWidget(form)
+    assert form.runner().start_s == document.project.runner.start_s
+    form.figures.starts[0].setTime(QTime(6, 15))
+    assert form.runner().start_s[:5] == (6.25 * 3600.0,) * 5
+    assert form.runner().start_s[5:] == document.project.runner.start_s[5:]
+
+
+def test_a_tune_up_race_comes_in_with_a_likely_time(qtbot, document):
+    day = TODAY + timedelta(weeks=5)
+    form = TuneUpForm(document, day, Words())
+    qtbot.addWidget(form)
+    form.distance.set_metres(42_000.0)
+    form.climb.set_metres(900.0)
+    form.keep.click()
+    new = next(
+        s for s in document.project.block.on(day) if s.kind is Kind.TUNE_UP and s.climb_m == 900.0
+    )
+    # A metre of climb as eight along, four fifths of easy speed kept: engine.candidates.
+    easy = document.project.runner.easy_mps
+    assert new.duration_s == pytest.approx((42_000.0 + 8 * 900.0) / (0.8 * easy))
+    assert document.undo_stack.count() == 1
+
+
+def test_a_tune_up_race_after_the_race_is_refused(qtbot, document):
+    form = TuneUpForm(document, document.project.race.day + timedelta(days=1), Words())
+    qtbot.addWidget(form)
+    form.keep.click()
+    assert document.undo_stack.count() == 0
+    assert form.trouble.text()

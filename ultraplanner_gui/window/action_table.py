@@ -100,6 +100,7 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Wishes and days &away…"),
         "Ctrl+Shift+R",
     ),
+    ActionRow("tune_up", "edit", QT_TRANSLATE_NOOP("Actions", "Add a &tune-up race…")),
     ActionRow(
         "candidates",
         "edit",

@@ -181,6 +181,16 @@ class BuildUpDeeds(JobDeeds):
             WishesForm(self._window.document, words, self._window).open()
 
     @Slot()
+    def tune_up(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is not None and document is not None:
+            from ultraplanner_gui.buildup.tune_up_form import TuneUpForm
+
+            day = place.buildup.grid.day or document.before.today
+            words = self._window.settings.words()
+            TuneUpForm(document, max(day, document.before.today), words, self._window).open()
+
+    @Slot()
     def candidates(self) -> None:
         if self._window.document is not None:
             from ultraplanner_gui.window.candidates_page import CandidatesPage

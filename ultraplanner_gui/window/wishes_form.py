@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from PySide6.QtCore import QDate, Qt, Signal, Slot
+from PySide6.QtCore import QDate, Qt, QTime, Signal, Slot
 from PySide6.QtWidgets import (
     QBoxLayout,
     QCheckBox,
@@ -29,6 +29,7 @@ from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.runner import Health, Runner
 from ultraplanner_gui.plan.wishes import Ask, Away, Ramp, Wishes, Yardstick
 from ultraplanner_gui.widgets.fields import (
+    ClockField,
     DateField,
     DurationField,
     HeightField,
@@ -151,7 +152,17 @@ class _Figures(FormColumn):
             runner.wishes.yardstick,
         )
         self.add(self.tr("&Volume counted by"), self.yardstick, FIGURES)
+        self.starts = tuple(ClockField(self) for _ in range(2))
+        for field, weekday in zip(self.starts, (0, 5), strict=True):
+            field.setTime(QTime(0, 0).addSecs(round(runner.start_s[weekday])))
+        self.add(self.tr("Runs start, &Mon to Fri"), self.starts[0], FIGURES)
+        self.add(self.tr("R&uns start, Sat and Sun"), self.starts[1], FIGURES)
+        self._starts_shown = self._starts()
         self.end()
+
+    def _starts(self) -> tuple[float, ...]:
+        week, weekend = (float(QTime(0, 0).secsTo(f.time())) for f in self.starts)
+        return (*(week,) * 5, weekend, weekend)
 
     def taken(self, runner: Runner) -> Runner:
         """Return *runner* with the figures of the fields."""
@@ -163,6 +174,7 @@ class _Figures(FormColumn):
             runner,
             weekly_s=self.week.value_s or 0.0,
             longest_s=self.longest.value_s or 0.0,
+            start_s=runner.start_s if self._starts() == self._starts_shown else self._starts(),
             longest_drop_m=runner.longest_drop_m if same_drop else self.drop.metres,
             hill_m_per_h=runner.hill_m_per_h if hill == round(runner.hill_m_per_h) else float(hill),
         )
