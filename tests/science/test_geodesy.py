@@ -6,7 +6,7 @@ from geographiclib.geodesic import Geodesic
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ultraplanner_gui.science.geodesy import distance_along, distance_between
+from ultraplanner_gui.science.geodesy import distance_along, distance_between, local_plane
 
 # Karney 2013, J Geodesy 87:43-55: the first is the example of the geographiclib documentation,
 # nearly opposite on the globe, where Lambert's formula is worst; the others computed with
@@ -69,3 +69,33 @@ def test_nothing_is_counted_across_a_gap():
     along = distance_along(lat, lon, gaps=(2,))
     assert along[2] == along[1]
     assert along[3] == pytest.approx(along[1] * 2, rel=1e-4)
+
+
+@given(
+    st.floats(-89.5, 89.5),
+    st.floats(-180, 180),
+    st.lists(st.tuples(st.floats(0, 360), st.floats(1_000, 60_000)), min_size=3, max_size=8),
+)
+def test_the_plane_keeps_distances_and_directions(lat, lon, ways):
+    # Karney 2013, J Geodesy 87:43-55, by geographiclib.
+    points = [Geodesic.WGS84.Direct(lat, lon, azimuth, m) for azimuth, m in ways]
+    latitude = np.array([p["lat2"] for p in points])
+    longitude = np.array([p["lon2"] for p in points])
+    east, north = local_plane(latitude, longitude)
+    for a in range(len(points)):
+        for b in range(a):
+            ends = latitude[a], longitude[a], latitude[b], longitude[b]
+            geodesic_m = Geodesic.WGS84.Inverse(*ends)["s12"]
+            drawn_m = math.hypot(east[a] - east[b], north[a] - north[b])
+            assert drawn_m == pytest.approx(geodesic_m, rel=2e-3, abs=0.5)
+
+
+def test_north_is_up_on_the_plane_and_the_date_line_does_not_tear_it():
+    east, north = local_plane(np.array([-16.0, -16.0, -15.9]), np.array([179.95, -179.95, 179.95]))
+    assert east[1] - east[0] == pytest.approx(
+        Geodesic.WGS84.Inverse(-16.0, 179.95, -16.0, -179.95)["s12"], rel=1e-4
+    )
+    assert north[2] - north[0] == pytest.approx(
+        Geodesic.WGS84.Inverse(-16.0, 179.95, -15.9, 179.95)["s12"], rel=1e-4
+    )
+    assert abs(east[2] - east[0]) < 20.0

@@ -1,4 +1,4 @@
-"""The title of race day, and whether it runs by distance or by clock."""
+"""The title of race day, whether it runs by distance or by clock, and whether the plan is seen."""
 
 from __future__ import annotations
 
@@ -13,9 +13,11 @@ from ultraplanner_gui.widgets.tokens import Pt, Space
 
 
 class TitleRow(QWidget):
-    """Title and two buttons; the rest of the row is free for the figures at the cursor."""
+    """Title and three buttons; the rest of the row is free for the figures at the cursor."""
 
     chosen = Signal(str)
+    #: The user wants the plan view shown or hidden.
+    plan_wanted = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -40,6 +42,13 @@ class TitleRow(QWidget):
             self.buttons[measure] = button
             row.addWidget(button)
         self.buttons["distance"].setChecked(True)
+        row.addSpacing(Space.NEAR)
+        self.plan = QPushButton(self.tr("plan view"), self)
+        self.plan.setCheckable(True)
+        self.plan.setFlat(True)
+        self.plan.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.plan.clicked.connect(self.plan_wanted)
+        row.addWidget(self.plan)
         row.addStretch(1)
         self._dress()
         theme().changed.connect(self._dress)
@@ -51,7 +60,7 @@ class TitleRow(QWidget):
     @property
     def free_left(self) -> int:
         """Where, past title and buttons, the row is free."""
-        return self.buttons["clock"].geometry().right() + round(theme().px(10.0))
+        return self.plan.geometry().right() + round(theme().px(10.0))
 
     @Slot()
     def _dress(self) -> None:

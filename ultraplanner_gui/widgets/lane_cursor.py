@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import NamedTuple
 
-from PySide6.QtCore import QObject, QRect
+from PySide6.QtCore import QObject, QRect, Signal
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.widgets.lane_overlays import HairLine, Readout
@@ -26,6 +26,9 @@ class LaneCursor(QObject):
     None standing for no x yet; `host` is the part over which the figures stand, from `free_left`
     on.
     """
+
+    #: It stands at a `Spot`, or with None nowhere.
+    moved = Signal(object)
 
     def __init__(
         self,
@@ -64,6 +67,7 @@ class LaneCursor(QObject):
     def renew(self) -> Spot | None:
         """Say anew what is at the cursor; return it."""
         spot = self._spot_at(self.x) if self.x is not None else None
+        self.moved.emit(spot)
         if spot is None:
             self.line.hide()
             self.readout.hide()
