@@ -1,10 +1,12 @@
 """Days missed, from the form to one step in the build-up."""
 
+import re
 from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 from PySide6.QtCore import QDate, QTime
+from PySide6.QtWidgets import QAbstractButton, QLabel
 
 from ultraplanner_gui.buildup.tune_up_form import TuneUpForm
 from ultraplanner_gui.desk.demo import demo_project
@@ -254,3 +256,16 @@ def test_a_tune_up_race_after_the_race_is_refused(qtbot, document):
     form.keep.click()
     assert document.undo_stack.count() == 0
     assert form.trouble.text()
+
+
+def test_mnemonics_of_the_forms_are_each_given_once(qtbot, document):
+    for form in (
+        WishesForm(document, Words()),
+        TuneUpForm(document, TODAY, Words()),
+        RepairForm((TODAY, TODAY), Words()),
+        HealthForm(document, lambda: None),
+    ):
+        qtbot.addWidget(form)
+        texts = [w.text() for kind in (QLabel, QAbstractButton) for w in form.findChildren(kind)]
+        letters = [re.search("&(.)", text)[1].casefold() for text in texts if "&" in text]
+        assert sorted(letters) == sorted(set(letters)), type(form).__name__

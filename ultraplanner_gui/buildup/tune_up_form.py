@@ -35,6 +35,7 @@ from ultraplanner_gui.wording.words import Words
 TOPIC = Kind.TUNE_UP.value
 LEAST_M, MOST_M, MOST_CLIMB_M = 1_000.0, 300_000.0, 20_000.0
 USUAL_M = 30_000.0
+WIDTH_PX = 340.0
 EFFORT = 7
 #: From here on, as climb over distance, the ground goes up and down; our own choice.
 HILLY = 0.006
@@ -91,6 +92,7 @@ class TuneUpForm(QDialog):
         box.setSpacing(Space.APART)
         for widget in (fields, self.trouble, buttons):
             box.addWidget(widget)
+        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
 
     def session(self) -> Session:
         """Return what the fields say; without a time the likely one."""

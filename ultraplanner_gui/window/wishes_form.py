@@ -226,7 +226,7 @@ class _WishFields(FormColumn):
         self.add(self.tr("Cr&oss-training"), self.cross, WISHES)
         self.add(self.tr("&Fasted easy runs"), self.fasted, WISHES)
         self.fasted.setEnabled(runner.health is Health.CLEAR)
-        self.heat = self._tick(self.tr("&Heat days"), wishes.heat_days)
+        self.heat = self._tick(self.tr("H&eat days"), wishes.heat_days)
         self.heat.setEnabled(runner.health is Health.CLEAR)
         self.add_note(
             self.tr(
@@ -236,7 +236,7 @@ class _WishFields(FormColumn):
         )
         self.back = self._tick(self.tr("Back-to-bac&ks"), wishes.back_to_back)
         self.night = self._tick(self.tr("&Night runs"), wishes.night_runs)
-        self.mind = self._tick(self.tr("&Mental rehearsal"), wishes.mind)
+        self.mind = self._tick(self.tr("Mental &rehearsal"), wishes.mind)
         self.add_ticks(self.back, self.night)
         self.add_ticks(self.mind, self.heat)
         self.end()
