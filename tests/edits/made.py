@@ -184,7 +184,7 @@ EDITS = (
     (block.MarkDone("easy", DONE), {"block"}),
     (block.MarkMissed("easy"), {"block"}),
     (block.ReplaceBlock(replace(BLOCK, first_week=5)), {"block"}),
-    (better_block.TakeBetterBlock(BLOCK, replace(BLOCK, first_week=6)), {"block"}),
+    (better_block.TakeBetterBlock(BLOCK, replace(BLOCK, first_week=7)), {"block"}),
     (block_moves.MoveSessions(("easy", "hills"), 3), {"block"}),
     (block_moves.CopySessions(("easy", "run"), 14), {"block"}),
     (block_moves.PasteSessions((PLANNED, HILLS), RUN_DAY), {"block"}),

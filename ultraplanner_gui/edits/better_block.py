@@ -25,7 +25,7 @@ class TakeBetterBlock:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        for session in self.better.sessions:
+        for session in (*self.built.sessions, *self.better.sessions):
             check_session(session)
         block = self._rebased(project.block)
         if block is None:
