@@ -26,7 +26,7 @@ STATIONS = (
     AidStation(
         *("barn", "Barn", 40_000.0, None, 600.0, (Offer.WATER, Offer.DROP_BAG)), kit=(Kit.SHOES,)
     ),
-    AidStation("hut", "Hut", 60_000.0, offers=(), foods=("gel",)),
+    AidStation("hut", "Hut", 60_000.0, offers=(Offer.FOOD,), foods=("gel",)),
 )
 
 

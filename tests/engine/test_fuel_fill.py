@@ -4,9 +4,10 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from ultraplanner_gui.engine import fuel_fill
 from ultraplanner_gui.engine.fuel_fill import CARB_BAND, FLUID_BAND, SODIUM_BAND, fill_to_target
 from ultraplanner_gui.engine.fuel_fill_cells import fill_cells
 from ultraplanner_gui.engine.fuel_fill_why import legs
@@ -41,6 +42,12 @@ KIT = (
     *("potato-salted", "jam-sandwich", "pretzels", "raisins", "rice", "broth-chicken", "cola"),
     "orange",
 )
+
+
+@pytest.fixture(autouse=True)
+def unhurried(monkeypatch):
+    """The brake on time is for people who wait; here it would make answers hang on the machine."""
+    monkeypatch.setattr(fuel_fill, "_LIMITS", replace(fuel_fill._LIMITS, time_s=60.0))
 
 
 @pytest.fixture
@@ -161,7 +168,9 @@ def test_the_same_asked_twice_is_the_same_answer(race):
     assert _filled(race)[1].items == _filled(race)[1].items
 
 
-@settings(max_examples=6, deadline=None)
+@settings(
+    max_examples=6, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
+)
 @given(st.floats(30.0, 90.0), st.floats(300.0, 700.0))
 def test_fluid_never_passes_what_is_safe(course_of, carb, fluid):
     course = course_of(40_000.0, STATIONS[:1])

@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from ultraplanner_gui.engine.fuel_fill_cells import has_tap
 from ultraplanner_gui.engine.fuel_kit import dry_weight_g
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Course
@@ -131,7 +132,7 @@ class _Place:
 
     @property
     def has_tap(self) -> bool:
-        return self.station is None or Offer.WATER in self.station.offers
+        return self.station is None or has_tap(self.station)
 
     def has(self, food: Food) -> bool:
         return self.station is not None and food.key in self.station.foods

@@ -84,10 +84,18 @@ def fill_cells(
     return _with_caffeine(fuel, cells, body_kg)
 
 
+def has_tap(station: AidStation) -> bool:
+    """Whether there is water: said so, or nothing said of what there is."""
+    return Offer.WATER in station.offers or not station.offers
+
+
 def _with_bottles(fuel: FuelPlan, cells: Sequence[Cell]) -> list[Cell]:
+    if not any(cell.has_tap for cell in cells):
+        # Nobody knows where water is; the bottles cannot be held against that.
+        return list(cells)
     c = fuel.carrying
     room_ml = c.bottles * c.bottle_ml / (1.0 + c.spare)
-    found = []
+    found: list[Cell] = []
     step_ml = c.bottle_ml / _SIPS
     for stretch in dry_stretches(cells):
         hours = sum(cells[n].hours for n in stretch)
@@ -123,7 +131,7 @@ def _cut(
                 place_m=end.at_m if end is not None else None,
                 name=station.name if station is not None else "",
                 table=end.foods if end is not None else (),
-                has_tap=end is not None and Offer.WATER in end.offers,
+                has_tap=end is not None and has_tap(end),
                 since_supply_h=max(inside[0] - supplied_s, 0.0) / S_PER_H,
             )
         )
