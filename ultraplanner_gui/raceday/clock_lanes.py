@@ -185,7 +185,7 @@ class InHandLane(RaceLane):
         metrics = look.metrics(UNIT_PT)
         width, height = metrics.horizontalAdvance(text), metrics.height()
         risen = next((p.x() for p in points if p.y() < body.bottom() - 1.0), None)
-        if risen is None or risen - width - 6.0 < body.left() or body.height() < 2.0 * height:
+        if risen is None or risen - width - 6.0 < body.left() or body.height() < 3.0 * height:
             return
         place = QRectF(risen - width - 4.0, body.bottom() - height, width, height)
         draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
