@@ -84,7 +84,7 @@ class BlockDeeds(JobDeeds):
         if exact.is_braked:
             brake = self.tr("The search was stopped by its time limit.")
             text = f"{text} {brake}"
-        gap = self.tr("No block can be better by more than {0} of its cost.")
+        gap = self.tr("By what the search counts, none is better by more than {0}.")
         return f"{text} {gap.format(words.percent(100.0 * exact.gap, 1))}"
 
     def _say_notes(self, notes: Sequence[Message]) -> None:
