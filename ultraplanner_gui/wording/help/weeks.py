@@ -309,7 +309,9 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "By fixed rules, so the same answers give the same block. It starts from what you run "
-            "now: your last loading week and the longest run of the last 30 days.",
+            "now: your last loading week and the longest run of the last 30 days. Then a search "
+            "goes on for one that comes nearer to what the race asks, by the same rules and on your "
+            "days. It is offered, never put in by itself, with how much better any could still be.",
         ),
         (
             choice(
@@ -326,7 +328,7 @@ TOPICS: tuple[Topic, ...] = (
             *("ramp", "single run", "hard days", "cutback", "taper", "free minutes"),
             *("wishes", "what to keep"),
         ),
-        words=QT_TRANSLATE_NOOP("Help", "build generate make a plan automatic"),
+        words=QT_TRANSLATE_NOOP("Help", "build generate make a plan automatic search best exact"),
     ),
     Topic(
         "runway",
