@@ -310,8 +310,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "By fixed rules, so the same answers give the same block. It starts from what you run "
             "now: your last loading week and the longest run of the last 30 days. Then a search "
-            "goes on for one that comes nearer to what the race asks, by the same rules and on your "
-            "days. It is offered, never put in by itself, with how much better any could still be.",
+            "goes on for one that comes nearer to what the race asks, on the same rules and days. "
+            "It is offered, never put in by itself, with how much better any could still be.",
         ),
         (
             choice(
