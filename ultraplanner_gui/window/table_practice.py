@@ -153,12 +153,6 @@ PRACTICE: TableSpec[PracticeRow] = TableSpec(
         ),
         Column(QT_TRANSLATE_NOOP("Tables", "Kind"), text=_kind),
         Column(
-            QT_TRANSLATE_NOOP("Tables", "Time"),
-            text=lambda row, words: words.duration(row.session.duration_s),
-            value=lambda row: row.session.duration_s,
-            is_figure=True,
-        ),
-        Column(
             QT_TRANSLATE_NOOP("Tables", "Asked"),
             unit=unit(QT_TRANSLATE_NOOP("Tables", "g/h")),
             text=lambda row, words: _rate(row.session.carb_g_per_h, words),

@@ -159,7 +159,6 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
     "Practice": {
         "Day": "session day",
         "Kind": "session kind",
-        "Time": "session time",
         "Asked": "practice carbs",
         "To eat": "practice carbs",
         "Gives": "practice carbs",
