@@ -18,7 +18,7 @@ from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
-WORSE, BETTER = Score(0, 9, 0, 0, 0), Score(0, 0, 0, 0, 0)
+WORSE, BETTER = Score(0, 9, 0, 0), Score(0, 0, 0, 0)
 
 
 class NoQuestions(Ask):

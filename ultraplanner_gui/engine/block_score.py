@@ -18,14 +18,13 @@ class Score:
     """What a block falls short in, gravest first; the smaller the better.
 
     Rules broken, greatest week and longest run short in half kilometres, harder and second long
-    runs missing, half kilometres off the curve of weeks, sessions off the rules' pattern.
+    runs missing, half kilometres off the curve of weeks.
     """
 
     broken: int
     short: int
     missing: int
     off_curve: int
-    off_pattern: int
 
 
 def score_of(layout: Layout, task: Task) -> Score:
@@ -48,7 +47,7 @@ def score_of(layout: Layout, task: Task) -> Score:
     seconds = sum(r.kind is Kind.SECOND_LONG for r in runs)
     missing = max(0, missing - seconds) + max(0, task.pairs - seconds)
     off_curve = sum(abs(sums.get(w.to_go, 0) - w.target_m) // COARSE_M for w in loads)
-    return Score(_broken(runs, sums, task), short // COARSE_M, missing, off_curve, 0)
+    return Score(_broken(runs, sums, task), short // COARSE_M, missing, off_curve)
 
 
 def _broken(runs: tuple[Run, ...], sums: dict[int, int], task: Task) -> int:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import timedelta
 
@@ -372,11 +372,6 @@ def _releasable(marked: Block, planned: Block, request: RepairRequest) -> tuple[
     if loads > MOST_LOADS or released > back:
         return None
     return released, loads
-
-
-def changed_sessions(choice: Choice) -> Mapping[str, Session | None]:
-    """Return what becomes of each session that *choice* changes, by key."""
-    return {change.session: change.after for change in choice.changes}
 
 
 KEEP = QT_TRANSLATE_NOOP("Repair", "Keep the plan")
