@@ -5,6 +5,7 @@ from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QApplication
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
@@ -236,6 +237,7 @@ def test_a_lane_of_the_build_up_leads_to_a_session_of_the_week(open_window):
 
 def test_over_a_week_its_figures_are_said(open_window, qtbot):
     window = open_window(1440, 1000)
+    QApplication.processEvents()
     buildup, words = window.workplace.buildup, window.settings.words()
     week = next(w for w in window.document.outlook.weeks if w.to_go == 6)
     body = buildup.climb.body()
