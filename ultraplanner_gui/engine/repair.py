@@ -36,7 +36,7 @@ from ultraplanner_gui.engine.repair_rules import (
 )
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
-from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_to_go
+from ultraplanner_gui.plan.block import Block, Kind, week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before, within_ten_percent
 
