@@ -6,6 +6,7 @@ from collections.abc import Callable
 from datetime import date, timedelta
 
 from PySide6.QtCore import QDate, Qt, Signal, Slot
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
@@ -37,6 +38,8 @@ from ultraplanner_gui.wording.words import Words
 
 COLUMN_PX = 290.0
 HEIGHT_PX = 580.0
+#: It takes this share of the height of the window at most.
+LOW_SHARE = 0.52
 ASK_PX = 430.0
 TOPIC = "missed days"
 
@@ -170,6 +173,16 @@ class ChoicesForm(QDialog):
         if repair.choices:
             self.choices.button(0).setChecked(True)
             self.choices.button(0).setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        # At the foot of the window, so that the day grid above shows the way looked at.
+        parent = self.parentWidget()
+        if parent is not None and self._repair.choices:
+            around = parent.window().geometry()
+            self.resize(self.width(), min(self.height(), round(LOW_SHARE * around.height())))
+            left = around.left() + (around.width() - self.width()) // 2
+            self.move(left, around.bottom() - self.height())
+        super().showEvent(event)
 
     @property
     def chosen(self) -> Choice | None:
