@@ -124,4 +124,6 @@ class FluidLane(RaceLane):
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures
     ) -> None:
         painter.setPen(QPen(theme().colours["plum"], Stroke.LINE, Qt.PenStyle.DashLine))
+        # Smooth dashes are dear.
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         self._line(painter, body, scale, fuel.rolling_s, fuel.rolling_mg_per_h)

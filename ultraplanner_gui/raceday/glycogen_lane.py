@@ -23,7 +23,7 @@ from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
 
 #: Points drawn at most: a band as smooth as the eye sees it.
-MOST_POINTS = 240
+MOST_POINTS = 120
 HEAD_ROOM = 1.06
 
 
@@ -103,7 +103,10 @@ class GlycogenLane(RaceLane):
         low = self._points(body, scale, ledger, left_g(ledger.fast))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(c["pale_plum"])
+        # Its edges are drawn over by the lines.
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
         painter.drawPolygon(QPolygonF([*high, *reversed(low)]))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(c["plum"], Stroke.LINE))
         painter.drawPolyline(QPolygonF(high))
