@@ -288,6 +288,13 @@ class Theme(QObject):
         QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked {{
             border: 1px solid {c.strong_line}; border-radius: 2px; background: {c.panel};
             width: {3 * pad}px; height: {3 * pad}px; }}
+        QRadioButton::indicator {{
+            width: {3 * pad}px; height: {3 * pad}px; border-radius: {3 * pad // 2 + 1}px;
+            border: 1px solid {c.soft}; background: {c.panel}; }}
+        QRadioButton::indicator:checked {{
+            border: 1px solid {c.teal}; background: qradialgradient(
+            cx: 0.5, cy: 0.5, radius: 0.5, fx: 0.5, fy: 0.5,
+            stop: 0 {c.teal}, stop: 0.55 {c.teal}, stop: 0.65 {c.panel}, stop: 1 {c.panel}); }}
         QComboBox QAbstractItemView {{
             background: {c.panel}; color: {c.ink}; border: 1px solid {c.strong_line}; }}
         """
