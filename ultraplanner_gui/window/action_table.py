@@ -2,35 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from PySide6.QtGui import QKeySequence
-
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-
-Standard = QKeySequence.StandardKey
-
-#: When an action can be used.
-ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range(6)
-#: When an action on a session can be used: by what was made of it, and the race stays.
-NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
-
-
-@dataclass(frozen=True, slots=True)
-class ActionRow:
-    """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
-
-    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane.
-    """
-
-    name: str
-    menu: str
-    text: str
-    shortcut: str | Standard = ""
-    enabled: int = WITH_PROJECT
-    is_checkable: bool = False
-    contexts: tuple[str, ...] = ()
-
+from ultraplanner_gui.window.action_row import (
+    ALWAYS,
+    WITH_COURSE,
+    WITH_ITEM,
+    WITH_PROJECT,
+    WITH_SECTION,
+    ActionRow,
+    Standard,
+)
+from ultraplanner_gui.window.action_rows_training import TRAINING
 
 MENUS = (
     ("file", QT_TRANSLATE_NOOP("Actions", "&File")),
@@ -119,165 +101,7 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Health…"),
     ),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
-    ActionRow(
-        "edit_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Change session…"),
-        "F2",
-        WITH_SESSION,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "pick_up",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Move with the arrow &keys"),
-        enabled=TO_MOVE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "this_week",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "T&his week…"),
-        "Ctrl+T",
-    ),
-    ActionRow(
-        "how_it_went",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Ho&w it went…"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "mark_done",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Mark &done as planned"),
-        enabled=NOT_DONE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "mark_missed",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Mark &missed"),
-        enabled=NOT_MISSED,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "unmark",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Neither done nor missed"),
-        enabled=MARKED,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "add_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Add a session"),
-        "Ctrl+Shift+A",
-        contexts=("session", "weeks"),
-    ),
-    ActionRow(
-        "add_of_kind",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Add from the shel&f of kinds…"),
-        "Ctrl+Shift+K",
-        contexts=(
-            "session",
-            "weeks",
-        ),
-    ),
-    ActionRow(
-        "remove_session",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Remove session"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "type_week_back",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "T&ype a week back in…"),
-        "Ctrl+Shift+Y",
-    ),
-    ActionRow(
-        "cut_sessions",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Cu&t"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "copy_sessions",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "C&opy"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "paste_sessions",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Paste"),
-        contexts=(
-            "session",
-            "weeks",
-        ),
-    ),
-    ActionRow(
-        "repeat_weekly",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Repeat e&very week…"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "lock_sessions",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Lock or &unlock"),
-        enabled=NOT_RACE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "swap_sessions",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Swap the two selected"),
-        enabled=TO_MOVE,
-        contexts=("session",),
-    ),
-    ActionRow(
-        "swap_week_earlier",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Swap w&eek with the one before"),
-        contexts=(
-            "session",
-            "weeks",
-        ),
-    ),
-    ActionRow(
-        "swap_week_later",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Swap week with the ne&xt one"),
-        contexts=(
-            "session",
-            "weeks",
-        ),
-    ),
-    ActionRow(
-        "select_ahead",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "Se&lect all ahead"),
-    ),
-    ActionRow(
-        "missed_days",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&I missed these days…"),
-        "Ctrl+Shift+M",
-    ),
-    ActionRow(
-        "build_block",
-        "training",
-        QT_TRANSLATE_NOOP("Actions", "&Build the block anew"),
-        "Ctrl+B",
-        WITH_COURSE,
-    ),
+    *TRAINING,
     ActionRow("open_course", "race", QT_TRANSLATE_NOOP("Actions", "Open another &course…"), ""),
     ActionRow(
         "add_station",

@@ -13,15 +13,12 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.window.action_table import (
+from ultraplanner_gui.window.action_row import (
     ALWAYS,
-    GROUPS,
     MARKED,
-    MENUS,
     NOT_DONE,
     NOT_MISSED,
     NOT_RACE,
-    TABLE,
     TO_MOVE,
     WITH_COURSE,
     WITH_ITEM,
@@ -29,6 +26,7 @@ from ultraplanner_gui.window.action_table import (
     WITH_SECTION,
     WITH_SESSION,
 )
+from ultraplanner_gui.window.action_table import GROUPS, MENUS, TABLE
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow

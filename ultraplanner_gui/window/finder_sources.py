@@ -17,12 +17,11 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.window.action_table import (
+from ultraplanner_gui.window.action_row import (
     MARKED,
     NOT_DONE,
     NOT_MISSED,
     NOT_RACE,
-    TABLE,
     TO_MOVE,
     WITH_COURSE,
     WITH_ITEM,
@@ -31,6 +30,7 @@ from ultraplanner_gui.window.action_table import (
     WITH_SESSION,
     ActionRow,
 )
+from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.finder_index import Entry, Source
 from ultraplanner_gui.wording.words import Words
 

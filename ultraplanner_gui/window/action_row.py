@@ -1,0 +1,30 @@
+"""What a row of the action table says, and when its action can be used."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtGui import QKeySequence
+
+Standard = QKeySequence.StandardKey
+
+#: When an action can be used.
+ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range(6)
+#: When an action on a session can be used: by what was made of it, and the race stays.
+NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
+
+
+@dataclass(frozen=True, slots=True)
+class ActionRow:
+    """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
+
+    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane.
+    """
+
+    name: str
+    menu: str
+    text: str
+    shortcut: str | Standard = ""
+    enabled: int = WITH_PROJECT
+    is_checkable: bool = False
+    contexts: tuple[str, ...] = ()
