@@ -28,7 +28,7 @@ from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.science.training import mean_cut
 
 NODES = 400
-TIME_S = 9.0
+TIME_S = 8.0
 GAP = 0.002
 MINUTES_SHARE = 0.4
 HELD_BY_TIME = {DAYS_HOLD, LONG_DAY_HOLDS}
