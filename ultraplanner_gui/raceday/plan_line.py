@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
@@ -14,6 +15,8 @@ from ultraplanner_gui.science.geodesy import local_plane
 #: Two visits of one place this far apart along the drawn line are two passes over it.
 PASS_PX = 40.0
 CELL_PX = 6.0
+#: A line no longer than this beside an earlier pass only crosses it.
+CROSSING_PX = 20.0
 #: Passes lie this far apart, all of them within `SPREAD_PX`.
 PART_PX, SPREAD_PX = 4.5, 16.0
 #: Points over which a pass moves aside and directions are taken.
@@ -115,7 +118,17 @@ def _passes(x: FloatArray, y: FloatArray) -> npt.NDArray[np.int64]:
         passes[k] = most
         times, last = seen.get((column, row), (0, -2 * PASS_PX))
         seen[column, row] = (times + 1 if here - last > PASS_PX else times, here)
-    return passes
+    return _without_short_runs(passes, np.asarray(run))
+
+
+def _without_short_runs(passes: npt.NDArray[np.int64], run: FloatArray) -> npt.NDArray[np.int64]:
+    """Return *passes* without those of a moment, where the course only crosses itself."""
+    edges = [0, *(np.flatnonzero(np.diff(passes)) + 1).tolist(), len(passes)]
+    steady = passes.copy()
+    for first, last in pairwise(edges):
+        if run[last - 1] - run[first] < CROSSING_PX:
+            steady[first:last] = steady[first - 1] if first else 0
+    return steady
 
 
 def _parted(

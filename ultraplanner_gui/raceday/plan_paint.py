@@ -102,9 +102,7 @@ def _paint_line(painter: QPainter, scene: Scene) -> None:
                 painter.drawPolyline(_polygon(xs, ys))
 
 
-def _runs(
-    line: DrawnLine, number: int, depths: np.ndarray | None
-) -> Iterator[tuple[int, int]]:
+def _runs(line: DrawnLine, number: int, depths: np.ndarray | None) -> Iterator[tuple[int, int]]:
     """Give first and last point of each run of one pass, and of one depth where *depths* are."""
     for start, end in _pieces(line):
         if end - start < 2:
@@ -133,8 +131,15 @@ def _hue(depth: int) -> QColor:
     colours = theme().colours
     level, full = colours["stone"], colours["ochre" if depth > 0 else "sky"]
     share = abs(depth) / DEPTHS
-    mixed = (a + (b - a) * share for a, b in zip(level.getRgbF(), full.getRgbF(), strict=True))
-    return QColor.fromRgbF(*mixed)
+
+    def mixed(a: float, b: float) -> float:
+        return a + (b - a) * share
+
+    return QColor.fromRgbF(
+        mixed(level.redF(), full.redF()),
+        mixed(level.greenF(), full.greenF()),
+        mixed(level.blueF(), full.blueF()),
+    )
 
 
 def _paint_surfaces(painter: QPainter, scene: Scene) -> None:

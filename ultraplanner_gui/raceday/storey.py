@@ -126,6 +126,12 @@ class RaceDay(QWidget):
         """Whether the plan view is wanted; a strip has no room for it."""
         return self._is_plan_shown
 
+    def place_of_cursor(self) -> float | None:
+        """Return where on the course the cursor stands, None while it is nowhere."""
+        if self.plan.at_m is not None:
+            return self.plan.at_m
+        return None if self._cursor.x is None else self.profile.place_at(self._cursor.x)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit_plan()
@@ -270,7 +276,7 @@ class RaceDay(QWidget):
     @Slot(object)
     def _on_cursor_moved(self, spot: Spot | None) -> None:
         """Mark on the plan where the cursor of the lanes is."""
-        if not self._is_plan_leading and not self.plan.underMouse():
+        if not self._is_plan_leading:
             self.plan.mark(self.profile.place_at(spot.left) if spot is not None else None)
 
     @Slot(bool)

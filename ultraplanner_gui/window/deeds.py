@@ -33,6 +33,7 @@ from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.block_deeds import BlockDeeds
 from ultraplanner_gui.window.buildup_deeds import BuildUpDeeds
 from ultraplanner_gui.window.card_deeds import CardDeeds
+from ultraplanner_gui.window.course_deeds import CourseDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
 
@@ -53,7 +54,7 @@ def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
     return course, build_profile(course)
 
 
-class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds, FuelDeeds):
+class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds):
     """The slots behind the actions of one window."""
 
     @cached_property
@@ -302,6 +303,7 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, PaceDeeds, FuelDeeds):
     def _read_course(self, path: Path, then: Callable[[tuple[Course, Profile]], None]) -> None:
         self._window.settings.last_folder = str(path.parent)
         self._window.name_work(self.tr("Reading {0}").format(path.name))
+        self.remember_course_file(path)
         self._start(then, read_for_plan, path)
 
     def _propose(self, result: tuple[Course, Profile]) -> None:

@@ -70,6 +70,8 @@ class Workplace(QWidget):
         self.raceday = RaceDay(document, self.selection, words, self)
         self.raceday.choose_measure(settings.race_axis)
         self.raceday.measure_chosen.connect(self._on_measure_chosen)
+        self.raceday.show_plan(settings.plan_view)
+        self.raceday.plan_chosen.connect(self._on_plan_chosen)
         self.buildup.stack.arrange(settings.buildup_lanes)
         self.raceday.stack.arrange(settings.raceday_lanes)
         for storey, name in ((self.buildup, "buildup"), (self.raceday, "raceday")):
@@ -241,6 +243,10 @@ class Workplace(QWidget):
     @Slot(str)
     def _on_measure_chosen(self, measure: Measure) -> None:
         self._settings.race_axis = measure
+
+    @Slot(bool)
+    def _on_plan_chosen(self, is_shown: bool) -> None:
+        self._settings.plan_view = is_shown
 
     @Slot()
     def refresh(self) -> None:

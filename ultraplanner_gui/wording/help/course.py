@@ -198,6 +198,24 @@ TOPICS = (
         words=QT_TRANSLATE_NOOP("Help", "split merge join rename divide leg"),
     ),
     Topic(
+        "plan view",
+        QT_TRANSLATE_NOOP("Help", "Plan view of the course"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The line from above, north up, in the colours of the profile: ochre climbs, sky "
+            "descents. Arrows say which way; a lap or a way back runs beside the way before. "
+            "Dashes along the line are surfaces. The place is the one in the lanes; arrow keys "
+            "walk it, Enter or a click selects.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "On the plane that touches the ellipsoid of the Earth in the middle of the line.",
+        ),
+        (PLAN,),
+        see=("course", "profile", "surface"),
+        words=QT_TRANSLATE_NOOP("Help", "map track route from above laps north"),
+    ),
+    Topic(
         "climbs and descents",
         QT_TRANSLATE_NOOP("Help", "Climbs and descents"),
         QT_TRANSLATE_NOOP(

@@ -1,0 +1,188 @@
+"""What the actions of the course do. Forms are imported where they are opened."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Slot
+
+from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.plan.reading import RepairKind
+from ultraplanner_gui.window.job_deeds import JobDeeds
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.desk.document import Document
+    from ultraplanner_gui.plan.course import Course
+    from ultraplanner_gui.plan.project import Project
+
+
+def read_another_way(
+    token: Token, path: Path, choice: str, without: tuple[RepairKind, ...]
+) -> Course:
+    """Read the file of a course again, with another choice or other repairs."""
+    from ultraplanner_gui.exchange.gpx_in import read_course
+
+    return read_course(path, choice, without, lambda share: token.progress(0.95 * share))
+
+
+class CourseDeeds(JobDeeds):
+    """The slots for the ground: how it is cut, shaped, surfaced, read and seen."""
+
+    _course_files: dict[str, Path] | None = None
+
+    def remember_course_file(self, path: Path) -> None:
+        """Know where the file of a course is for as long as the program runs."""
+        if self._course_files is None:
+            self._course_files = {}
+        self._course_files[path.name] = path
+
+    def course_file(self, name: str) -> Path | None:
+        """Return where the file *name* was opened in this sitting, None if it was not."""
+        return (self._course_files or {}).get(name)
+
+    @Slot()
+    def plan_view(self) -> None:
+        place = self._window.workplace
+        if place is not None:
+            self._window.go("sheet")
+            is_wanted = not place.raceday.is_plan_shown
+            self._window.settings.plan_view = is_wanted
+            place.raceday.show_plan(is_wanted)
+
+    @Slot()
+    def cut_by_stations(self) -> None:
+        from ultraplanner_gui.edits.sections import CutSections
+        from ultraplanner_gui.engine.section_cuts import CutBy
+
+        self._perform(CutSections(CutBy.STATIONS))
+
+    @Slot()
+    def cut_by_climbs(self) -> None:
+        from ultraplanner_gui.edits.sections import CutSections
+        from ultraplanner_gui.engine.section_cuts import CutBy
+
+        self._perform(CutSections(CutBy.CLIMBS))
+
+    @Slot()
+    def cut_by_distance(self) -> None:
+        document = self._window.document
+        if document is not None:
+            from ultraplanner_gui.window.course_small_forms import open_cut_every
+
+            open_cut_every(self._window, document, self._window.settings.words())
+
+    @Slot()
+    def split_section(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is None or document is None:
+            return
+        from ultraplanner_gui.edits.sections import SplitSection
+
+        at_m = place.raceday.place_of_cursor()
+        if at_m is None:
+            at_m = self._middle_of_choice(document)
+        if at_m is not None:
+            document.perform(SplitSection(at_m))
+
+    @Slot()
+    def merge_section(self) -> None:
+        place = self._window.workplace
+        if place is not None and place.selection.kind == "section":
+            from ultraplanner_gui.edits.sections import MergeSections
+
+            self._perform(MergeSections(place.selection.key))
+
+    @Slot()
+    def change_station(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is None or document is None or document.project.course is None:
+            return
+        stations = document.project.course.stations
+        chosen = next((s.key for s in stations if s.key == place.selection.key), "")
+        chosen = chosen or self._station_ahead(document)
+        if not chosen:
+            self._window.say(self.tr("There is no aid station yet. Add one first."))
+            return
+        from ultraplanner_gui.window.station_form import StationForm
+
+        StationForm(document, chosen, self._window.settings.words(), self._window).open()
+
+    @Slot()
+    def course_shape(self) -> None:
+        document = self._window.document
+        if document is not None and document.project.course is not None:
+            from ultraplanner_gui.window.course_form import CourseForm
+
+            CourseForm(
+                document, self._window.settings.words(), self._ask_for_leg, self._window
+            ).open()
+
+    @Slot()
+    def surface_factors(self) -> None:
+        document = self._window.document
+        if document is not None and document.project.course is not None:
+            from ultraplanner_gui.window.course_small_forms import open_surface_factors
+
+            open_surface_factors(self._window, document, self._window.settings.words())
+
+    @Slot()
+    def what_was_mended(self) -> None:
+        document = self._window.document
+        if document is not None and document.project.course is not None:
+            from ultraplanner_gui.window.course_small_forms import open_mended
+
+            open_mended(self._window, document, self)
+
+    def read_again(self, choice: str, without: tuple[RepairKind, ...]) -> None:
+        """Read the file of the course another way; the result is one edit."""
+        document = self._window.document
+        course = document.project.course if document is not None else None
+        if document is None or course is None or course.reading is None:
+            return
+        path = self.course_file(course.reading.file)
+        if path is None:
+            return
+        base = document.project
+
+        def done(read: Course) -> None:
+            self._put_reading_in(document, base, read)
+
+        self._window.name_work(self.tr("Reading {0}").format(path.name))
+        self._start(done, read_another_way, path, choice, without)
+
+    # Behind the slots
+
+    def _put_reading_in(self, document: Document, base: Project, read: Course) -> None:
+        from ultraplanner_gui.edits.course_shape import ReadAgain
+
+        if document is self._window.document:
+            text = self.tr("The course is read the other way.")
+            self._window.offer.deliver(document, base, ReadAgain(read), text)
+
+    def _ask_for_leg(self, taken: object) -> None:
+        last = self._window.settings.last_folder
+        self._window.ask.which_course(Path(last) if last else Path.home(), taken)  # type: ignore[arg-type]
+
+    def _perform(self, edit: object) -> None:
+        if self._window.document is not None:
+            self._window.document.perform(edit)  # type: ignore[arg-type]
+
+    def _middle_of_choice(self, document: Document) -> float | None:
+        """Return the middle of the chosen section, or of the longest."""
+        sections, place = document.outlook.sections, self._window.workplace
+        if not sections or place is None:
+            return None
+        chosen = next((s for s in sections if s.key == place.selection.key), None)
+        section = chosen or max(sections, key=lambda s: s.length_m)
+        return round((section.start_m + section.end_m) / 2.0, -1)
+
+    def _station_ahead(self, document: Document) -> str:
+        """Return the station the chosen section ends at, else the first."""
+        course, place = document.project.course, self._window.workplace
+        if course is None or place is None:
+            return ""
+        section = next((s for s in course.sections if s.key == place.selection.key), None)
+        if section is not None and section.station is not None:
+            return section.station
+        return course.stations[0].key if course.stations else ""

@@ -1,0 +1,211 @@
+"""Small dialogs of the course: cut every so far, what surfaces cost, what was mended."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QDialog,
+    QDialogButtonBox,
+    QDoubleSpinBox,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.sections import CutSections
+from ultraplanner_gui.edits.surfaces import SetSurfaceFactors
+from ultraplanner_gui.engine.section_cuts import CutBy
+from ultraplanner_gui.engine.surface_spans import surface_factors_of
+from ultraplanner_gui.plan.course import Repair, Surface
+from ultraplanner_gui.raceday.surface_looks import surface_name
+from ultraplanner_gui.science.surface import COST_FACTOR, DESCENT_FACTOR
+from ultraplanner_gui.widgets.fields import DistanceField, align_text
+from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.wording.words import Words
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.window.course_deeds import CourseDeeds
+
+LEAST_FACTOR, MOST_COST, MOST_DESCENT = 0.1, 3.0, 1.5
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("CourseForms", text)
+
+
+def _dialog(parent: QWidget, title: str, topic: str, wide: float) -> tuple[QDialog, QVBoxLayout]:
+    dialog = QDialog(parent)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.setWindowTitle(title)
+    set_topic(dialog, topic)
+    dialog.setMinimumWidth(round(theme().px(wide)))
+    box = QVBoxLayout(dialog)
+    box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
+    box.setSpacing(Space.APART)
+    return dialog, box
+
+
+def _line(text: str, parent: QWidget) -> QLabel:
+    label = QLabel(text, parent)
+    label.setWordWrap(True)
+    label.setFont(theme().font(Pt.TEXT))
+    return label
+
+
+def _send(dialog: QDialog, text: str) -> QDialogButtonBox:
+    buttons = QDialogButtonBox(dialog)
+    buttons.addButton(text, QDialogButtonBox.ButtonRole.AcceptRole).setDefault(True)
+    buttons.addButton(QDialogButtonBox.StandardButton.Cancel)
+    buttons.rejected.connect(dialog.reject)
+    return buttons
+
+
+def _close(dialog: QDialog) -> QDialogButtonBox:
+    buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, dialog)
+    buttons.rejected.connect(dialog.reject)
+    return buttons
+
+
+def open_cut_every(parent: QWidget, document: Document, words: Words) -> QDialog:
+    """Ask how long sections are to be; cutting is one step that can be undone."""
+    dialog, box = _dialog(parent, _tr("Cut sections every so far"), "cutting sections", 340)
+    every = DistanceField(words, 500.0, 500_000.0, 1, dialog)
+    every.set_metres(10.0 * words.unit_m)
+    every.setAccessibleName(_tr("Length of a section"))
+    label = QLabel(_tr("&Length of a section"), dialog)
+    label.setBuddy(every)
+    at_stations = QCheckBox(_tr("End them at aid &stations too"), dialog)
+    at_stations.setChecked(True)
+    row = QHBoxLayout()
+    row.addWidget(label)
+    row.addWidget(every, 1)
+    box.addLayout(row)
+    box.addWidget(at_stations)
+    box.addWidget(_line(_tr("A section always ends where there is a cutoff."), dialog))
+    buttons = _send(dialog, _tr("&Cut"))
+    box.addWidget(buttons)
+
+    def send() -> None:
+        every.interpretText()
+        document.perform(CutSections(CutBy.DISTANCE, every.metres, at_stations.isChecked()))
+        dialog.accept()
+
+    buttons.accepted.connect(send)
+    dialog.open()
+    return dialog
+
+
+def open_surface_factors(parent: QWidget, document: Document, words: Words) -> QDialog:
+    """Show and change what each surface costs and how fast one comes down on it."""
+    dialog, box = _dialog(parent, _tr("What surfaces cost"), "surface", 440)
+    course = document.project.course
+    assert course is not None
+    text = _tr(
+        "Energy on each surface over that on firm ground, and speed downhill over that on firm "
+        "ground. What is usual stands beside it: sand and smooth trail come from measurements, "
+        "the rest is our own estimate. Help names the sources."
+    )
+    box.addWidget(_line(text, dialog))
+    grid = QGridLayout()
+    for column, head in enumerate((_tr("Surface"), _tr("Energy"), _tr("Downhill"), _tr("Usual"))):
+        grid.addWidget(QLabel(head, dialog), 0, column)
+    fields: dict[Surface, tuple[QDoubleSpinBox, QDoubleSpinBox]] = {}
+    now = surface_factors_of(course)
+    for row, surface in enumerate((s for s in Surface if s is not Surface.UNKNOWN), start=1):
+        name = surface_name(surface)
+        cost = _factor(dialog, now[surface].cost, MOST_COST)
+        descent = _factor(dialog, now[surface].descent, MOST_DESCENT)
+        cost.setAccessibleName(_tr("Energy on {0}").format(name))
+        descent.setAccessibleName(_tr("Speed downhill on {0}").format(name))
+        fields[surface] = cost, descent
+        usual = f"{words.number(COST_FACTOR[surface], 2)}, "
+        usual += words.number(DESCENT_FACTOR[surface], 2)
+        for column, part in enumerate((QLabel(name, dialog), cost, descent, QLabel(usual, dialog))):
+            grid.addWidget(part, row, column)
+    box.addLayout(grid)
+    buttons = _send(dialog, _tr("&Set"))
+    usual_button = buttons.addButton(_tr("As &usual"), QDialogButtonBox.ButtonRole.ResetRole)
+    box.addWidget(buttons)
+
+    def reset() -> None:
+        for surface, (cost, descent) in fields.items():
+            cost.setValue(COST_FACTOR[surface])
+            descent.setValue(DESCENT_FACTOR[surface])
+
+    def send() -> None:
+        edits: list[Edit] = []
+        for surface, (cost, descent) in fields.items():
+            cost.interpretText()
+            descent.interpretText()
+            pair = round(cost.value(), 2), round(descent.value(), 2)
+            usual = COST_FACTOR[surface], DESCENT_FACTOR[surface]
+            is_usual = pair == usual
+            edits.append(SetSurfaceFactors(surface, *((None, None) if is_usual else pair)))
+        document.perform(PasteCells(tuple(edits)))
+        dialog.accept()
+
+    usual_button.clicked.connect(reset)
+    buttons.accepted.connect(send)
+    dialog.open()
+    return dialog
+
+
+def _factor(parent: QWidget, value: float, most: float) -> QDoubleSpinBox:
+    field = QDoubleSpinBox(parent)
+    field.setRange(LEAST_FACTOR, most)
+    field.setDecimals(2)
+    field.setSingleStep(0.05)
+    field.setKeyboardTracking(False)
+    field.setValue(value)
+    align_text(field)
+    return field
+
+
+def open_mended(parent: QWidget, document: Document, deeds: CourseDeeds) -> QDialog:
+    """List what was mended in the file of the course, each with its way back."""
+    dialog, box = _dialog(parent, _tr("What was mended"), "course", 520)
+    course, words = document.project.course, parent.settings.words()  # type: ignore[attr-defined]
+    assert course is not None
+    reading = course.reading
+    path = deeds.course_file(reading.file) if reading is not None else None
+    if not course.repairs:
+        box.addWidget(_line(_tr("Nothing had to be mended in this course."), dialog))
+    for repair in course.repairs:
+        row = QHBoxLayout()
+        said = words.say(repair)
+        row.addWidget(_line(said, dialog), 1)
+        if isinstance(repair, Repair):
+            undo = QPushButton(_tr("Undo this"), dialog)
+            undo.setAccessibleName(_tr("Undo this: {0}").format(said))
+            undo.setEnabled(path is not None and reading is not None)
+            if reading is not None:
+                kinds = tuple(dict.fromkeys((*reading.without, repair.kind)))
+                undo.clicked.connect(partial(deeds.read_again, reading.choice, kinds))
+                undo.clicked.connect(dialog.accept)
+            row.addWidget(undo)
+        box.addLayout(row)
+    if reading is not None and reading.without and path is not None:
+        again = QPushButton(_tr("&Mend all again"), dialog)
+        again.clicked.connect(partial(deeds.read_again, reading.choice, ()))
+        again.clicked.connect(dialog.accept)
+        box.addWidget(again)
+    if course.repairs and path is None:
+        why = _tr(
+            "To undo one, open the file of the course again: it was not read in this sitting."
+        )
+        box.addWidget(_line(why, dialog))
+    box.addWidget(_close(dialog))
+    dialog.open()
+    return dialog
