@@ -329,9 +329,12 @@ def _paint_one_line(
     ink = c["clay"] if session.kind is Kind.RACE else c["soft"] if session.missed else c["ink"]
     figure, metrics = kinds.figure(session, words), look.metrics(KIND_PT, bold=True)
     width, gap = metrics.horizontalAdvance(figure), look.px(4.0)
+    word = _kind_word(session, room.width() - width - gap)
+    if not word and not session.kind.is_run:
+        # Minutes alone would be read as those of a run.
+        figure, width, word = "", 0.0, _kind_word(session, room.width())
     if width > room.width() + 2.5:
         return 0.0
-    word = _kind_word(session, room.width() - width - gap)
     draw_text(painter, room, word, ink, look.font(KIND_PT))
     before = look.metrics(KIND_PT).horizontalAdvance(word + " ") if word else 0.0
     at = room.adjusted(before, 0, 0, 0)

@@ -189,7 +189,7 @@ class LineView(QWidget):
         if self._line is None or self._line_of != line_of:
             # The scale stands under the line, the north mark and names beside it.
             inner = room.adjusted(12.0, 8.0, -12.0, -theme().metrics(Pt.SMALL).height() - 8.0)
-            self._line = drawn_line(self._plan, *inner.getRect())
+            self._line = drawn_line(self._plan, inner.x(), inner.y(), inner.width(), inner.height())
             self._line_of = line_of
         return self._line
 
