@@ -9,7 +9,15 @@ from PySide6.QtCore import Qt
 
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
-from ultraplanner_gui.plan.course import AidStation, Course, Line, Offer, sections_between
+from ultraplanner_gui.plan.course import (
+    AidStation,
+    Course,
+    Line,
+    Offer,
+    Surface,
+    SurfaceSpan,
+    sections_between,
+)
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
@@ -32,7 +40,8 @@ def course():
         AidStation("mill", "Mill", 12 * KM, 3 * H, 300.0, (Offer.WATER,)),
         AidStation("hut", "Hut", 27 * KM, None, 0.0, (Offer.FOOD, Offer.WATER), "socks"),
     )
-    return Course(line, LENGTH_M, stations, sections_between(stations))
+    surfaces = (SurfaceSpan(2 * KM, 9 * KM, Surface.ROAD),)
+    return Course(line, LENGTH_M, stations, sections_between(stations), surfaces)
 
 
 def sessions():

@@ -21,6 +21,7 @@ from ultraplanner_gui.raceday.line_view import LineView
 from ultraplanner_gui.raceday.profile_lane import ProfileLane
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.station_head import StationHead
+from ultraplanner_gui.raceday.surface_lane import SurfaceLane
 from ultraplanner_gui.raceday.target_lane import TargetLane
 from ultraplanner_gui.raceday.title_row import TitleRow
 from ultraplanner_gui.raceday.warmth_lane import WarmthLane
@@ -32,6 +33,7 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
 SECTIONS, CUTOFFS, FUEL = "Sections", "Cutoffs", "Fuel"
+SURFACES = "Surfaces"
 #: A step of the cursor, as a share of the view.
 STEP = 0.01
 #: The plan view is as wide as it is high, but takes no more than this share, and no less.
@@ -68,6 +70,7 @@ class RaceDay(QWidget):
         self.title.plan_wanted.connect(self._on_plan_wanted)
         self.head = StationHead(document, selection, self._axis, words, self.stack)
         self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit)
+        self.surface = lane(SurfaceLane, self.tr("Surface"), "")
         self.target = TargetLane(document, selection, self._axis, words, self.stack)
         self.in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"))
         self.light = lane(LightLane, self.tr("Light"), "")
@@ -99,7 +102,7 @@ class RaceDay(QWidget):
     @property
     def lanes(self) -> tuple[RaceLane, ...]:
         """Every part over the race axis, in the usual order."""
-        chosen = (self.profile, self.target, self.in_hand, self.light, self.warmth, self.fuel)
+        chosen = (self.profile, self.surface, self.target, self.in_hand, self.light, self.warmth, self.fuel)
         return (self.head, *chosen, self.glycogen, self.fluid, self.foot)
 
     def choose_measure(self, measure: Measure) -> None:
@@ -160,6 +163,7 @@ class RaceDay(QWidget):
         section = self._choose_section
         lanes = (
             self._place(self.profile, Wish(44, 110, 420, 1), "profile", section, 2, True),
+            self._place(self.surface, Wish(16, 16, 24, 10), "surface", section),
             self._place(self.target, Wish(36, 58, 110, 2), "target", section, None, True),
             self._place(self.in_hand, Wish(30, 44, 90, 6), "in hand", section),
             self._place(self.light, Wish(17, 17, 22, 5), "light", section, 1),
@@ -202,6 +206,8 @@ class RaceDay(QWidget):
     def _table_of(self, lane: RaceLane) -> str:
         if lane in (self.fuel, self.glycogen, self.fluid):
             return FUEL
+        if lane is self.surface:
+            return SURFACES
         return CUTOFFS if lane is self.in_hand else SECTIONS
 
     # The cursor and the tables

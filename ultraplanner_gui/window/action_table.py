@@ -234,7 +234,7 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "What surfaces c&ost…"),
         "",
         WITH_COURSE,
-        contexts=("profile",),
+        contexts=("surface",),
     ),
     ActionRow(
         "fuel_rates",

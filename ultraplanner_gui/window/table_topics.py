@@ -89,6 +89,7 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Leave by": "leave by",
         "Leave by, to walk in": "walk-in limit",
     },
+    "Surfaces": {"From": "surface", "To": "surface", "Surface": "surface"},
     "Aid stations": {
         "Aid station": "aid station",
         "At": "aid station",

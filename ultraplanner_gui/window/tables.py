@@ -31,6 +31,7 @@ from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
 from ultraplanner_gui.window.table_spec import TableSpec
 from ultraplanner_gui.window.table_stations import STATIONS
+from ultraplanner_gui.window.table_surfaces import SURFACES
 from ultraplanner_gui.window.table_weeks import WEEKS
 from ultraplanner_gui.wording.words import Words
 
@@ -43,7 +44,7 @@ RACE_DAY = QT_TRANSLATE_NOOP("Tables", "Race day")
 FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS, WEEKS)),
-    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS)),
+    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES)),
     (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE, PRACTICE)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)

@@ -70,10 +70,7 @@ class Workplace(QWidget):
         self.raceday = RaceDay(document, self.selection, words, self)
         self.raceday.choose_measure(settings.race_axis)
         self.raceday.measure_chosen.connect(self._on_measure_chosen)
-        self.raceday.show_plan(settings.plan_view)
-        self.raceday.plan_chosen.connect(self._on_plan_chosen)
-        self.buildup.stack.arrange(settings.buildup_lanes)
-        self.raceday.stack.arrange(settings.raceday_lanes)
+        self._arrange()
         for storey, name in ((self.buildup, "buildup"), (self.raceday, "raceday")):
             storey.stack.arranged.connect(self._on_arranged)
             storey.stack.table_wanted.connect(self._on_table_wanted)
@@ -112,6 +109,14 @@ class Workplace(QWidget):
         theme().changed.connect(self.refresh)
         theme().changed.connect(self._on_text_sized)
         self.refresh()
+
+    def _arrange(self) -> None:
+        """Lay the storeys out as they were last."""
+        settings = self._settings
+        self.raceday.show_plan(settings.plan_view)
+        self.raceday.plan_chosen.connect(self._on_plan_chosen)
+        self.buildup.stack.arrange(settings.buildup_lanes)
+        self.raceday.stack.arrange(settings.raceday_lanes)
 
     @cached_property
     def tables(self) -> Tables:

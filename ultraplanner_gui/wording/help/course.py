@@ -234,7 +234,7 @@ TOPICS = (
             practice(QT_TRANSLATE_NOOP("Help", "Racing by climbs.")),
             choice(QT_TRANSLATE_NOOP("Help", "The limits.")),
         ),
-        see=("cutting sections", "climb and drop", "profile"),
+        see=("cutting sections", "climb and drop", "profile", "plan view"),
         words=QT_TRANSLATE_NOOP("Help", "hill slope ascent descent steepest"),
     ),
     Topic(
