@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Slot
+from PySide6.QtCore import QPointF, QRectF, QSize, Slot
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import QWidget
 
@@ -144,7 +144,7 @@ class StationHead(RaceLane):
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
         seen = self._seen(body)
         for label, rect in self._places(_thinned(seen) if self._is_strip else seen, body):
-            name = bold.elidedText(label.name, Qt.TextElideMode.ElideRight, rect.width() + 1)
+            name = shortened(label.name, rect.width() + 1, bold.horizontalAdvance)
             top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
             draw_text(
                 painter, top, name, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter
@@ -214,6 +214,37 @@ class StationHead(RaceLane):
             )
             label = self._texts[key] = _Label(0.0, name, under, short, is_cutoff, wish)
         return label
+
+
+def shortened(name: str, width: float, advance: Callable[[str], float]) -> str:
+    """Return as much of *name* as fits and still tells it from its like.
+
+    Names of one place differ at their end ("Hollow Bridge 7"), so the first words lose letters
+    before a number or the last word does; what fits in no other way is cut in its middle.
+    """
+    if advance(name) <= width:
+        return name
+    *first, last = name.split() or [""]
+    for letters in (4, 3, 2, 1):
+        if not first:
+            break
+        words = [word if len(word) <= letters else word[:letters] for word in first]
+        between = " " if letters > 1 else ""
+        mark = "." if letters > 1 else ""
+        begun = between.join(
+            w + (mark if w != o else "") for w, o in zip(words, first, strict=True)
+        )
+        for end in (last, last if last.isdigit() else last[:letters]):
+            short = f"{begun} {end}" if end.isdigit() or letters > 1 else f"{begun}{end}"
+            if advance(short) <= width:
+                return short
+    if last.isdigit() and advance(last) <= width:
+        return last
+    for kept in range(len(name) - 1, 1, -1):
+        short = f"{name[: (kept + 1) // 2]}…{name[len(name) - kept // 2 :]}"
+        if advance(short) <= width:
+            return short
+    return "…" if advance("…") <= width else ""
 
 
 def _thinned(labels: list[_Label]) -> list[_Label]:

@@ -102,8 +102,8 @@ class RaceDay(QWidget):
     @property
     def lanes(self) -> tuple[RaceLane, ...]:
         """Every part over the race axis, in the usual order."""
-        chosen = (self.profile, self.surface, self.target, self.in_hand, self.light, self.warmth, self.fuel)
-        return (self.head, *chosen, self.glycogen, self.fluid, self.foot)
+        ground = (self.profile, self.surface, self.target, self.in_hand, self.light, self.warmth)
+        return (self.head, *ground, self.fuel, self.glycogen, self.fluid, self.foot)
 
     def choose_measure(self, measure: Measure) -> None:
         """Lay the race out by distance or by clock."""
