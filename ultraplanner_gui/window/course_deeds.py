@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.plan.course import Course
     from ultraplanner_gui.plan.project import Project
+    from ultraplanner_gui.wording.words import Words
 
 
 def read_another_way(
@@ -40,6 +41,10 @@ class CourseDeeds(JobDeeds):
     def course_file(self, name: str) -> Path | None:
         """Return where the file *name* was opened in this sitting, None if it was not."""
         return (self._course_files or {}).get(name)
+
+    def words(self) -> Words:
+        """Return how numbers read."""
+        return self._window.settings.words()
 
     @Slot()
     def plan_view(self) -> None:

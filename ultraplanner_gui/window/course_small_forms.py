@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt
@@ -26,7 +27,8 @@ from ultraplanner_gui.edits.sections import CutSections
 from ultraplanner_gui.edits.surfaces import SetSurfaceFactors
 from ultraplanner_gui.engine.section_cuts import CutBy
 from ultraplanner_gui.engine.surface_spans import surface_factors_of
-from ultraplanner_gui.plan.course import Repair, Surface
+from ultraplanner_gui.plan.course import Reading, Repair, Surface
+from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.raceday.surface_looks import surface_name
 from ultraplanner_gui.science.surface import COST_FACTOR, DESCENT_FACTOR
 from ultraplanner_gui.widgets.fields import DistanceField, align_text
@@ -173,10 +175,41 @@ def _factor(parent: QWidget, value: float, most: float) -> QDoubleSpinBox:
     return field
 
 
+def _add_lines(
+    dialog: QDialog, box: QVBoxLayout, deeds: CourseDeeds, path: Path, reading: Reading
+) -> None:
+    """List the lines in the file where there are several, each to be read instead."""
+    from ultraplanner_gui.exchange.gpx_in import course_choices
+
+    try:
+        choices = course_choices(path)
+    except PlanError:
+        return
+    if len(choices) < 2:
+        return
+    words = deeds.words()
+    box.addWidget(_line(_tr("The file holds several lines. Read another instead:"), dialog))
+    for choice in choices:
+        row = QHBoxLayout()
+        said = _tr("{0}: {1}, {2} points").format(
+            choice.name or _tr("all in order"),
+            words.distance(choice.length_m, 1),
+            words.number(choice.points),
+        )
+        row.addWidget(_line(said, dialog), 1)
+        read = QPushButton(_tr("Read this"), dialog)
+        read.setAccessibleName(_tr("Read this: {0}").format(said))
+        read.setEnabled(choice.key != reading.choice)
+        read.clicked.connect(partial(deeds.read_again, choice.key, reading.without))
+        read.clicked.connect(dialog.accept)
+        row.addWidget(read)
+        box.addLayout(row)
+
+
 def open_mended(parent: QWidget, document: Document, deeds: CourseDeeds) -> QDialog:
     """List what was mended in the file of the course, each with its way back."""
     dialog, box = _dialog(parent, _tr("What was mended"), "course", 520)
-    course, words = document.project.course, parent.settings.words()  # type: ignore[attr-defined]
+    course, words = document.project.course, deeds.words()
     assert course is not None
     reading = course.reading
     path = deeds.course_file(reading.file) if reading is not None else None
@@ -196,6 +229,8 @@ def open_mended(parent: QWidget, document: Document, deeds: CourseDeeds) -> QDia
                 undo.clicked.connect(dialog.accept)
             row.addWidget(undo)
         box.addLayout(row)
+    if reading is not None and path is not None:
+        _add_lines(dialog, box, deeds, path, reading)
     if reading is not None and reading.without and path is not None:
         again = QPushButton(_tr("&Mend all again"), dialog)
         again.clicked.connect(partial(deeds.read_again, reading.choice, ()))

@@ -106,9 +106,9 @@ class StationForm(QDialog):
             name=self.name.text().strip(),
             at_m=at_m,
             cutoff_s=cutoff_s,
-            cutoff_kind=self.cutoff_kind.currentData(),
+            cutoff_kind=CutoffKind(self.cutoff_kind.currentData()),
             stop_s=self.stop.value_s or 0.0,
-            stop_kind=self.stop_kind.currentData(),
+            stop_kind=StopKind(self.stop_kind.currentData()),
             offers=tuple(o for o in Offer if self.offers[o].isChecked()),
             kit=tuple(k for k in Kit if self.kit[k].isChecked()),
             pacer_from=self.pacer.isChecked(),
@@ -220,7 +220,7 @@ class StationForm(QDialog):
 
     @Slot()
     def _on_stop_kind(self) -> None:
-        is_sleep = self.stop_kind.currentData() is StopKind.SLEEP
+        is_sleep = self.stop_kind.currentData() == StopKind.SLEEP
         self._sleep.setText(
             self.tr(
                 "Tell your crew when to wake you, keep warm, and do not drive afterwards without "
