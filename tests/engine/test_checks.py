@@ -448,7 +448,7 @@ def test_the_climb_of_the_last_loading_weeks_is_held_against_the_races():
         plan = project(*week(5, 40, climb_m=climb_m), *week(4, 40, climb_m=climb_m), race)
         (check,) = checks(plan, "climb match")
         assert check.state is state
-        assert check.text.args[1].value == pytest.approx(climb_m / 10)
+        assert check.text.args[1].value == pytest.approx(climb_m / 10_000)
 
 
 def test_dark_hours_ask_two_night_runs_and_the_mend_gives_them():

@@ -87,7 +87,8 @@ def test_one_move_of_a_target_by_clock_repaints_every_lane_but_the_foot(hand):
     _settle()
     lane, section = place.raceday.target, document.outlook.sections[2]
     # The foot names the hours of a race that still begins and ends when it did.
-    lanes = [lane for lane in place.raceday.lanes if lane is not place.raceday.foot]
+    foot = place.raceday.foot
+    lanes = [lane for lane in place.raceday.lanes if lane is not foot and lane.isVisible()]
     parts = {type(lane).__name__: lane for lane in lanes}
     parts["ledger"] = place.ledger.findChildren(Rows)[-1]
     painted = Painted(parts)

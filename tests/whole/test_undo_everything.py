@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QDialog, QPlainTextEdit, QPushButton, QSpinBox
+from PySide6.QtWidgets import QApplication, QDialog, QPlainTextEdit, QSpinBox
 
 from ultraplanner_gui.buildup.session_editor import SessionEditor
 from ultraplanner_gui.desk import resources
@@ -106,8 +106,7 @@ def _cutoff(hand):
 def _leave_card_out(hand):
     hand.shortcut("cards")
     desk = hand.window.workplace.cards
-    button = next(b for b in desk.choice.rows[0].findChildren(QPushButton))
-    hand.click(button)
+    hand.click(desk.choice.rows[0].remove)
     hand.shortcut("sheet")
 
 

@@ -54,6 +54,12 @@ def test_a_hundred_miles_is_the_edge_of_the_decimal():
     assert IMPERIAL.distance(99.94 * 1609.344) == "99.9 mi"
 
 
+def test_climb_is_said_per_unit_of_distance():
+    # 1 in 100 is 52.8 ft in a mile of 5,280 ft.
+    assert METRIC.climb_per_distance(0.01) == "10 m per km"
+    assert IMPERIAL.climb_per_distance(0.01) == "53 ft per mi"
+
+
 def test_height_has_no_decimals():
     assert METRIC.height(1344.6) == "1,345 m"
     assert METRIC.height_bare(-0.4) == "0"

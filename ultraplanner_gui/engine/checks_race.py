@@ -70,8 +70,8 @@ def _climb(project: Project, weeks: Sequence[WeekFigures], race: Session) -> Ite
     text = message(
         CLIMB_TEXT,
         len(loads),
-        Quantity(1000.0 * sum(w.climb_m for w in loads) / metres, "height_m"),
-        Quantity(1000.0 * race.climb_m / race.distance_m, "height_m"),
+        Quantity(sum(w.climb_m for w in loads) / metres, "climb_per_m"),
+        Quantity(race.climb_m / race.distance_m, "climb_per_m"),
         Quantity(100.0 * asked, "percent"),
     )
     keys = tuple(key for w in loads for key in w.sessions)
@@ -145,7 +145,7 @@ def _fasted(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
 
 CLIMB_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "The last {0} loading weeks climb {1} per km, the race {2}; {3} of that is meant.",
+    "The last {0} loading weeks climb {1}, the race {2}; {3} of that is meant.",
 )
 SURFACE_TEXT = QT_TRANSLATE_NOOP(
     "Checks",

@@ -8,6 +8,7 @@ from typing import Literal
 Unit = Literal[
     "m",
     "height_m",
+    "climb_per_m",
     "s",
     "pace_s_per_m",
     "percent",

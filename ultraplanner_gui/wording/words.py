@@ -195,6 +195,11 @@ class Words:
         """Return "4 of 10"."""
         return self.translate("{0} of {1}").format(effort, MOST_STEPS_OF_EFFORT)
 
+    def climb_per_distance(self, climb_per_m: float) -> str:
+        """Return "38 m per km" or "201 ft per mi"."""
+        climb = self.height(climb_per_m * self.unit_m)
+        return self.translate("{0} per {1}").format(climb, self.distance_unit)
+
     # Differences
 
     def signed(self, text: str) -> str:
@@ -212,6 +217,8 @@ class Words:
                 return self._way(value)
             case "height_m":
                 return self.height(value)
+            case "climb_per_m":
+                return self.climb_per_distance(value)
             case "s":
                 return self.duration(value)
             case "pace_s_per_m":
