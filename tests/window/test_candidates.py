@@ -1,7 +1,6 @@
 """Races to pick from, side by side."""
 
 from dataclasses import replace
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest

@@ -202,7 +202,8 @@ COLUMNS: tuple[Column[SectionRow], ...] = (
         value=lambda row: row.figures.window_s[0],
         is_figure=True,
         help_text=QT_TRANSLATE_NOOP(
-            "Tables", "Where 8 of 10 arrivals fall in 10,000 simulated races; an estimate of our own."
+            "Tables",
+            "Where 8 of 10 arrivals fall in 10,000 simulated races; an estimate of our own.",
         ),
     ),
     Column(

@@ -40,9 +40,7 @@ ADDED = {
         "Session": ("at_s", "surface", "ends_on", "heat", "mind", "repeats", "locked", "foods"),
         "Done": ("foods",),
         "AidStation": ("foods",),
-        "Food": (
-            *("protein_g", "fructose_g", "tolerance", "allergens", "is_carried", "per_pack"),
-        ),
+        "Food": (*("protein_g", "fructose_g", "tolerance", "allergens", "is_carried", "per_pack"),),
         "FuelItem": ("at_m",),
         "FuelPlan": (
             *("keep", "carrying", "caffeine", "tank", "before", "allergens", "sweat_tests"),

@@ -45,7 +45,8 @@ TOPICS: tuple[Topic, ...] = (
                 QT_TRANSLATE_NOOP("Help", "What is eaten is burnt at a steady rate after 90 min."),
             ),
             from_memory(
-                papers.RAPOPORT_2010, QT_TRANSLATE_NOOP("Help", "Legs are a fifth of the body; stores per kg.")
+                papers.RAPOPORT_2010,
+                QT_TRANSLATE_NOOP("Help", "Legs are a fifth of the body; stores per kg."),
             ),
             choice(
                 QT_TRANSLATE_NOOP(
@@ -111,7 +112,8 @@ TOPICS: tuple[Topic, ...] = (
         (
             PLAN,
             published(
-                papers.TILLER_2019, QT_TRANSLATE_NOOP("Help", "450 to 750 mL an hour in ultramarathons.")
+                papers.TILLER_2019,
+                QT_TRANSLATE_NOOP("Help", "450 to 750 mL an hour in ultramarathons."),
             ),
         ),
         caution=cautions.OVER_DRINKING,
@@ -130,7 +132,12 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help", "Every dose counts in full when taken and halves every five hours."
         ),
-        (published(papers.IOM_2001, QT_TRANSLATE_NOOP("Help", "Half-life 5 h on average, 1.5 to 9.5 h.")),),
+        (
+            published(
+                papers.IOM_2001,
+                QT_TRANSLATE_NOOP("Help", "Half-life 5 h on average, 1.5 to 9.5 h."),
+            ),
+        ),
         caution=cautions.CAFFEINE,
         see=("caffeine",),
         words=QT_TRANSLATE_NOOP("Help", "sleep half-life"),
@@ -170,7 +177,8 @@ TOPICS: tuple[Topic, ...] = (
                 )
             ),
             published(
-                papers.TILLER_2019, QT_TRANSLATE_NOOP("Help", "In long races savoury food is liked more.")
+                papers.TILLER_2019,
+                QT_TRANSLATE_NOOP("Help", "In long races savoury food is liked more."),
             ),
         ),
         caution=QT_TRANSLATE_NOOP(
@@ -249,10 +257,16 @@ TOPICS: tuple[Topic, ...] = (
         ),
         sources=(
             from_memory(
-                papers.THOMAS_2016, QT_TRANSLATE_NOOP("Help", "10 to 12 g/kg a day for 36 to 48 hours.")
+                papers.THOMAS_2016,
+                QT_TRANSLATE_NOOP("Help", "10 to 12 g/kg a day for 36 to 48 hours."),
             ),
-            published(papers.WALLIS_2022, QT_TRANSLATE_NOOP("Help", "1 to 4 g/kg one to four hours before.")),
-            from_memory(papers.SAWKA_2007, QT_TRANSLATE_NOOP("Help", "5 to 7 mL/kg four hours before.")),
+            published(
+                papers.WALLIS_2022,
+                QT_TRANSLATE_NOOP("Help", "1 to 4 g/kg one to four hours before."),
+            ),
+            from_memory(
+                papers.SAWKA_2007, QT_TRANSLATE_NOOP("Help", "5 to 7 mL/kg four hours before.")
+            ),
         ),
         caution=QT_TRANSLATE_NOOP(
             "Help", "Loading is not for people with diabetes without their care team."
