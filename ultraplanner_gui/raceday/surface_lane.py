@@ -17,6 +17,7 @@ from ultraplanner_gui.raceday.surface_looks import paint_surface, surface_icon, 
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import LABEL_PT, Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Pt
 
 SHORTEST_M = 10.0
 
@@ -48,8 +49,7 @@ class SurfaceLane(RaceLane):
         if course is None or self.shown.profile is None:
             return
         if not course.surfaces:
-            text = self.tr("Unknown. Drag here to paint {0}; the menu has other surfaces.")
-            self.paint_empty(painter, body, text.format(surface_name(self._brush)))
+            self._paint_unknown(painter, body)
             return
         painter.save()
         painter.setClipRect(body)
@@ -61,6 +61,19 @@ class SurfaceLane(RaceLane):
                 paint_surface(painter, place, span.surface)
                 self._paint_name(painter, place, surface_name(span.surface))
         painter.restore()
+
+    def _paint_unknown(self, painter: QPainter, body: QRectF) -> None:
+        """Say that nothing is known, and how to paint where there is room for it."""
+        texts = (
+            self.tr("Unknown. Drag here to paint {0}; the menu has other surfaces.").format(
+                surface_name(self._brush)
+            ),
+            self.tr("Unknown. Drag here to paint."),
+            self.tr("Unknown"),
+        )
+        advance = theme().metrics(Pt.NOTE).horizontalAdvance
+        fitting = (text for text in texts if advance(text) + 20 <= body.width())
+        self.paint_empty(painter, body, next(fitting, ""))
 
     def _paint_name(self, painter: QPainter, place: QRectF, name: str) -> None:
         look = theme()

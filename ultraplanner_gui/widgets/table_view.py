@@ -8,6 +8,7 @@ from PySide6.QtCore import (
     QEvent,
     QModelIndex,
     QPoint,
+    QRectF,
     Qt,
     QTimer,
     Signal,
@@ -311,7 +312,8 @@ class TableView(QTableView):
         painter.setFont(look.font(Pt.LARGE))
         painter.setPen(look.colours["soft"])
         flags = int(Qt.AlignmentFlag.AlignCenter) | int(Qt.TextFlag.TextWordWrap)
-        painter.drawText(self.viewport().rect().adjusted(40, 0, -40, 0), flags, self._empty_text)
+        room = QRectF(self.viewport().rect().adjusted(40, 0, -40, 0))
+        painter.drawText(room, flags, self._empty_text)
         painter.end()
 
     def _is_own_key(self, event: QKeyEvent) -> bool:
