@@ -114,7 +114,7 @@ class Database:
             rows = self._connection.execute("SELECT id, body, seal FROM state").fetchmany(
                 MOST_STATES
             )
-        return {number: body for number, body, seal in rows if seal == _seal(number, body)}
+        return {number: body for number, body, seal in rows if is_sealed(number, body, seal)}
 
     def body(self, digest: str) -> bytes:
         """Return the body of the part *digest*; StoreError if it is lost or changed."""
@@ -283,6 +283,11 @@ def _said(path: Path, no_access: Sentence | None = None) -> Iterator[None]:
         if no_access is not None and code & 0xFF == sqlite3.SQLITE_CANTOPEN:
             raise no_access(path) from error
         raise _SENTENCES.get(code & 0xFF, is_broken)(path) from error
+
+
+def is_sealed(number: int, body: bytes, seal: bytes) -> bool:
+    """Whether *seal* is that of the state *number* with that *body*."""
+    return seal == _seal(number, body)
 
 
 def _seal(number: int, body: bytes) -> bytes:
