@@ -28,7 +28,7 @@ from ultraplanner_gui.edits.race import ChangeSetup, check_race, check_runner
 from ultraplanner_gui.engine.first_plan import likely_finish_s
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.runner import Health, Level, Runner
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.plan_form import PlanForm
 from ultraplanner_gui.wording.words import Words
@@ -350,3 +350,10 @@ def test_the_form_fits_a_small_screen_and_nothing_is_out_of_reach(form_of, qtbot
             assert field.width() >= field.minimumSizeHint().width(), field.accessibleName()
     finally:
         theme().choose("system", 100)
+
+
+@pytest.mark.parametrize("health", list(Health))
+def test_the_answer_on_health_goes_into_the_plan(form_of, health):
+    form = form_of(is_new=True)
+    form.health.setCurrentIndex(form.health.findData(health))
+    assert form.answers().runner.health is health

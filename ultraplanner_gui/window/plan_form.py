@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QBoxLayout,
     QCheckBox,
+    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFrame,
@@ -27,7 +28,8 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.plan.block import weeks_to_go
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.runner import Health, Runner
+from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.form_column import SMALL_PT
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -114,7 +116,10 @@ class PlanForm(QDialog):
             field.take_typed()
         weekday = self.race.first_weekday.currentData()
         is_shifted = self.shift.isVisibleTo(self) and self.shift.isChecked()
-        return Answers(self.race.race(), self.runner.runner(), weekday, self._path, is_shifted)
+        runner = self.runner.runner()
+        if self._path is not None:
+            runner = replace(runner, health=Health(self.health.currentData()))
+        return Answers(self.race.race(), runner, weekday, self._path, is_shifted)
 
     def showEvent(self, event: QShowEvent) -> None:
         # Only now does every label have its font, and so its size.
@@ -145,8 +150,11 @@ class PlanForm(QDialog):
         set_topic(self.shift, "race date")
         self.shift.hide()
         box.addWidget(self.shift)
-        box.addWidget(self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK)))
-        if self._path is not None:
+        caution = self._small(QCoreApplication.translate("Caution", BEFORE_BLOCK))
+        if self._path is None:
+            box.addWidget(caution)
+        else:
+            box.addLayout(self._health_row(caution))
             box.addLayout(self._place_row())
         self._trouble = QLabel("", self)
         self._trouble.setWordWrap(True)
@@ -154,6 +162,27 @@ class PlanForm(QDialog):
         self._trouble.hide()
         box.addWidget(self._trouble)
         box.addWidget(self._buttons(is_new=self._path is not None))
+
+    def _health_row(self, caution: QLabel) -> QHBoxLayout:
+        """Return the row that asks whether any of the *caution* applies; only that is kept."""
+        self.health = QComboBox(self)
+        self.health.setAccessibleName(self.tr("Does any of this apply to you?"))
+        describe(
+            self.health,
+            self.tr("Kept in your project file alone. PAR-Q+ asks more; search for its name."),
+        )
+        for text, health in (
+            (self.tr("Applies to me? Later"), Health.NOT_ASKED),
+            (self.tr("No, none of this"), Health.CLEAR),
+            (self.tr("Yes: I ask a doctor first"), Health.ASK_FIRST),
+        ):
+            self.health.addItem(text, health)
+        set_topic(self.health, "health")
+        row = QHBoxLayout()
+        row.setSpacing(Space.WIDE)
+        row.addWidget(caution, 1)
+        row.addWidget(self.health)
+        return row
 
     def _place_row(self) -> QHBoxLayout:
         row = QHBoxLayout()
