@@ -115,6 +115,24 @@ def test_the_sheet_at_every_size(window, watch, plan, size):
     assert faults == {}
 
 
+@pytest.mark.parametrize("plan", ["demo", "25 stations"])
+@pytest.mark.parametrize("size", SIZES, ids=str)
+def test_the_plan_view_beside_the_lanes(window, watch, plan, size):
+    _show(window, PLANS[plan](), size)
+    raceday = window.workplace.raceday
+    window.workplace.open_storey("raceday")
+    raceday.show_plan(True)
+    faults = {}
+    for look, percent, measure in LOOKS:
+        theme().choose(look, percent)
+        raceday.choose_measure(measure)
+        raceday.plan._point(33_000.0)
+        if found := _painted_anew(watch):
+            faults[look, percent, measure] = found
+        assert "N" in watch.texts
+    assert faults == {}
+
+
 @pytest.mark.parametrize("percent", [100, 150, 200])
 @pytest.mark.parametrize("size", SIZES[::2], ids=str)
 def test_every_other_view_that_paints(window, watch, tmp_path, size, percent):

@@ -76,7 +76,7 @@ class LineView(QWidget):
         self.setAccessibleName(self.tr("Plan view of the course"))
         selection.changed.connect(self.update)
         document.changed.connect(self._on_changed)
-        theme().changed.connect(self.update)
+        theme().changed.connect(self._on_theme_changed)
 
     topic = "plan view"
 
@@ -170,6 +170,11 @@ class LineView(QWidget):
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
         if before.project.course is not after.project.course or self._at_m is not None:
             self.update()
+
+    @Slot()
+    def _on_theme_changed(self) -> None:
+        self._picture = None
+        self.update()
 
     def _room(self) -> QRectF:
         """Return where the line goes: clear of the edges and of the figures at the foot."""
