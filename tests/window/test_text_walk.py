@@ -129,7 +129,9 @@ def test_the_plan_view_beside_the_lanes(window, watch, plan, size):
         raceday.plan._point(33_000.0)
         if found := _painted_anew(watch):
             faults[look, percent, measure] = found
-        assert "N" in watch.texts
+        assert ("N" in watch.texts) == raceday.plan.isVisible()
+    assert percent == 200
+    assert raceday.plan.isVisible() == (size[0] > 1440)
     assert faults == {}
 
 

@@ -38,6 +38,8 @@ SURFACES = "Surfaces"
 STEP = 0.01
 #: The plan view is as wide as it is high, but takes no more than this share, and no less.
 PLAN_SHARE, LEAST_PLAN_PX = 0.3, 190.0
+#: Where lanes would become narrower than this beside it, the plan view stays out of sight.
+LEAST_LANES_PX = 420.0
 
 
 class RaceDay(QWidget):
@@ -96,6 +98,7 @@ class RaceDay(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Race day"))
         self._axis.changed.connect(self._cursor.renew)
+        theme().changed.connect(self._fit_plan)
         self._axis.show(document.shown)
         document.changed.connect(self._on_changed)
 
@@ -139,10 +142,14 @@ class RaceDay(QWidget):
         super().resizeEvent(event)
         self._fit_plan()
 
+    @Slot()
     def _fit_plan(self) -> None:
         most = max(theme().px(LEAST_PLAN_PX), PLAN_SHARE * self.width())
         self.plan.setFixedWidth(round(min(max(self.height(), theme().px(LEAST_PLAN_PX)), most)))
-        self.plan.setVisible(self._is_plan_shown and not self._is_strip)
+        has_room = self.width() - self.plan.width() >= theme().px(LEAST_LANES_PX)
+        self.plan.setVisible(self._is_plan_shown and has_room and not self._is_strip)
+        why = self.tr("No room for it now: make the window wider or the text smaller.")
+        self.title.plan.setToolTip("" if has_room else why)
 
     def add_station(self) -> None:
         """Add an aid station in the middle of the chosen section, or of the longest."""
