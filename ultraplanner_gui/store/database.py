@@ -88,6 +88,24 @@ class Database:
         return database
 
     @classmethod
+    def look_at_bytes(cls, raw: bytes, path: Path) -> Database:
+        """Return the file whose content is *raw*, held in memory, after the checks of a file."""
+        with _said(path):
+            connection = _guarded(sqlite3.connect(":memory:", isolation_level=None))
+        database = cls(connection, path)
+        with database._closed_on_error():
+            with _said(path):
+                connection.deserialize(raw)
+                connection.execute("PRAGMA query_only = ON")
+            database._check(len(raw))
+        return database
+
+    def content(self) -> bytes:
+        """Return the bytes of the whole file, as they were last written."""
+        with _said(self._path):
+            return self._connection.serialize()
+
+    @classmethod
     def take(cls, path: Path) -> Database:
         """Return *path* opened for writing; until it is closed nobody else gets at it."""
         database = cls(_connect(path, "rw"), path)
@@ -188,7 +206,7 @@ class Database:
             self._connection.close()
             raise
 
-    def _check(self) -> None:
+    def _check(self, size_bytes: int | None = None) -> None:
         with _said(self._path), _budget(self._connection):
             self._check_schema()
             pages, size = (
@@ -197,7 +215,9 @@ class Database:
             )
             found = self._connection.execute("PRAGMA quick_check(1)").fetchall()
         # a file cut short passes quick_check as long as no used page is missing
-        if pages * size != self._path.stat().st_size or found != [("ok",)]:
+        if size_bytes is None:
+            size_bytes = self._path.stat().st_size
+        if pages * size != size_bytes or found != [("ok",)]:
             raise is_broken(self._path)
 
     def _check_schema(self) -> None:
@@ -243,15 +263,21 @@ def check_header(path: Path) -> int:
 def _connect(path: Path, mode: str) -> sqlite3.Connection:
     uri = f"{path.absolute().as_uri()}?mode={mode}"
     with _said(path):
-        connection = sqlite3.connect(
-            uri, uri=True, isolation_level=None, timeout=WAIT_FOR_LOCK_S, cached_statements=32
+        return _guarded(
+            sqlite3.connect(
+                uri, uri=True, isolation_level=None, timeout=WAIT_FOR_LOCK_S, cached_statements=32
+            )
         )
-        connection.text_factory = lambda raw: raw.decode("utf-8", "replace")
-        connection.setlimit(sqlite3.SQLITE_LIMIT_LENGTH, LARGEST_BODY_BYTES)
-        connection.setlimit(sqlite3.SQLITE_LIMIT_ATTACHED, 0)
-        connection.setlimit(sqlite3.SQLITE_LIMIT_TRIGGER_DEPTH, 0)
-        for setting in ("trusted_schema = OFF", "cell_size_check = ON", "mmap_size = 0"):
-            connection.execute(f"PRAGMA {setting}")
+
+
+def _guarded(connection: sqlite3.Connection) -> sqlite3.Connection:
+    """Return *connection* with every limit set that a strange file must not pass."""
+    connection.text_factory = lambda raw: raw.decode("utf-8", "replace")
+    connection.setlimit(sqlite3.SQLITE_LIMIT_LENGTH, LARGEST_BODY_BYTES)
+    connection.setlimit(sqlite3.SQLITE_LIMIT_ATTACHED, 0)
+    connection.setlimit(sqlite3.SQLITE_LIMIT_TRIGGER_DEPTH, 0)
+    for setting in ("trusted_schema = OFF", "cell_size_check = ON", "mmap_size = 0"):
+        connection.execute(f"PRAGMA {setting}")
     return connection
 
 

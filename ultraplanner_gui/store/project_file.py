@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import time
 from collections.abc import Mapping
 from contextlib import closing
 from dataclasses import replace
@@ -13,7 +14,7 @@ from typing import NamedTuple, Self
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.store.database import VERSION, Database, check_header
+from ultraplanner_gui.store.database import MAJOR, VERSION, Database, check_header
 from ultraplanner_gui.store.migrations import (
     MIGRATIONS,
     NOW,
@@ -26,15 +27,20 @@ from ultraplanner_gui.store.migrations import (
     read_state,
     write_state,
 )
+from ultraplanner_gui.store.open_note import leave_note, read_note, take_note_away
 from ultraplanner_gui.store.parts import Layout, Manifest, assemble, digest_of
 from ultraplanner_gui.store.placing import part_beside, put_in_place
 from ultraplanner_gui.store.soundness import unsound_part
 from ultraplanner_gui.store.troubles import (
+    Damaged,
+    Elsewhere,
     cannot_write,
     damaged,
     is_elsewhere,
     is_gone,
+    is_open_since,
     is_protected,
+    is_unreadable,
     unfit,
 )
 
@@ -44,8 +50,11 @@ MOST_NAMED = 100
 
 NEW_LABEL = QT_TRANSLATE_NOOP("Edit", "New project")
 
-_open_here: set[tuple[int, int]] = set()
-"""Device and inode of every file this process has open: a second handle on one, once closed,
+LOOKS = 10
+BETWEEN_LOOKS_S = 0.05
+
+_open_here: dict[tuple[int, int], Database] = {}
+"""Every file this process has open, by device and inode: a second handle on one, once closed,
 would give up the lock of the first (POSIX advisory locks)."""
 
 
@@ -109,6 +118,38 @@ class ProjectFile:
         Raises StoreError, the file untouched, if it is open elsewhere, damaged, or not ours.
         """
         path = Path(path).resolve()
+        try:
+            return cls._opened(path, migrations)
+        except Elsewhere as error:
+            raise _who_has(path) or error from error
+
+    @classmethod
+    def look(cls, path: Path | str) -> Self:
+        """Return what was last kept in the file at *path*, read-only, though it is open elsewhere.
+
+        It is a copy in memory that takes no lock. Raises StoreError as `open` does.
+        """
+        path = Path(path).resolve()
+        for count in range(LOOKS):
+            try:
+                database = Database.look_at_bytes(_content(path), path)
+                try:
+                    file = cls(database, path, is_read_only=True)
+                except BaseException:
+                    database.close()
+                    raise
+            except Damaged:
+                # perhaps read in the middle of a change
+                if count == LOOKS - 1:
+                    raise
+                time.sleep(BETWEEN_LOOKS_S)
+            else:
+                file._inode = None
+                return file
+        raise is_unreadable(path)
+
+    @classmethod
+    def _opened(cls, path: Path, migrations: Mapping[int, Migration]) -> Self:
         if _inode(path) in _open_here:
             raise is_elsewhere(path)
         version = check_header(path)
@@ -150,7 +191,9 @@ class ProjectFile:
             raise
         inode = _inode(path)
         if inode is not None:
-            _open_here.add(inode)
+            _open_here[inode] = database
+        if not is_read_only:
+            leave_note(path)
         return file
 
     @classmethod
@@ -177,18 +220,22 @@ class ProjectFile:
         self._write(points, now, bodies, held_by, held)
         self.project, self._layout, self._at_opening = project, layout, None
 
-    def mark(self, label: str) -> None:
-        """Make the project as it was last kept a point of the history named *label*."""
+    def mark(self, label: str, *, is_named: bool = True) -> None:
+        """Make the project as it was last kept a point of the history called *label*.
+
+        One that is not *is_named* goes, like an opening, once there are newer ones enough.
+        """
         self._check_writable()
-        if sum(point.is_named for point in self._points.values()) >= MOST_NAMED:
+        if is_named and sum(point.is_named for point in self._points.values()) >= MOST_NAMED:
             raise StoreError(
                 QT_TRANSLATE_NOOP("Store", "There are {0} named states already; that is the most."),
                 MOST_NAMED,
             )
-        point = replace(self._now, label=label, is_named=True)
+        point = replace(self._now, label=label, is_named=is_named)
         number = max(self._points, default=NOW) + 1
         points = {**self._points, number: point}
         held_by = {**self._held, number: self._held_now}
+        _drop_oldest(points, held_by)
         self._write(points, self._now, {}, held_by, self._held_now)
 
     def history(self) -> list[Point]:
@@ -224,9 +271,11 @@ class ProjectFile:
 
     def close(self) -> None:
         """Close the file and let other windows open it."""
+        if not self.is_read_only:
+            take_note_away(self.path)
         self._database.close()
         if self._inode is not None:
-            _open_here.discard(self._inode)
+            _open_here.pop(self._inode, None)
 
     def __enter__(self) -> Self:
         return self
@@ -265,9 +314,7 @@ class ProjectFile:
         opening = self._at_opening
         if opening is not None and (last == NOW or points[last].root != opening.root):
             points[last + 1], held_by[last + 1] = opening, self._held_now
-        openings = sorted(number for number, state in points.items() if not state.is_named)
-        for number in openings[:-OPENINGS_HELD]:
-            del points[number], held_by[number]
+        _drop_oldest(points, held_by)
         return points, held_by
 
     def _write(
@@ -320,6 +367,37 @@ def _whole_states(database: Database, lenient: bool) -> dict[int, State]:
 
 def _held_by(database: Database, state: State) -> frozenset[str]:
     return _bodies(manifest_of(database, state), state.root)
+
+
+def _drop_oldest(points: dict[int, State], held_by: dict[int, frozenset[str]]) -> None:
+    """Leave as many unnamed states in *points* as are held."""
+    openings = sorted(number for number, state in points.items() if not state.is_named)
+    for number in openings[:-OPENINGS_HELD]:
+        del points[number], held_by[number]
+
+
+def _content(path: Path) -> bytes:
+    """Return the bytes of the file *path*, without a handle of its own on one open here."""
+    inode = _inode(path)
+    here = _open_here.get(inode) if inode is not None else None
+    if here is not None:
+        return here.content()
+    version = check_header(path)
+    if version // MAJOR != VERSION // MAJOR or version < VERSION:
+        raise is_elsewhere(path)
+    try:
+        return path.read_bytes()
+    except OSError as error:
+        raise is_unreadable(path) from error
+
+
+def _who_has(path: Path) -> StoreError | None:
+    """Return the error that names who has *path* open, None where no note says so."""
+    holder = read_note(path)
+    if holder is None or holder.is_gone:
+        return None
+    since = holder.since.astimezone().strftime("%Y-%m-%d %H:%M")
+    return is_open_since(path, holder.user, holder.host, since)
 
 
 def _inode(path: Path) -> tuple[int, int] | None:

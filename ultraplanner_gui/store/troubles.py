@@ -29,9 +29,17 @@ class LeftOpen(StoreError):
         )
 
 
+class Damaged(StoreError):
+    """A file is hurt or no project at all; perhaps something of it can be rescued."""
+
+
+class Elsewhere(StoreError):
+    """A file is open in another window; one may look at it without changing it."""
+
+
 def damaged(place: str) -> StoreError:
     """Return the error that says that the part *place* of a file cannot be trusted."""
-    return StoreError(_WRONG, place)
+    return Damaged(_WRONG, place)
 
 
 def unfit(place: str) -> StoreError:
@@ -41,7 +49,7 @@ def unfit(place: str) -> StoreError:
 
 def is_strange(path: Path) -> StoreError:
     """Return the error that says that *path* is no project at all."""
-    return StoreError(
+    return Damaged(
         QT_TRANSLATE_NOOP(
             "Store", "{0} is not an Ultraplanner project. Choose a file that ends in .ultraplan."
         ),
@@ -51,7 +59,7 @@ def is_strange(path: Path) -> StoreError:
 
 def is_broken(path: Path) -> StoreError:
     """Return the error that says that *path* is damaged."""
-    return StoreError(
+    return Damaged(
         QT_TRANSLATE_NOOP(
             "Store", "{0} is damaged and was left as it is. Open an earlier copy of it."
         ),
@@ -61,12 +69,30 @@ def is_broken(path: Path) -> StoreError:
 
 def is_elsewhere(path: Path) -> StoreError:
     """Return the error that says that *path* is open in another window."""
-    return StoreError(
+    return Elsewhere(
         QT_TRANSLATE_NOOP(
             "Store", "{0} is already open in another window. Go on there, or close it there first."
         ),
         path.name,
     )
+
+
+def is_open_since(path: Path, user: str, host: str, since: str) -> StoreError:
+    """Return the error that says who has had *path* open since when."""
+    return Elsewhere(
+        QT_TRANSLATE_NOOP(
+            "Store",
+            "{0} is already open in another window: {1} on {2} since {3}. Go on there or close it.",
+        ),
+        _short(path.name),
+        _short(user),
+        _short(host),
+        since,
+    )
+
+
+def _short(name: str) -> str:
+    return name if len(name) <= 32 else f"{name[:31]}…"
 
 
 def is_protected(path: Path) -> StoreError:

@@ -1,0 +1,103 @@
+"""The note beside a project file that says who has it open: help for a message, never a lock.
+
+The lock is SQLite's own. A note may be missing (read-only folder) or left over (a program that was
+stopped); nothing is refused because of one.
+"""
+
+from __future__ import annotations
+
+import getpass
+import json
+import os
+import socket
+import sys
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+_MOST_BYTES = 4096
+_MOST_LETTERS = 40
+
+
+@dataclass(frozen=True, slots=True)
+class Holder:
+    """Who has a file open, on which machine and since when (aware)."""
+
+    user: str
+    host: str
+    pid: int
+    since: datetime
+
+    @property
+    def is_gone(self) -> bool:
+        """Whether the program that left the note surely runs no more."""
+        # on Windows the signal 0 is not a question but the end of the process
+        if self.host != _host() or sys.platform == "win32":
+            return False
+        try:
+            os.kill(self.pid, 0)
+        except ProcessLookupError:
+            return True
+        except OSError:
+            return False
+        return False
+
+
+def note_beside(path: Path) -> Path:
+    """Return where the note of the project file *path* lies."""
+    return path.with_name(f".{path.name}.open")
+
+
+def leave_note(path: Path) -> None:
+    """Write beside *path* that this program has it open, where that can be written."""
+    content = {
+        "user": _user(),
+        "host": _host(),
+        "pid": os.getpid(),
+        "since": datetime.now(UTC).isoformat(timespec="seconds"),
+    }
+    with suppress(OSError):
+        note_beside(path).write_text(json.dumps(content), "utf-8")
+
+
+def take_note_away(path: Path) -> None:
+    """Remove the note beside *path* if it is this program's own."""
+    holder = read_note(path)
+    if holder is not None and (holder.pid, holder.host) == (os.getpid(), _host()):
+        with suppress(OSError):
+            note_beside(path).unlink(missing_ok=True)
+
+
+def read_note(path: Path) -> Holder | None:
+    """Return who the note beside *path* names; None if there is none or it makes no sense."""
+    try:
+        note = note_beside(path)
+        if not note.is_file():
+            return None
+        with note.open("rb") as file:
+            content = json.loads(file.read(_MOST_BYTES))
+        since = datetime.fromisoformat(content["since"])
+        pid = content["pid"]
+        if since.tzinfo is None or type(pid) is not int or not 0 < pid < 2**31:
+            return None
+        return Holder(_word(content["user"]), _word(content["host"]), pid, since)
+    except (OSError, ValueError, KeyError, TypeError, RecursionError):
+        return None
+
+
+def _word(text: object) -> str:
+    """Return *text* as it may stand in a sentence, whoever wrote it."""
+    kept = "".join(c for c in str(text) if c.isprintable())
+    return kept[:_MOST_LETTERS] or "?"
+
+
+def _user() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError, ImportError):
+        return "?"
+
+
+def _host() -> str:
+    return socket.gethostname()
