@@ -79,7 +79,7 @@ def fuel_card(outlook: Outlook, words: Words, card: Card = WHOLE_CARD) -> FuelCa
         rows=tuple(_fuel_rows(outlook, fuel, words, card)),
         total=_fuel_total(fuel, target.finish_s, words, card),
         notes=tuple(
-            note for note in (said, *_fallbacks(outlook, words, card), say(words, STANDING)) if note
+            note for note in (said, *_fallbacks(words, card), say(words, STANDING)) if note
         ),
         turning=turning(words),
         eat_head=words.translate(QT_TRANSLATE_NOOP("Cards", "eat")),
@@ -89,16 +89,17 @@ def fuel_card(outlook: Outlook, words: Words, card: Card = WHOLE_CARD) -> FuelCa
 _NO_FOOD = QT_TRANSLATE_NOOP("Cards", "No food is placed yet. Place some on the race day lanes.")
 
 
-def _fallbacks(outlook: Outlook, words: Words, card: Card) -> Iterator[str]:
+def _fallbacks(words: Words, card: Card) -> Iterator[str]:
     if card.has(CardPart.FALLBACKS):
-        yield words.translate(_IF_SICK)
+        yield words.translate(_WENT_WRONG)
 
 
-# Common practice, no source; the help has what is known of each step.
-_IF_SICK = QT_TRANSLATE_NOOP(
+# The lines of `cautions.FALLBACKS`, short enough for a pocket. Common practice, no source; drinking
+# and low sodium: Hew-Butler et al. 2015, Clin J Sport Med 25:303-320.
+_WENT_WRONG = QT_TRANSLATE_NOOP(
     "Cards",
-    "Sick? Walk, cool down, sip, 20 g/h, then start again. Nothing stays down for two hours: "
-    "get help at the next station.",
+    "Sick: walk, cool down, sip, then 20 g/h. Hot: wet head and arms. Empty: two sweets, water, "
+    "walk. Puffy, headache: stop drinking, salt. Nothing stays down, confused: get help.",
 )
 
 

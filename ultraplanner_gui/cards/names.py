@@ -43,7 +43,7 @@ PARTS: dict[CardPart, str] = {
     CardPart.SODIUM: QT_TRANSLATE_NOOP("CardNames", "Sodium"),
     CardPart.CAFFEINE: QT_TRANSLATE_NOOP("CardNames", "Caffeine"),
     CardPart.CARRY: QT_TRANSLATE_NOOP("CardNames", "Carbs to carry or practise"),
-    CardPart.FALLBACKS: QT_TRANSLATE_NOOP("CardNames", "What if I am sick"),
+    CardPart.FALLBACKS: QT_TRANSLATE_NOOP("CardNames", "When it goes wrong"),
     CardPart.ACCESS: QT_TRANSLATE_NOOP("CardNames", "Way there"),
     CardPart.HAND_OVER: QT_TRANSLATE_NOOP("CardNames", "What to hand over"),
     CardPart.ASK: QT_TRANSLATE_NOOP("CardNames", "What to ask"),
