@@ -273,11 +273,10 @@ def ledger_of(outlook: Outlook) -> GlycogenLedger | None:
     fuel, profile, target = outlook.fuel, outlook.profile, outlook.target
     if fuel is None or profile is None or target is None:
         return None
-    for figures, ledger in _recent:
-        if figures is fuel:
-            return ledger
-    ledger = glycogen_ledger(
-        fuel.plan, profile, target, outlook.sections, outlook.project.runner.body_kg
-    )
-    _recent = ((fuel, ledger), *_recent[:3])
-    return ledger
+    known = next((pair for pair in _recent if pair[0] is fuel), None)
+    if known is None:
+        body_kg = outlook.project.runner.body_kg
+        known = fuel, glycogen_ledger(fuel.plan, profile, target, outlook.sections, body_kg)
+    # What was asked for last goes last: that of the plan as it stands outlives a drag.
+    _recent = (known, *(pair for pair in _recent if pair is not known))[:4]
+    return known[1]

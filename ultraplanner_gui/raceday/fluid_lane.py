@@ -14,9 +14,9 @@ from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.race_lane import RaceLane, bends
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import Scale, nice_ticks
+from ultraplanner_gui.widgets.lane import Scale, draw_curve, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
@@ -104,8 +104,10 @@ class FluidLane(RaceLane):
     def _points(
         self, body: QRectF, scale: Scale, times_s: FloatArray, values: FloatArray
     ) -> list[QPointF]:
-        xs = body.left() + self.axis.x_of_times(times_s, body.width())
-        ys = scale.bottom - np.minimum(values, scale.high) / scale.high * (scale.bottom - scale.top)
+        picked = bends(values)
+        xs = body.left() + self.axis.x_of_times(times_s[picked], body.width())
+        shares = np.minimum(values[picked], scale.high) / scale.high
+        ys = scale.bottom - shares * (scale.bottom - scale.top)
         return [QPointF(x, y) for x, y in zip(xs.tolist(), ys.tolist(), strict=True)]
 
     def _line(
@@ -118,7 +120,7 @@ class FluidLane(RaceLane):
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures
     ) -> None:
         painter.setPen(QPen(theme().colours["sky"], Stroke.LINE))
-        self._line(painter, body, scale, fuel.rolling_s, fuel.rolling_ml_per_h)
+        draw_curve(painter, self._points(body, scale, fuel.rolling_s, fuel.rolling_ml_per_h))
 
     def _paint_sodium(
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures

@@ -26,7 +26,7 @@ from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep, Shape
-from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.race_lane import RaceLane, bends
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
@@ -35,6 +35,7 @@ from ultraplanner_gui.widgets.lane import (
     UNIT_PT,
     Align,
     Scale,
+    draw_curve,
     draw_text,
     nice_ticks,
 )
@@ -378,9 +379,13 @@ class FuelLane(RaceLane):
         # Smooth dots are dear.
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, not is_before)
         for first, last in _runs(shown):
-            bends = _bends(ys[first:last]) + first
-            pairs = zip(xs[bends].tolist(), ys[bends].tolist(), strict=True)
-            painter.drawPolyline(QPolygonF([QPointF(x, y) for x, y in pairs]))
+            picked = bends(ys[first:last]) + first
+            pairs = zip(xs[picked].tolist(), ys[picked].tolist(), strict=True)
+            points = [QPointF(x, y) for x, y in pairs]
+            if is_before:
+                painter.drawPolyline(QPolygonF(points))
+            else:
+                draw_curve(painter, points)
 
     def _has_changed(self, before: FuelFigures) -> npt.NDArray[np.bool_]:
         """Return where the line of the trial leaves that of *before*, a step further each way."""
@@ -409,12 +414,6 @@ class FuelLane(RaceLane):
                 self._tokens.draw(painter, x, y, foods[item.food], is_chosen=False)
         if last is not None:
             self._tokens.draw(painter, *last, is_chosen=True)
-
-
-def _bends(ys: FloatArray) -> npt.NDArray[np.intp]:
-    """Return the points of a line without those inside its level stretches."""
-    steps = np.diff(ys) != 0.0
-    return np.flatnonzero(np.append(steps, True) | np.append(True, steps))
 
 
 def _runs(marks: npt.NDArray[np.bool_]) -> list[tuple[int, int]]:

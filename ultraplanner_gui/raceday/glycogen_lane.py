@@ -17,7 +17,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.science.glycogen import EMPTY_SHARE, FULL_GUT_G, LOW_SHARE
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
+from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_curve, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
@@ -109,7 +109,7 @@ class GlycogenLane(RaceLane):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(c["plum"], Stroke.LINE))
-        painter.drawPolyline(QPolygonF(high))
+        draw_curve(painter, high)
         painter.setPen(QPen(c["plum"], Stroke.HAIR))
         painter.drawPolyline(QPolygonF(low))
 

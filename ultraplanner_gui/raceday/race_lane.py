@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import numpy as np
+import numpy.typing as npt
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QMenu, QWidget
@@ -11,6 +13,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.theme import theme
@@ -20,6 +23,12 @@ from ultraplanner_gui.wording.words import Words
 ZOOM_STEP = 1.25
 PAN_STEP = 0.1
 WHOLE_RACE_TURNS = 100.0
+
+
+def bends(ys: FloatArray) -> npt.NDArray[np.intp]:
+    """Return the points of a line without those inside its level stretches."""
+    steps = np.diff(ys) != 0.0
+    return np.flatnonzero(np.append(steps, True) | np.append(True, steps))
 
 
 class RaceLane(Lane):

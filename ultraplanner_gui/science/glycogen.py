@@ -163,20 +163,22 @@ def run_stores(
     """
     count = len(burn_g)
     caps = [cap_g_per_h] * count if isinstance(cap_g_per_h, (int, float)) else list(cap_g_per_h)
-    columns: list[tuple[float, float, float, float, float, float]] = []
-    keep = columns.append
-    liver, legs, gut, burnt, eaten_burnt, all_spared = liver_g, legs_g, 0.0, 0.0, 0.0, 0.0
-    keep((liver, legs, gut, burnt, eaten_burnt, all_spared))
-    for burn, energy, eaten, cap in zip(burn_g, energy_g, eaten_g, caps, strict=True):
+    mosts = [cap / 60.0 for cap in caps]
+    usable = [MOST_EATEN_SHARE * energy for energy in energy_g]
+    sparable = [MOST_SPARED_SHARE * burn for burn in burn_g]
+    # Flat, because many short rows are dear to make an array of.
+    levels, flows = [liver_g, legs_g, 0.0], [0.0, 0.0, 0.0]
+    keep_levels, keep_flows = levels.extend, flows.extend
+    liver, legs, gut = liver_g, legs_g, 0.0
+    for burn, used, spared, eaten, most in zip(
+        burn_g, usable, sparable, eaten_g, mosts, strict=True
+    ):
         gut += eaten
         ready = gut / TAU_MIN
-        most = cap / 60.0
         if ready > most:
             ready = most
-        used = MOST_EATEN_SHARE * energy
         if used > ready:
             used = ready
-        spared = MOST_SPARED_SHARE * burn
         if spared > used:
             spared = used
         gained = ready - used
@@ -192,12 +194,10 @@ def run_stores(
             of_liver = liver
         liver -= of_liver
         legs -= need - of_liver
-        burnt += need
-        eaten_burnt += used
-        all_spared += spared
-        keep((liver, legs, gut, burnt, eaten_burnt, all_spared))
-    table = np.array(columns, dtype=np.float64).T
-    return Stores(*table)
+        keep_levels((liver, legs, gut))
+        keep_flows((need, used, spared))
+    stores = np.array(levels, dtype=np.float64).reshape(-1, 3).T
+    return Stores(*stores, *np.cumsum(np.array(flows, dtype=np.float64).reshape(-1, 3), axis=0).T)
 
 
 def first_empty(values: FloatArray) -> float | None:

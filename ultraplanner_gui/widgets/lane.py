@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
@@ -51,6 +52,11 @@ def draw_level(
     painter.setPen(QPen(colour, width, style, Qt.PenCapStyle.FlatCap))
     painter.drawLine(QPointF(x_range[0], round(y)), QPointF(x_range[1], round(y)))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+
+
+def draw_curve(painter: QPainter, points: list[QPointF]) -> None:
+    """Draw a smooth line through *points*, piece by piece: one wide smooth path is dear."""
+    painter.drawLines([QLineF(a, b) for a, b in pairwise(points)])
 
 
 def nice_ticks(low: float, high: float, at_most: int) -> list[float]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import operator
 from collections.abc import Callable
 from dataclasses import fields
 from datetime import date
@@ -45,6 +46,7 @@ class Ledger(QScrollArea):
         self._document, self._selection, self._words = document, selection, words
         self._session = self._week = self._section = self._item = ""
         self._race_shown: tuple[object, ...] = ()
+        self._build_up_shown: tuple[object, ...] = ()
         self._is_race_first = False
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -149,22 +151,25 @@ class Ledger(QScrollArea):
     @Slot()
     def _refresh(self) -> None:
         now, before, words = self._document.shown, self._document.before, self._words()
-        upper = (
-            ledger_buildup.session_rows(
-                now, before, self._session, words, self._seeker.day_for(self._session)
-            )
-            if self._session
-            else ledger_buildup.build_up_rows(now, before, words, self._week)
-        )
-        self._upper.show_rows(upper)
-        # A drag in the build-up leaves race day alone: nothing is done about it then.
+        better = self._seeker.day_for(self._session) if self._session else None
+        chosen = (words, self._session, self._week, better, now is before)
+        # A drag in one storey leaves the other alone: nothing is done about it then.
+        parts = (*chosen, *_build_up_parts(now), *_build_up_parts(before))
+        if not _are_same(parts, self._build_up_shown):
+            self._build_up_shown = parts
+            self._upper.show_rows(self._upper_rows(now, before, words, better))
         parts = (words, self._section, self._item, *_race_parts(now), *_race_parts(before))
-        if len(parts) != len(self._race_shown) or any(
-            part is not shown for part, shown in zip(parts, self._race_shown, strict=True)
-        ):
+        if not _are_same(parts, self._race_shown):
             self._race_shown = parts
             self._lower.show_rows(self._lower_rows(now, before, words))
         self._show_note(now)
+
+    def _upper_rows(
+        self, now: Outlook, before: Outlook, words: Words, better: date | None
+    ) -> tuple[Row, ...]:
+        if self._session:
+            return ledger_buildup.session_rows(now, before, self._session, words, better)
+        return ledger_buildup.build_up_rows(now, before, words, self._week)
 
     def _lower_rows(self, now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         if self._section:
@@ -196,7 +201,7 @@ class Ledger(QScrollArea):
         look = theme()
         self.setFixedWidth(round(look.px(296)))
         self._note.setFixedHeight(round(look.px(76)))
-        self._race_shown = ()
+        self._race_shown = self._build_up_shown = ()
         c = look.colours
         dress(self._note_head, Pt.TEXT, c.ink, bold=True)
         self.setStyleSheet(
@@ -216,3 +221,18 @@ def _race_parts(outlook: Outlook) -> tuple[object, ...]:
         *(getattr(outlook, f.name) for f in fields(outlook) if f.name not in BUILD_UP_PARTS),
         *facts,
     )
+
+
+def _build_up_parts(outlook: Outlook) -> tuple[object, ...]:
+    """Return what of *outlook* the figures of the build-up are made of.
+
+    What the race asks is made anew every time, but no other figures follow from the same.
+    """
+    project = outlook.project
+    facts = project.block, project.runner, project.race, project.first_weekday, project.fuel.foods
+    return (outlook.weeks, outlook.checks, outlook.runway, outlook.today, *facts)
+
+
+def _are_same(parts: tuple[object, ...], shown: tuple[object, ...]) -> bool:
+    """Whether *parts* are those *shown*, each the very same."""
+    return len(parts) == len(shown) and all(map(operator.is_, parts, shown))
