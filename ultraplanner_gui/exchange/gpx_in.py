@@ -14,7 +14,7 @@ from ultraplanner_gui.exchange.course_line import gaps_of, line_of
 from ultraplanner_gui.exchange.course_pieces import Pieces, chosen_pieces, keys_of, pieces_of
 from ultraplanner_gui.exchange.gpx_parse import GpxFile, Kind, cleaned, parse_gpx
 from ultraplanner_gui.exchange.recorded import check_is_run, timed_points
-from ultraplanner_gui.exchange.waypoints import propose_stations
+from ultraplanner_gui.exchange.waypoints import SECTION_END, propose_stations
 from ultraplanner_gui.plan.course import Course, Line, Reading, RepairKind, sections_between
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
 from ultraplanner_gui.plan.recording import Recording
@@ -99,7 +99,8 @@ def read_course(
     length_m = float(along_m[-1])
     _check_length(gpx, length_m)
     tell((1.0 + PARSING_SHARE) / 2.0)
-    stations, left_out = propose_stations(line, along_m, gpx.waypoints)
+    places = [w for w in gpx.waypoints if w.kind != SECTION_END]
+    stations, left_out = propose_stations(line, along_m, places)
     tell(1.0)
     return Course(
         line=line,

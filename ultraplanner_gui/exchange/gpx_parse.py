@@ -36,7 +36,7 @@ _LONGEST_NAME = 60
 _CHILDREN: dict[str, tuple[str, ...]] = {
     "gpx": ("metadata", "name", "wpt", "rte", "trk"),
     "metadata": ("name",),
-    "wpt": ("name",),
+    "wpt": ("name", "type"),
     "rte": ("name", "rtept"),
     "trk": ("name", "trkseg"),
     "trkseg": ("trkpt",),
@@ -64,11 +64,12 @@ class Strand:
 
 @dataclass(slots=True)
 class Waypoint:
-    """A named place, degrees."""
+    """A named place, degrees; `kind` is what the file calls its type."""
 
     latitude_deg: float
     longitude_deg: float
     name: str = ""
+    kind: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -197,6 +198,7 @@ class _Reader:
         self._leaves: dict[str, Callable[[str], None]] = {
             "ele": self._on_elevation,
             "name": self._on_name,
+            "type": self._on_type,
         }
         if with_times:
             self._leaves["time"] = self._on_time
@@ -315,6 +317,9 @@ class _Reader:
             self._strands[-1].name = name
         else:
             self._name = name
+
+    def _on_type(self, text: str) -> None:
+        self._waypoints[-1].kind = cleaned(text)
 
     def _place(self, attributes: list[str]) -> tuple[float, float]:
         latitude = longitude = None

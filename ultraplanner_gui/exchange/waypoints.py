@@ -25,6 +25,10 @@ PASS_M = 50.0
 PASS_SHARE = 1.5
 MOST_WAYPOINTS = 300
 
+#: What the type of a waypoint says that is no aid station.
+SECTION_END = "section end"
+AID_STATION = "aid station"
+
 
 @dataclass(frozen=True, slots=True)
 class _Place:
