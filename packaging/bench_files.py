@@ -41,7 +41,7 @@ def gpx_file(folder: Path) -> Path:
 
 def import_course(path: Path) -> None:
     """Do what the program does when a course is opened: read it and build its profile."""
-    from ultraplanner_gui.window.deeds import read_for_plan
+    from ultraplanner_gui.window.course_deeds import read_for_plan
 
     read_for_plan(Token(lambda _fraction: None), path)
 

@@ -34,7 +34,7 @@ from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import Lane, Scale
 from ultraplanner_gui.widgets.rows import Rows
-from ultraplanner_gui.window.deeds import read_for_plan
+from ultraplanner_gui.window.course_deeds import read_for_plan
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.workplace import Workplace
 from ultraplanner_gui.wording.words import Words

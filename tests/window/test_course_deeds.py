@@ -197,3 +197,28 @@ def test_without_its_file_nothing_can_be_undone_and_it_says_why(window, tmp_path
     undo = [b for b in dialog.findChildren(QPushButton) if b.text() == "Undo this"]
     assert undo
     assert not any(b.isEnabled() for b in undo)
+
+
+def test_a_file_with_two_tracks_asks_which_and_reads_the_one_chosen(window, qtbot, tmp_path):
+    path = _two_tracks(tmp_path / "two.gpx")
+    known, read = set(window.findChildren(QDialog)), []
+    window.deeds._read_course(path, read.append)
+    qtbot.waitUntil(lambda: len(set(window.findChildren(QDialog)) - known) == 1, timeout=5_000)
+    (dialog,) = set(window.findChildren(QDialog)) - known
+    assert dialog.lines.item(0).text().startswith("All 2 in order")
+    assert "Evening (track): 5.6 km, 40 points" in dialog.lines.item(2).text()
+    dialog.lines.setCurrentRow(2)
+    dialog.send()
+    qtbot.waitUntil(lambda: bool(read), timeout=5_000)
+    assert read[0][0].length_m == pytest.approx(5_559.0, rel=0.01)
+
+
+def test_all_in_order_is_not_read_twice(window, qtbot, tmp_path):
+    path = _two_tracks(tmp_path / "two.gpx")
+    known, read = set(window.findChildren(QDialog)), []
+    window.deeds._read_course(path, read.append)
+    qtbot.waitUntil(lambda: len(set(window.findChildren(QDialog)) - known) == 1, timeout=5_000)
+    (dialog,) = set(window.findChildren(QDialog)) - known
+    dialog.send()
+    assert len(read) == 1
+    assert read[0][0].length_m > 11_000.0

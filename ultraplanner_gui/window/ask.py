@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.exchange.gpx_in import CourseChoice
+    from ultraplanner_gui.wording.words import Words
 
 PathTaken = Callable[[Path], None]
 
@@ -48,11 +53,33 @@ class Ask(QObject):
         """Ask where a picture is to be written."""
         self._save(self.tr("Write the picture to"), proposed, "png", taken)
 
+    def which_line(
+        self,
+        file: str,
+        choices: Sequence[CourseChoice],
+        words: Words,
+        taken: Callable[[str], None],
+    ) -> None:
+        """Ask which of several lines in a file is the course; the first stands chosen."""
+        from ultraplanner_gui.window.line_choice import LineChoice
+
+        LineChoice(file, choices, words, taken, self._window).open()
+
     def tell(self, title: str, sentence: str) -> None:
         """Say one sentence that must be read."""
         box = QMessageBox(
             QMessageBox.Icon.NoIcon, title, sentence, QMessageBox.StandardButton.Ok, self._window
         )
+        box.open()
+
+    def offer(self, title: str, sentence: str, deed: str, taken: Callable[[], None]) -> None:
+        """Say one sentence that must be read, and offer the *deed* that may help."""
+        box = QMessageBox(
+            QMessageBox.Icon.NoIcon, title, sentence, QMessageBox.StandardButton.Close, self._window
+        )
+        button = box.addButton(deed, QMessageBox.ButtonRole.ActionRole)
+        button.clicked.connect(taken)
+        box.setDefaultButton(QMessageBox.StandardButton.Close)
         box.open()
 
     def _file(self, title: str, folder: Path, kinds: str, taken: PathTaken) -> None:

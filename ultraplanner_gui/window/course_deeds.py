@@ -2,20 +2,45 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.plan.reading import RepairKind
+from ultraplanner_gui.engine.profile import Profile, build_profile
+from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
+from ultraplanner_gui.plan.reading import Repair, RepairKind
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
-    from ultraplanner_gui.plan.course import Course
+    from ultraplanner_gui.exchange.gpx_in import CourseChoice
     from ultraplanner_gui.plan.project import Project
     from ultraplanner_gui.wording.words import Words
+
+
+def read_for_plan(token: Token, path: Path, choice: str = "") -> tuple[Course, Profile]:
+    """Read a course and build its profile: the slow part of a new plan."""
+    from ultraplanner_gui.exchange.gpx_in import read_course
+
+    course = read_course(path, choice, progress=lambda share: token.progress(0.95 * share))
+    return course, build_profile(course)
+
+
+def list_lines(token: Token, path: Path) -> tuple[CourseChoice, ...]:
+    """List the lines in the file at *path*."""
+    from ultraplanner_gui.exchange.gpx_in import course_choices
+
+    return course_choices(path)
+
+
+def mended_notes(course: Course) -> tuple[Message, ...]:
+    """Return a sentence that says where to see what was mended, nothing if nothing was."""
+    mended = sum(isinstance(repair, Repair) for repair in course.repairs)
+    return (message(MENDED, mended),) if mended else ()
 
 
 def read_another_way(
@@ -25,6 +50,13 @@ def read_another_way(
     from ultraplanner_gui.exchange.gpx_in import read_course
 
     return read_course(path, choice, without, lambda share: token.progress(0.95 * share))
+
+
+#: Takes a course that was read, with its profile.
+CourseTaken = Callable[[tuple[Course, Profile]], None]
+MENDED = QT_TRANSLATE_NOOP(
+    "Course", "Mended in the file: {0}. Each can be undone in Course, What was mended."
+)
 
 
 class CourseDeeds(JobDeeds):
@@ -45,6 +77,25 @@ class CourseDeeds(JobDeeds):
     def words(self) -> Words:
         """Return how numbers read."""
         return self._window.settings.words()
+
+    def ask_line(self, path: Path, then: CourseTaken, result: tuple[Course, Profile]) -> None:
+        """Ask which line is meant where the file holds several, then go on with that."""
+        repairs = (r for r in result[0].repairs if isinstance(r, Repair))
+        if all(repair.kind is not RepairKind.JOINED for repair in repairs):
+            then(result)
+            return
+
+        def choose(choices: tuple[CourseChoice, ...]) -> None:
+            # The first is what was read: all of them in order.
+            def taken(key: str) -> None:
+                if key == choices[0].key:
+                    then(result)
+                else:
+                    self._start(then, read_for_plan, path, key)
+
+            self._window.ask.which_line(path.name, choices, self.words(), taken)
+
+        self._start(choose, list_lines, path)
 
     @Slot()
     def plan_view(self) -> None:

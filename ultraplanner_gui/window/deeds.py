@@ -17,14 +17,13 @@ from PySide6.QtWidgets import QWidget
 from ultraplanner_gui.desk import places, resources
 from ultraplanner_gui.desk.demo_file import demo_file
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.edits.block_moves import ShiftWithRace
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
 from ultraplanner_gui.engine.fuelling import place_by_clock
-from ultraplanner_gui.engine.profile import Profile, build_profile
+from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.race import Race
@@ -33,9 +32,15 @@ from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.block_deeds import BlockDeeds
 from ultraplanner_gui.window.buildup_deeds import BuildUpDeeds
 from ultraplanner_gui.window.card_deeds import CardDeeds
-from ultraplanner_gui.window.course_deeds import CourseDeeds
+from ultraplanner_gui.window.course_deeds import (
+    CourseDeeds,
+    CourseTaken,
+    mended_notes,
+    read_for_plan,
+)
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
+from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.plan.project import Project
@@ -46,15 +51,7 @@ if TYPE_CHECKING:
 TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
 
 
-def read_for_plan(token: Token, path: Path) -> tuple[Course, Profile]:
-    """Read a course and build its profile: the slow part of a new plan."""
-    from ultraplanner_gui.exchange.gpx_in import read_course
-
-    course = read_course(path, progress=lambda share: token.progress(0.95 * share))
-    return course, build_profile(course)
-
-
-class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds):
+class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds, TrustDeeds):
     """The slots behind the actions of one window."""
 
     @cached_property
@@ -86,20 +83,6 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDee
             self.open_project_file(path)
         else:
             self._read_course(path, self._propose)
-
-    def open_project_file(self, path: Path) -> None:
-        """Open a project; on failure what was open stays open."""
-        window = self._window
-        if window.document is not None and window.document.path == path:
-            return
-        try:
-            file = ProjectFile.open(path)
-        except PlanError as error:
-            window.ask.tell(
-                self.tr("Cannot open the project"), window.settings.words().say(error.message)
-            )
-            return
-        self._show(file)
 
     @Slot()
     def demo(self) -> None:
@@ -284,10 +267,6 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDee
 
     # Behind the slots
 
-    def _show(self, file: ProjectFile) -> None:
-        self._window.settings.remember_file(file.path)
-        self._window.show_document(Document(file, parent=self._window))
-
     def _save_copy_to(self, path: Path) -> None:
         document = self._window.document
         if document is None:
@@ -300,11 +279,11 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDee
                 self._window.settings.words().say(error.message),
             )
 
-    def _read_course(self, path: Path, then: Callable[[tuple[Course, Profile]], None]) -> None:
+    def _read_course(self, path: Path, then: CourseTaken) -> None:
         self._window.settings.last_folder = str(path.parent)
         self._window.name_work(self.tr("Reading {0}").format(path.name))
         self.remember_course_file(path)
-        self._start(then, read_for_plan, path)
+        self._start(partial(self.ask_line, path, then), read_for_plan, path)
 
     def _propose(self, result: tuple[Course, Profile]) -> None:
         from ultraplanner_gui.desk.zones import nearest_zone
@@ -369,7 +348,7 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDee
         except PlanError as error:
             return self._window.settings.words().say(error.message)
         self._show(file)
-        self._say_notes(notes)
+        self._say_notes((*notes, *mended_notes(course)))
         return ""
 
     def _replacement(self) -> Callable[[tuple[Course, Profile]], None]:
@@ -384,6 +363,7 @@ class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDee
         if document is self._window.document:
             text = self.tr("The other course is read.")
             self._window.offer.deliver(document, base, ReplaceCourse(result[0]), text)
+            self._say_notes(mended_notes(result[0]))
 
     def _change_setup(self, answers: Answers) -> str:
         document = self._window.document
