@@ -42,6 +42,9 @@ class Answering(Ask):
     def tell(self, title, sentence):
         self.told.append(sentence)
 
+    def offer(self, title, sentence, deed, taken):
+        self.told.append(sentence)
+
 
 class Hand:
     """Mouse and keyboard over *window*: events enter where those of the window system do."""

@@ -189,6 +189,7 @@ VIEWS = {
     "fuel habits": _dialog("fuel_habits"),
     "sweat test": _dialog("sweat_test"),
     "fuel cautions": _dialog("fuel_cautions"),
+    "name a state": _dialog("name_state"),
     "keys": _dialog("shortcuts"),
     "red flags": _dialog("red_flags"),
     "about": _dialog("about"),

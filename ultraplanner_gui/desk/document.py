@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
@@ -10,6 +11,7 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from ultraplanner_gui.desk.points import label_before
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.project import GoBack
 from ultraplanner_gui.engine import outlook as engine
@@ -144,6 +146,7 @@ class Document(QObject):
             self.drop_trial()
             return True
         self._ready = after
+        self._mark_before(edit)
         self.undo_stack.push(_Step(self, edit, self.project, after.project))
         return True
 
@@ -174,6 +177,12 @@ class Document(QObject):
         """Try once more to keep what could not be kept."""
         if not self._is_kept:
             self._keep(self._label)
+
+    def mark(self, name: str) -> None:
+        """Make the project as it stands a point of the history; StoreError if that fails."""
+        self.keep_again()
+        if self._file is not None:
+            self._file.mark(name)
 
     def history(self) -> list[Point]:
         """Return the earlier states in the file, the newest first."""
@@ -221,6 +230,14 @@ class Document(QObject):
         self.changed.emit(shown, after)
         if not is_new:
             self.stepped.emit(edit)
+
+    def _mark_before(self, edit: Edit) -> None:
+        label = label_before(edit)
+        if label is None or self._file is None or not self._is_kept:
+            return
+        # undo has the state as well; what hinders keeping is said when the edit is kept
+        with suppress(StoreError):
+            self._file.mark(label, is_named=False)
 
     def _tried_out(self, edit: Edit) -> Outlook:
         """Return the outlook after *edit*, the present one if it changes nothing."""

@@ -41,7 +41,8 @@ TABLE: tuple[ActionRow, ...] = (
     ),
     ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
     ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "&Save a copy…"), "Ctrl+Shift+S"),
-    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an &earlier opening…")),
+    ActionRow("name_state", "file", QT_TRANSLATE_NOOP("Actions", "&Name this state…")),
+    ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an &earlier state…")),
     ActionRow(
         "write_pdf",
         "file",

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui import __version__
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.points import shown_label
 from ultraplanner_gui.desk.typing_pause import TypingPause
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import (
@@ -102,24 +103,23 @@ def open_notes(parent: QWidget, document: Document) -> QDialog:
 
 
 def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
-    """Open the list of earlier openings; going back is one step that can be undone."""
-    dialog, box = _dialog(parent, _tr("Go back to an earlier opening"), 460, 340)
+    """Open the list of earlier states; going back is one step that can be undone."""
+    dialog, box = _dialog(parent, _tr("Go back to an earlier state"), 460, 340)
     set_topic(dialog, "history")
     box.addWidget(
         _paragraph(_tr("The plan becomes what it was then. Undo brings today's back."), dialog)
     )
     points = QListWidget(dialog)
-    points.setAccessibleName(_tr("Earlier openings"))
+    points.setAccessibleName(_tr("Earlier states"))
     for point in document.history():
         at = point.kept_at.astimezone()
-        item = QListWidgetItem(
-            f"{words.day_and_year(at.date())}, {words.clock(at, weekday=False)}   {point.label}"
-        )
+        when = f"{words.day_and_year(at.date())}, {words.clock(at, weekday=False)}"
+        item = QListWidgetItem(f"{when}   {shown_label(point.label, words.translate)}")
         item.setData(Qt.ItemDataRole.UserRole, point.id)
         points.addItem(item)
     points.setCurrentRow(0)
     if points.count() == 0:
-        nothing = _tr("This is the first opening: nothing lies behind yet.")
+        nothing = _tr("Nothing lies behind yet. Name this state, and you find it here.")
         box.addWidget(_paragraph(nothing, dialog))
     box.addWidget(points)
     buttons = _close_button(dialog)

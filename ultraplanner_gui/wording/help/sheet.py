@@ -143,14 +143,15 @@ KEEPING: tuple[Topic, ...] = (
     ),
     Topic(
         "history",
-        QT_TRANSLATE_NOOP("Help", "Earlier openings"),
+        QT_TRANSLATE_NOOP("Help", "Earlier states"),
         QT_TRANSLATE_NOOP(
             "Help",
-            "The file keeps the plan as it was each time you opened it. Going back to one of them "
-            "is a step like any other, so Undo brings today's plan back.",
+            "The file keeps the plan as it was each time you opened it and before a block, a "
+            "course or a mend went in: the latest 30 of these, and every state you named. Going "
+            "back to one of them is a step like any other, so Undo brings today's plan back.",
         ),
         see=("kept",),
-        words=QT_TRANSLATE_NOOP("Help", "versions go back restore earlier state undo"),
+        words=QT_TRANSLATE_NOOP("Help", "versions go back restore earlier opening name state undo"),
     ),
 )
 

@@ -1,0 +1,27 @@
+"""Which edits are so large that the state before them becomes a point of the history."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from ultraplanner_gui.edits.block import ReplaceBlock
+from ultraplanner_gui.edits.block_moves import ShiftWithRace, TakeRepair
+from ultraplanner_gui.edits.course import ReplaceCourse
+from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+
+LARGE = (ReplaceBlock, ReplaceCourse, ShiftWithRace, TakeRepair)
+_BEFORE = "Before: "
+_NAME = QT_TRANSLATE_NOOP("Edit", "Before: {0}")
+
+
+def label_before(edit: Edit) -> str | None:
+    """Return what the state before *edit* is called in the history; None if it gets no point."""
+    return f"{_BEFORE}{edit.label}" if isinstance(edit, LARGE) else None
+
+
+def shown_label(label: str, translate: Callable[[str], str]) -> str:
+    """Return how the point *label* is called in the user's language."""
+    if label.startswith(_BEFORE):
+        return translate(_NAME).format(translate(label.removeprefix(_BEFORE)))
+    return translate(label)
