@@ -51,20 +51,20 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     speed = np.diff(place) * np.hypot(1.0, slope) / np.diff(moving_s)
     ends = _joined(place, speed < gait_change_speed(slope))
     edges_m = [0.0, *(end_m for end_m, _ in ends)]
-    times_s = np.interp(edges_m, place, moving_s)
-    climbs_m = np.interp(edges_m, place, profile.climb_m)
-    drops_m = np.interp(edges_m, place, profile.drop_m)
+    speeds = (np.diff(edges_m) / np.diff(np.interp(edges_m, place, moving_s))).tolist()
+    climbs_m = np.diff(np.interp(edges_m, place, profile.climb_m)).tolist()
+    drops_m = np.diff(np.interp(edges_m, place, profile.drop_m)).tolist()
     return tuple(
         Stretch(
             start_m=start_m,
             end_m=end_m,
             is_walked=is_walked,
-            speed_mps=(end_m - start_m) / float(times_s[k + 1] - times_s[k]),
-            climb_m=float(climbs_m[k + 1] - climbs_m[k]),
-            drop_m=float(drops_m[k + 1] - drops_m[k]),
+            speed_mps=speed_mps,
+            climb_m=climb_m,
+            drop_m=drop_m,
         )
-        for k, ((start_m, end_m), (_, is_walked)) in enumerate(
-            zip(pairwise(edges_m), ends, strict=True)
+        for (start_m, end_m), (_, is_walked), speed_mps, climb_m, drop_m in zip(
+            pairwise(edges_m), ends, speeds, climbs_m, drops_m, strict=True
         )
     )
 

@@ -161,18 +161,19 @@ def run_stores(
     absorbed. What is absorbed is burnt at once, first in place of glycogen, then of fat; what
     finds no use refills the liver; the rest waits. Own model throughout.
     """
-    count = len(burn_g)
+    burn, count = np.asarray(burn_g, dtype=np.float64), len(burn_g)
     caps = [cap_g_per_h] * count if isinstance(cap_g_per_h, (int, float)) else list(cap_g_per_h)
-    mosts = [cap / 60.0 for cap in caps]
-    usable = [MOST_EATEN_SHARE * energy for energy in energy_g]
-    sparable = [MOST_SPARED_SHARE * burn for burn in burn_g]
+    usable = MOST_EATEN_SHARE * np.asarray(energy_g, dtype=np.float64)
+    sparable = MOST_SPARED_SHARE * burn
+    minutes = zip(
+        *(burn.tolist(), usable.tolist(), sparable.tolist(), eaten_g, [cap / 60.0 for cap in caps]),
+        strict=True,
+    )
     # Flat, because many short rows are dear to make an array of.
-    levels, flows = [liver_g, legs_g, 0.0], [0.0, 0.0, 0.0]
-    keep_levels, keep_flows = levels.extend, flows.extend
+    levels = [liver_g, legs_g, 0.0, 0.0]
+    keep = levels.extend
     liver, legs, gut = liver_g, legs_g, 0.0
-    for burn, used, spared, eaten, most in zip(
-        burn_g, usable, sparable, eaten_g, mosts, strict=True
-    ):
+    for need, used, spared, eaten, most in minutes:
         gut += eaten
         ready = gut / TAU_MIN
         if ready > most:
@@ -188,16 +189,19 @@ def run_stores(
             liver += gained
         else:
             gut -= used
-        need = burn - spared
+        need -= spared
         of_liver = LIVER_SHARE * need
         if of_liver > liver:
             of_liver = liver
         liver -= of_liver
         legs -= need - of_liver
-        keep_levels((liver, legs, gut))
-        keep_flows((need, used, spared))
-    stores = np.array(levels, dtype=np.float64).reshape(-1, 3).T
-    return Stores(*stores, *np.cumsum(np.array(flows, dtype=np.float64).reshape(-1, 3), axis=0).T)
+        keep((liver, legs, gut, used))
+    table = np.array(levels, dtype=np.float64).reshape(-1, 4).T
+    used_g = table[3]
+    spared_g = np.minimum(sparable, used_g[1:])
+    burnt_g = np.concatenate(([0.0], np.cumsum(burn - spared_g)))
+    all_spared_g = np.concatenate(([0.0], np.cumsum(spared_g)))
+    return Stores(*table[:3], burnt_g, np.cumsum(used_g), all_spared_g)
 
 
 def first_empty(values: FloatArray) -> float | None:
