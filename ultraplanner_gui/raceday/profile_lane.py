@@ -10,19 +10,23 @@ import numpy.typing as npt
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QImage, QPainter
 
+from ultraplanner_gui.engine.climbs import Hill, hills
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.course import FloatArray, Slope
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.relief import FORMAT, relief
-from ultraplanner_gui.widgets.lane import Scale, nice_ticks
+from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 
 #: Pieces a section is stretched in.
 KNOTS = 4
 #: How far a stretched piece may reach past the picture it is taken from.
 OVER_PX = 2.0
+#: Names of climbs stand in a lane at least so many of their lines high, with room at both sides.
+LEAST_LINES = 4.0
+ROUND_NAME_PX = 6.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +52,8 @@ class ProfileLane(RaceLane):
     _picture_of: _Kept | None = None
     _extent_of: Profile | None = None
     _extent_m = (0.0, 0.0)
+    _hills_of: Profile | None = None
+    _hills: tuple[Hill, ...] = ()
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -69,6 +75,31 @@ class ProfileLane(RaceLane):
         elif not self._paint_stretched(painter, body, of):
             self._picture, self._picture_of = self._drawn(profile, body, scale), of
             painter.drawImage(body.topLeft(), self._picture)
+        self._name_hills(painter, profile, body)
+
+    def _name_hills(self, painter: QPainter, profile: Profile, body: QRectF) -> None:
+        """Write at the foot of each climb and descent what it is, where there is room for it."""
+        look, words = theme(), self.words()
+        metrics, font = look.metrics(UNIT_PT), look.font(UNIT_PT)
+        if body.height() < LEAST_LINES * metrics.height():
+            return
+        top = body.bottom() - metrics.height()
+        for hill in self._hills_in(profile):
+            left = max(self.x_of(hill.start_m, body), body.left())
+            right = min(self.x_of(hill.end_m, body), body.right())
+            rise_m = hill.height_m if hill.slope is Slope.CLIMB else -hill.height_m
+            texts = (words.say(hill.name), words.signed(words.height(rise_m)))
+            for text in texts:
+                if metrics.horizontalAdvance(text) + ROUND_NAME_PX <= right - left:
+                    room = QRectF(left, top, right - left, metrics.height())
+                    draw_text(painter, room, text, look.colours["ink"], font, Align.AlignCenter)
+                    break
+
+    def _hills_in(self, profile: Profile) -> tuple[Hill, ...]:
+        """Return climbs and descents of *profile*, found once."""
+        if self._hills_of is not profile:
+            self._hills_of, self._hills = profile, hills(profile)
+        return self._hills
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         if self.has_ground_changed(before, after):
@@ -121,12 +152,15 @@ class ProfileLane(RaceLane):
         k = int(np.searchsorted(profile.distance_m, at_m, side="right")) - 1
         gradient = float(profile.gradient[min(max(k, 0), len(profile.gradient) - 1)])
         clock = words.clock(self.shown.project.race.clock(target.arrival_s(at_m)))
-        return self.tr("{0}, {1}, gradient {2}, {3}").format(
+        said = self.tr("{0}, {1}, gradient {2}, {3}").format(
             words.distance(at_m, 1),
             words.height(profile.elevation_at(at_m)),
             words.percent(100 * gradient),
             clock,
         )
+        here = (h for h in self._hills_in(profile) if h.start_m <= at_m < h.end_m)
+        hill = next(here, None)
+        return said if hill is None else f"{said}\n{words.say(hill.name)}"
 
     def _scale(self, profile: Profile, body: QRectF) -> Scale:
         if self._extent_of is not profile:
