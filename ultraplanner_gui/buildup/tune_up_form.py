@@ -4,13 +4,9 @@ from __future__ import annotations
 
 from datetime import date
 
-from PySide6.QtCore import QDate, Qt, Slot
+from PySide6.QtCore import QDate
 from PySide6.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
     QLineEdit,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -18,7 +14,8 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import LONGEST_SESSION_S, AddSession
 from ultraplanner_gui.engine.candidates import likely_s
 from ultraplanner_gui.plan.block import Ground, Kind, Session
-from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.widgets.edit_form import EditForm
 from ultraplanner_gui.widgets.fields import (
     DateField,
     DistanceField,
@@ -27,11 +24,9 @@ from ultraplanner_gui.widgets.fields import (
     describe,
 )
 from ultraplanner_gui.widgets.form_column import FormColumn
-from ultraplanner_gui.widgets.help_topic import set_topic
-from ultraplanner_gui.widgets.theme import dress, theme
-from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
+TITLE = QT_TRANSLATE_NOOP("Forms", "A tune-up race")
 TOPIC = Kind.TUNE_UP.value
 LEAST_M, MOST_M, MOST_CLIMB_M = 1_000.0, 300_000.0, 20_000.0
 USUAL_M = 30_000.0
@@ -41,17 +36,13 @@ EFFORT = 7
 HILLY = 0.006
 
 
-class TuneUpForm(QDialog):
+class TuneUpForm(EditForm):
     """Asks for one tune-up race; kept, it is a session builders leave where it is."""
 
     def __init__(
         self, document: Document, day: date, words: Words, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
-        self._document, self._words = document, words
-        self.setWindowTitle(self.tr("A tune-up race"))
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        set_topic(self, TOPIC)
+        super().__init__(document, words, TITLE, TOPIC, parent)
         fields = FormColumn(self)
         fields.add_note(
             self.tr(
@@ -77,22 +68,7 @@ class TuneUpForm(QDialog):
         ):
             fields.add(label, field, TOPIC)
         fields.end()
-        self.trouble = QLabel("", self)
-        self.trouble.setWordWrap(True)
-        dress(self.trouble, Pt.TEXT, theme().colours.clay)
-        self.trouble.hide()
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        self.keep = buttons.addButton(self.tr("&Put it in"), QDialogButtonBox.ButtonRole.AcceptRole)
-        self.keep.setDefault(True)
-        buttons.accepted.connect(self._on_kept)
-        buttons.rejected.connect(self.reject)
-        document.refused.connect(self._on_refused)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
-        box.setSpacing(Space.APART)
-        for widget in (fields, self.trouble, buttons):
-            box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        self.finish(fields, self.tr("&Put it in"), WIDTH_PX)
 
     def session(self) -> Session:
         """Return what the fields say; without a time the likely one."""
@@ -112,19 +88,12 @@ class TuneUpForm(QDialog):
             note=self.name.text().strip(),
         )
 
-    @Slot()
-    def _on_kept(self) -> None:
-        self.trouble.hide()
+    def edit(self) -> AddSession:
         session = self.session()
         if session.day >= self._document.project.race.day:
-            self._complain(self.tr("A tune-up race comes before the race."))
-        elif self._document.perform(AddSession(session)):
-            self.accept()
-
-    @Slot(object)
-    def _on_refused(self, why: Message) -> None:
-        self._complain(self._words.say(why))
-
-    def _complain(self, sentence: str) -> None:
-        self.trouble.setText(sentence)
-        self.trouble.show()
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "TuneUp", "A tune-up race comes before the race; set an earlier day."
+                )
+            )
+        return AddSession(session)

@@ -5,15 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
-from PySide6.QtCore import QDate, QSize, Qt, QTime, Slot
+from PySide6.QtCore import QDate, QSize, QTime
 from PySide6.QtWidgets import (
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
     QLineEdit,
     QPlainTextEdit,
     QSizePolicy,
-    QVBoxLayout,
     QWidget,
 )
 
@@ -21,7 +17,8 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.training import AddCandidate, ChangeCandidate
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.widgets.edit_form import EditForm
 from ultraplanner_gui.widgets.fields import (
     ClockField,
     DateField,
@@ -31,11 +28,10 @@ from ultraplanner_gui.widgets.fields import (
     describe,
 )
 from ultraplanner_gui.widgets.form_column import FormColumn
-from ultraplanner_gui.widgets.help_topic import set_topic
-from ultraplanner_gui.widgets.theme import dress, theme
-from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
+TITLE = QT_TRANSLATE_NOOP("Forms", "A race to pick from")
 TOPIC = "candidate races"
 LEAST_M, MOST_M, MOST_CLIMB_M = 1_000.0, 500_000.0, 50_000.0
 USUAL_M, USUAL_CLIMB_M = 50_000.0, 1_500.0
@@ -43,7 +39,7 @@ USUAL_WEEKS = 24
 STOPS_PX, WIDTH_PX = 84.0, 400.0
 
 
-class CandidateForm(QDialog):
+class CandidateForm(EditForm):
     """Adds a race, or changes *candidate*."""
 
     def __init__(
@@ -53,30 +49,12 @@ class CandidateForm(QDialog):
         words: Words,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self._document, self._words, self._of = document, words, candidate
-        self.setWindowTitle(self.tr("A race to pick from"))
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        set_topic(self, TOPIC)
+        super().__init__(document, words, TITLE, TOPIC, parent)
+        self._of = candidate
         day = document.before.today + timedelta(weeks=USUAL_WEEKS)
         of = candidate or Candidate("", "", day, USUAL_M, USUAL_CLIMB_M, USUAL_CLIMB_M)
         fields = self._made(of, words)
-        self.trouble = QLabel("", self)
-        self.trouble.setWordWrap(True)
-        dress(self.trouble, Pt.TEXT, theme().colours.clay)
-        self.trouble.hide()
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        self.keep = buttons.addButton(self.tr("&Keep"), QDialogButtonBox.ButtonRole.AcceptRole)
-        self.keep.setDefault(True)
-        buttons.accepted.connect(self._on_kept)
-        buttons.rejected.connect(self.reject)
-        document.refused.connect(self._on_refused)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
-        box.setSpacing(Space.APART)
-        for widget in (fields, self.trouble, buttons):
-            box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        self.finish(fields, self.tr("&Keep"), WIDTH_PX)
         self.name.setFocus()
 
     def _made(self, of: Candidate, words: Words) -> FormColumn:
@@ -136,28 +114,11 @@ class CandidateForm(QDialog):
             note=self.note.text().strip(),
         )
 
-    @Slot()
-    def _on_kept(self) -> None:
-        self.trouble.hide()
+    def edit(self) -> AddCandidate | ChangeCandidate:
         if not self.name.text().strip():
-            self._complain(self.tr("The race needs a name."))
-            return
-        try:
-            candidate = self.candidate()
-        except PlanError as error:
-            self._complain(self._words.say(error.message))
-            return
-        edit = AddCandidate(candidate) if self._of is None else ChangeCandidate(candidate)
-        if self._document.perform(edit):
-            self.accept()
-
-    @Slot(object)
-    def _on_refused(self, why: Message) -> None:
-        self._complain(self._words.say(why))
-
-    def _complain(self, sentence: str) -> None:
-        self.trouble.setText(sentence)
-        self.trouble.show()
+            raise PlanError(QT_TRANSLATE_NOOP("Candidates", "The race needs a name."))
+        candidate = self.candidate()
+        return AddCandidate(candidate) if self._of is None else ChangeCandidate(candidate)
 
 
 class _Lines(QPlainTextEdit):

@@ -4,28 +4,23 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QCoreApplication, Qt, Slot
+from PySide6.QtCore import QCoreApplication, Slot
 from PySide6.QtWidgets import (
     QComboBox,
-    QDialog,
-    QDialogButtonBox,
-    QLabel,
     QLineEdit,
-    QVBoxLayout,
     QWidget,
 )
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.training import AddGround, ChangeGround
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.widgets.edit_form import EditForm
 from ultraplanner_gui.widgets.fields import DistanceField, HeightField, WholeField, describe
 from ultraplanner_gui.widgets.form_column import FormColumn
-from ultraplanner_gui.widgets.help_topic import set_topic
-from ultraplanner_gui.widgets.theme import dress, theme
-from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
+TITLE = QT_TRANSLATE_NOOP("Forms", "A place to train")
 TOPIC = "ground at hand"
 NAMES: dict[GroundKind, str] = {
     GroundKind.TREADMILL: QT_TRANSLATE_NOOP("Ground", "treadmill"),
@@ -46,7 +41,7 @@ USUAL = {
 MOST_M, MOST_CLIMB_M, WIDTH_PX = 100_000.0, 5_000.0, 380.0
 
 
-class GroundForm(QDialog):
+class GroundForm(EditForm):
     """Adds a place, or changes *ground*; only the fields of its kind can be filled in."""
 
     def __init__(
@@ -56,11 +51,8 @@ class GroundForm(QDialog):
         words: Words,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self._document, self._words, self._of = document, words, ground
-        self.setWindowTitle(self.tr("A place to train"))
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        set_topic(self, TOPIC)
+        super().__init__(document, words, TITLE, TOPIC, parent)
+        self._of = ground
         of = ground or GroundAtHand("", GroundKind.TREADMILL, most_gradient=0.12)
         fields = FormColumn(self)
         self.kind = QComboBox(fields)
@@ -88,22 +80,7 @@ class GroundForm(QDialog):
         ):
             fields.add(label, field, TOPIC)
         fields.end()
-        self.trouble = QLabel("", self)
-        self.trouble.setWordWrap(True)
-        dress(self.trouble, Pt.TEXT, theme().colours.clay)
-        self.trouble.hide()
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
-        self.keep = buttons.addButton(self.tr("K&eep"), QDialogButtonBox.ButtonRole.AcceptRole)
-        self.keep.setDefault(True)
-        buttons.accepted.connect(self._on_kept)
-        buttons.rejected.connect(self.reject)
-        document.refused.connect(self._on_refused)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
-        box.setSpacing(Space.APART)
-        for widget in (fields, self.trouble, buttons):
-            box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        self.finish(fields, self.tr("K&eep"), WIDTH_PX)
         self.kind.currentIndexChanged.connect(self._on_kind)
         self._on_kind()
 
@@ -137,18 +114,9 @@ class GroundForm(QDialog):
             self.climb.set_metres(climb_m)
             self.drop.set_metres(climb_m if kind is GroundKind.LOOP else 0.0)
 
-    @Slot()
-    def _on_kept(self) -> None:
-        self.trouble.hide()
+    def edit(self) -> AddGround | ChangeGround:
         ground = self.ground()
-        edit = AddGround(ground) if self._of is None else ChangeGround(ground)
-        if self._document.perform(edit):
-            self.accept()
-
-    @Slot(object)
-    def _on_refused(self, why: Message) -> None:
-        self.trouble.setText(self._words.say(why))
-        self.trouble.show()
+        return AddGround(ground) if self._of is None else ChangeGround(ground)
 
 
 def ground_name(ground: GroundAtHand) -> str:
