@@ -35,6 +35,7 @@ from ultraplanner_gui.wording.help import (
     course,
     fuel,
     fuel_stores,
+    handover,
     living,
     pace,
     papers,
@@ -50,7 +51,19 @@ from ultraplanner_gui.wording.help.topic import Mark, Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
 MODULES = (
-    *(cards, course, fuel, fuel_stores, living, pace, race_pace, race_rules, rules, runner),
+    *(
+        cards,
+        course,
+        fuel,
+        fuel_stores,
+        handover,
+        living,
+        pace,
+        race_pace,
+        race_rules,
+        rules,
+        runner,
+    ),
     *(sessions, sheet, weeks),
 )
 CITED = (Mark.PUBLISHED, Mark.MEMORY)

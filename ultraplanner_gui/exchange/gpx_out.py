@@ -96,7 +96,7 @@ def course_gpx(course: Course, marks: Sequence[Mark] | None = None) -> bytes:
     ]
     for first, end in pairwise((0, *line.gaps, len(points))):
         track.segments.append(GPXTrackSegment(points[first:end]))
-    return gpx.to_xml(version="1.1").encode("utf-8")
+    return str(gpx.to_xml(version="1.1")).encode("utf-8")
 
 
 def _wrapped(longitude_deg: float) -> float:

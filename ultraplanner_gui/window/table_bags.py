@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel_habits import SetStationFoods
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Bought, Carry, Pack, Source, bag_plan
-from ultraplanner_gui.engine.fuel_before import CountdownRow, fuel_countdown
+from ultraplanner_gui.engine.fuel_before import CountdownRow
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.race_week import countdown
 from ultraplanner_gui.plan.fuel import Food
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
@@ -142,7 +143,7 @@ def shopping_rows(outlook: Outlook) -> tuple[ShoppingRow, ...]:
 
 def before_rows(outlook: Outlook) -> tuple[BeforeRow, ...]:
     """Return the countdown to the gun."""
-    rows = fuel_countdown(outlook.project) if outlook.project.course is not None else ()
+    rows = countdown(outlook.project) if outlook.project.course is not None else ()
     return tuple(BeforeRow(f"row-{n}", row, outlook.project.race) for n, row in enumerate(rows))
 
 

@@ -97,6 +97,8 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Cutoff": "cutoff",
         "Cutoff after": "cutoff",
         "Planned stop": "planned stop",
+        "Stop to": "sleep stop",
+        "Pacer": "aid station",
         "What is there": "what is there",
         "Note": "aid station",
     },
@@ -170,6 +172,7 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
     "Before the start": dict.fromkeys(
         ("Day", "Clock", "To the start", "What", "Source"), "before the start"
     ),
+    "After the race": dict.fromkeys(("Day", "After the start", "What", "Source"), "after the race"),
 }
 
 

@@ -20,6 +20,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.widgets.tokens import Space
+from ultraplanner_gui.window.table_after import AFTER
 from ultraplanner_gui.window.table_bags import BAGS, BEFORE, CARRY, SHOPPING, TABLE_FOODS
 from ultraplanner_gui.window.table_cutoffs import CUTOFFS
 from ultraplanner_gui.window.table_fuel import FOODS, FUEL
@@ -44,7 +45,7 @@ RACE_DAY = QT_TRANSLATE_NOOP("Tables", "Race day")
 FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS, WEEKS)),
-    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES)),
+    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES, AFTER)),
     (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE, PRACTICE)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)

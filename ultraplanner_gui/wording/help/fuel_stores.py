@@ -252,8 +252,9 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP("Help", "Before the start"),
         QT_TRANSLATE_NOOP(
             "Help",
-            "One countdown from ten days before to the gun: loading, meals, drink and caffeine, by "
-            "body mass and start time. Loading binds water, so a kilogram or two more is usual.",
+            "One countdown from ten days before to the gun: runs, kit, feet, bags, sleep and the "
+            "way home; loading, meals, drink and caffeine by body mass and start time. Loading "
+            "binds water, so a kilogram or two more is usual.",
         ),
         sources=(
             from_memory(
@@ -271,7 +272,7 @@ TOPICS: tuple[Topic, ...] = (
         caution=QT_TRANSLATE_NOOP(
             "Help", "Loading is not for people with diabetes without their care team."
         ),
-        see=("glycogen at the start", "caffeine", "sweat test"),
+        see=("glycogen at the start", "caffeine", "sweat test", "after the race"),
         words=QT_TRANSLATE_NOOP("Help", "countdown loading breakfast meal week"),
     ),
     Topic(

@@ -9,6 +9,7 @@ from ultraplanner_gui.wording.help import (
     course,
     fuel,
     fuel_stores,
+    handover,
     living,
     pace,
     race_pace,
@@ -37,6 +38,7 @@ TOPICS: dict[str, Topic] = {
         fuel,
         fuel_stores,
         cards,
+        handover,
     )
     for topic in module.TOPICS
 }
