@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
@@ -103,24 +103,25 @@ class FluidLane(RaceLane):
 
     def _points(
         self, body: QRectF, scale: Scale, times_s: FloatArray, values: FloatArray
-    ) -> list[QPointF]:
+    ) -> tuple[list[float], list[float]]:
         picked = bends(values)
         xs = body.left() + self.axis.x_of_times(times_s[picked], body.width())
         shares = np.minimum(values[picked], scale.high) / scale.high
         ys = scale.bottom - shares * (scale.bottom - scale.top)
-        return [QPointF(x, y) for x, y in zip(xs.tolist(), ys.tolist(), strict=True)]
+        return xs.tolist(), ys.tolist()
 
     def _line(
         self, painter: QPainter, body: QRectF, scale: Scale, times_s: FloatArray, values: FloatArray
     ) -> None:
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF(self._points(body, scale, times_s, values)))
+        points = zip(*self._points(body, scale, times_s, values), strict=True)
+        painter.drawPolyline([QPointF(x, y) for x, y in points])
 
     def _paint_fluid(
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures
     ) -> None:
         painter.setPen(QPen(theme().colours["sky"], Stroke.LINE))
-        draw_curve(painter, self._points(body, scale, fuel.rolling_s, fuel.rolling_ml_per_h))
+        draw_curve(painter, *self._points(body, scale, fuel.rolling_s, fuel.rolling_ml_per_h))
 
     def _paint_sodium(
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures

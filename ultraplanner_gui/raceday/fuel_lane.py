@@ -15,7 +15,6 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPen,
-    QPolygonF,
 )
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -380,12 +379,11 @@ class FuelLane(RaceLane):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, not is_before)
         for first, last in _runs(shown):
             picked = bends(ys[first:last]) + first
-            pairs = zip(xs[picked].tolist(), ys[picked].tolist(), strict=True)
-            points = [QPointF(x, y) for x, y in pairs]
+            line = xs[picked].tolist(), ys[picked].tolist()
             if is_before:
-                painter.drawPolyline(QPolygonF(points))
+                painter.drawPolyline([QPointF(x, y) for x, y in zip(*line, strict=True)])
             else:
-                draw_curve(painter, points)
+                draw_curve(painter, *line)
 
     def _has_changed(self, before: FuelFigures) -> npt.NDArray[np.bool_]:
         """Return where the line of the trial leaves that of *before*, a step further each way."""
@@ -405,8 +403,9 @@ class FuelLane(RaceLane):
         xs, ys = self._spots(body)
         self._tokens.prepare(self.devicePixelRatioF())
         last: tuple[float, float, Food] | None = None
+        low, high = body.left() - 6, body.right() + 6
         for item, x, y in zip(items, xs.tolist(), ys.tolist(), strict=True):
-            if not body.left() - 6 <= x <= body.right() + 6:
+            if not low <= x <= high:
                 continue
             if item.key == chosen:
                 last = x, y, foods[item.food]

@@ -109,7 +109,7 @@ class GlycogenLane(RaceLane):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(c["plum"], Stroke.LINE))
-        draw_curve(painter, high)
+        draw_curve(painter, [p.x() for p in high], [p.y() for p in high])
         painter.setPen(QPen(c["plum"], Stroke.HAIR))
         painter.drawPolyline(QPolygonF(low))
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
@@ -54,9 +54,10 @@ def draw_level(
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
 
 
-def draw_curve(painter: QPainter, points: list[QPointF]) -> None:
-    """Draw a smooth line through *points*, piece by piece: one wide smooth path is dear."""
-    painter.drawLines([QLineF(a, b) for a, b in pairwise(points)])
+def draw_curve(painter: QPainter, xs: Sequence[float], ys: Sequence[float]) -> None:
+    """Draw a smooth line through points, piece by piece: one wide smooth path is dear."""
+    ends = zip(xs, ys, xs[1:], ys[1:], strict=False)
+    painter.drawLines([QLineF(x, y, next_x, next_y) for x, y, next_x, next_y in ends])
 
 
 def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
