@@ -4,7 +4,7 @@ from datetime import date
 
 import numpy as np
 import pytest
-from PySide6.QtWidgets import QApplication, QDialog, QPushButton
+from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
@@ -222,3 +222,17 @@ def test_all_in_order_is_not_read_twice(window, qtbot, tmp_path):
     dialog.send()
     assert len(read) == 1
     assert read[0][0].length_m > 11_000.0
+
+
+def test_a_section_is_named_with_what_to_do_when_it_gets_hard(window):
+    key = course(window).sections[2].key
+    window.workplace.selection.choose("section", key)
+    dialog = dialog_of(window, "name_section")
+    fields = {f.accessibleName(): f for f in dialog.findChildren(QWidget)}
+    fields["Name"].setText("The long ridge")
+    fields["When it gets hard here"].setPlainText("If the legs go, then eat.")
+    steps = window.document.undo_stack.count()
+    next(b for b in dialog.findChildren(QPushButton) if b.text() == "&Set").click()
+    section = course(window).section(key)
+    assert (section.name, section.hard_note) == ("The long ridge", "If the legs go, then eat.")
+    assert window.document.undo_stack.count() == steps + 1

@@ -230,6 +230,14 @@ TABLE: tuple[ActionRow, ...] = (
         contexts=("target",),
     ),
     ActionRow(
+        "name_section",
+        "course",
+        QT_TRANSLATE_NOOP("Actions", "&Name the section…"),
+        "",
+        WITH_SECTION,
+        contexts=("target",),
+    ),
+    ActionRow(
         "surface_factors",
         "course",
         QT_TRANSLATE_NOOP("Actions", "What surfaces c&ost…"),

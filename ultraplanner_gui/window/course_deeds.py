@@ -150,6 +150,14 @@ class CourseDeeds(JobDeeds):
             self._perform(MergeSections(place.selection.key))
 
     @Slot()
+    def name_section(self) -> None:
+        place, document = self._window.workplace, self._window.document
+        if place is not None and document is not None and place.selection.kind == "section":
+            from ultraplanner_gui.window.course_small_forms import open_section_name
+
+            open_section_name(self._window, document, place.selection.key)
+
+    @Slot()
     def change_station(self) -> None:
         place, document = self._window.workplace, self._window.document
         if place is None or document is None or document.project.course is None:

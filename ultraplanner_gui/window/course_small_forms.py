@@ -15,6 +15,8 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
+    QLineEdit,
+    QPlainTextEdit,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -22,8 +24,9 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.edits.sections import CutSections
+from ultraplanner_gui.edits.sections import LONGEST_NAME, CutSections, RenameSection
 from ultraplanner_gui.edits.surfaces import SetSurfaceFactors
 from ultraplanner_gui.engine.section_cuts import CutBy
 from ultraplanner_gui.engine.surface_spans import surface_factors_of
@@ -102,6 +105,38 @@ def open_cut_every(parent: QWidget, document: Document, words: Words) -> QDialog
     def send() -> None:
         every.interpretText()
         document.perform(CutSections(CutBy.DISTANCE, every.metres, at_stations.isChecked()))
+        dialog.accept()
+
+    buttons.accepted.connect(send)
+    dialog.open()
+    return dialog
+
+
+def open_section_name(parent: QWidget, document: Document, key: str) -> QDialog:
+    """Ask what a section is called and what to do when it gets hard there."""
+    course = document.project.course
+    assert course is not None
+    section = course.section(key)
+    dialog, box = _dialog(parent, _tr("Name the section"), "cutting sections", 380)
+    name, note = QLineEdit(section.name, dialog), QPlainTextEdit(section.hard_note, dialog)
+    name.setMaxLength(LONGEST_NAME)
+    note.setTabChangesFocus(True)
+    note.setPlaceholderText(_tr("If …, then …"))
+    note.setFixedHeight(5 * note.fontMetrics().height())
+    for text, field in ((_tr("&Name"), name), (_tr("When it gets &hard here"), note)):
+        label = QLabel(text, dialog)
+        label.setBuddy(field)
+        field.setAccessibleName(text.replace("&", ""))
+        box.addWidget(label)
+        box.addWidget(field)
+    set_topic(note, "when it gets hard")
+    buttons = _send(dialog, _tr("&Set"))
+    box.addWidget(buttons)
+
+    def send() -> None:
+        words = note.toPlainText().strip()
+        renamed = RenameSection(key, name.text().strip())
+        document.perform(PasteCells((renamed, NoteHardStretch(key, words))))
         dialog.accept()
 
     buttons.accepted.connect(send)

@@ -6,16 +6,19 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
+from PySide6.QtCore import QCoreApplication
+
 from ultraplanner_gui.edits.course import AddStation, ChangeStation, RemoveStation
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.course import AidStation, Offer
+from ultraplanner_gui.plan.course import AidStation, Offer, StopKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
 from ultraplanner_gui.window.table_spec import CellOf, TableSpec, distance_unit, one_line, unit
+from ultraplanner_gui.wording import course_names
 from ultraplanner_gui.wording.words import NONE, Words
 
 #: No station has an empty key, so that the finish can stand in the same table.
@@ -86,6 +89,22 @@ def _text(text: str, words: Words) -> str:
 
 def _offers(text: str, words: Words) -> tuple[Offer, ...]:
     return reading.read_offers(text)
+
+
+def _stop_names() -> dict[str, str]:
+    return {
+        kind.value: QCoreApplication.translate(course_names.CONTEXT, text)
+        for kind, text in course_names.STOPS.items()
+    }
+
+
+def _read_stop_kind(row: StationRow, text: str, words: Words) -> Edit | None:
+    kind = StopKind(reading.read_choice(text, _stop_names()))
+    return ChangeStation(replace(row.station, stop_kind=kind))
+
+
+def _read_pacer(row: StationRow, text: str, words: Words) -> Edit | None:
+    return ChangeStation(replace(row.station, pacer_from=reading.read_tick(text)))
 
 
 def _is_station(row: StationRow) -> bool:
@@ -163,6 +182,22 @@ COLUMNS: tuple[Column[StationRow], ...] = (
         parse=_change("stop_s", reading.read_minutes),
         can_edit=_is_station,
         is_figure=True,
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Stop to"),
+        text=lambda row, words: NONE if row.is_finish else _stop_names()[row.station.stop_kind],
+        parse=_read_stop_kind,
+        choices=lambda row, words: tuple(_stop_names().values()),
+        can_edit=_is_station,
+        help_text=QT_TRANSLATE_NOOP("Tables", "What the stop is for."),
+    ),
+    Column(
+        QT_TRANSLATE_NOOP("Tables", "Pacer"),
+        text=lambda row, words: "",
+        is_checked=lambda row: row.station.pacer_from,
+        parse=_read_pacer,
+        can_edit=_is_station,
+        help_text=QT_TRANSLATE_NOOP("Tables", "Whether a pacer may come along from here."),
     ),
     Column(
         QT_TRANSLATE_NOOP("Tables", "What is there"),
