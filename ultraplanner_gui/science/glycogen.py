@@ -201,7 +201,14 @@ def run_stores(
     spared_g = np.minimum(sparable, used_g[1:])
     burnt_g = np.concatenate(([0.0], np.cumsum(burn - spared_g)))
     all_spared_g = np.concatenate(([0.0], np.cumsum(spared_g)))
-    return Stores(*table[:3], burnt_g, np.cumsum(used_g), all_spared_g)
+    return Stores(
+        liver_g=table[0],
+        legs_g=table[1],
+        gut_g=table[2],
+        burnt_g=burnt_g,
+        eaten_burnt_g=np.cumsum(used_g),
+        spared_g=all_spared_g,
+    )
 
 
 def first_empty(values: FloatArray) -> float | None:
