@@ -445,6 +445,12 @@ def bench(args: Sequence[str]) -> int:
     _become([python, str(script), *args], _environment())
 
 
+def trust(args: Sequence[str]) -> int:
+    """Try to lose something: kills, damage, hostile files, random edits; --short for a minute."""
+    python = prepare(LOCK_DEV, TEST_PACKAGES if sys.platform == "linux" else ())
+    _become([python, str(ROOT / "packaging" / "trust.py"), *args], _environment())
+
+
 # ---------------------------------------------------------------- locking
 
 
@@ -489,6 +495,7 @@ COMMANDS: dict[str, Callable[[Sequence[str]], int]] = {
     "test": test,
     "lint": lint,
     "bench": bench,
+    "trust": trust,
     "lock": lock,
 }
 

@@ -309,6 +309,9 @@ def _said(path: Path, no_access: Sentence | None = None) -> Iterator[None]:
         if no_access is not None and code & 0xFF == sqlite3.SQLITE_CANTOPEN:
             raise no_access(path) from error
         raise _SENTENCES.get(code & 0xFF, is_broken)(path) from error
+    except UnicodeDecodeError as error:
+        # SQLite quotes the file in its message, and Python cannot read what is hurt there
+        raise is_broken(path) from error
 
 
 def is_sealed(number: int, body: bytes, seal: bytes) -> bool:

@@ -1,0 +1,112 @@
+"""GPX made to do harm, cut, spoilt and mutated: a course on the globe or one sentence."""
+
+from __future__ import annotations
+
+import gzip
+import random
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import numpy as np
+from trust_files import mutated
+from trust_parts import Part, write
+
+from tests.exchange.gpx_samples import document, eastward, track
+from ultraplanner_gui.exchange.gpx_in import read_course
+
+LINE = eastward(40)
+GOOD = document(track(LINE, name="MARK"))
+_NUMBERS = (
+    *("NaN", "inf", "-inf", "1e400", "4_5.1", "45,1", "", "4 5", "0x2D", "é", "1" * 500, "--4"),
+    *("1e", ".", "+", "90.0001", "-1e9", "\u0664\u0665", "4\u00a05", "1/2"),
+)
+_ENCODINGS = ("utf-7", "rot13", "utf-32", "no-such", "hex", "gb18030", "utf-16", "cp037")
+
+
+def hostile() -> Iterator[tuple[str, bytes]]:
+    """Yield the name and content of every hostile course."""
+    for declaration in (
+        '<!DOCTYPE gpx SYSTEM "http://example.org/gpx.dtd">',
+        '<!DOCTYPE gpx PUBLIC "-//x//y" "file:///etc/hostname">',
+        '<!DOCTYPE gpx [<!ENTITY here "45.0">]>',
+        '<!DOCTYPE gpx [<!ENTITY here SYSTEM "file:///etc/hostname">]>',
+        '<!DOCTYPE gpx [<!ENTITY % away SYSTEM "http://127.0.0.1:9/"> %away;]>',
+        "<!DOCTYPE gpx [<!ENTITY a0 'x'>"
+        + "".join(f"<!ENTITY a{i + 1} '{f'&a{i};' * 10}'>" for i in range(12))
+        + "<!ENTITY here '&a12;'>]>",
+        "<!DOCTYPE gpx [<!ENTITY here '" + "x" * 200_000 + "'>]>",
+        "<!DOCTYPE gpx [<!ATTLIST trkpt lat CDATA '45.0'>]>",
+    ):
+        head = '<?xml version="1.0"?>' + declaration
+        yield declaration[:40], document(track(LINE, name="&here;"), head=head).encode()
+    for number in _NUMBERS:
+        for was in ('lat="45.0"', 'lon="7.0"'):
+            yield f"{was[:3]} {number[:9]}", _put(was, f'{was[:3]}="{number}"')
+        yield f"ele {number[:9]}", _put("<ele>500.0<", f"<ele>{number}<")
+    for share in np.linspace(0.01, 0.999, 25):
+        yield f"cut at {share:.2f}", GOOD.encode()[: int(share * len(GOOD))]
+    for encoding in _ENCODINGS:
+        yield f"says {encoding}", _put("UTF-8", encoding)
+    for depth in (100, 5_000, 200_000):
+        nest = "<extensions>" * depth
+        yield f"{depth} deep", _put("<name>MARK</name>", nest)
+        yield f"{depth} deep, closed", _put("<name>", nest + "</extensions>" * depth + "<name>")
+    for size in (10_000, 1_000_000, 8_000_000):
+        yield f"attribute of {size}", _put("<trkseg>", f'<trkseg a="{"x" * size}">')
+        yield f"text of {size}", _put("MARK", "x" * size)
+    for count in (100, 50_000):
+        attributes = " ".join(f'a{i}="1"' for i in range(count))
+        yield f"{count} attributes", _put("<trkseg>", f"<trkseg {attributes}>")
+        spaces = " ".join(f'xmlns:n{i}="http://example.org/{i}"' for i in range(count))
+        yield f"{count} name spaces", _put("<trkseg>", f"<trkseg {spaces}>")
+    yield "twice the same", _put('lat="45.0"', 'lat="45.0" lat="46.0"')
+    yield "another name space", _put("http://www.topografix.com/GPX/1/1", "http://example.org/")
+    yield "control letters", _put("MARK", "\x01\x02\x08")
+    yield "NUL", _put("MARK", "a\x00b")
+    yield "half a letter", GOOD.encode().replace(b"MARK", b"\xff\xfe\xc3")
+    yield "html", b"<!DOCTYPE html><html><body>Log in first</body></html>"
+    yield "packed cut", gzip.compress(GOOD.encode())[:-20]
+    yield "packed zeros", gzip.compress(bytes(300_000_000), compresslevel=1)
+    yield "packed twice", gzip.compress(gzip.compress(GOOD.encode()))
+    yield "many empty tracks", document("<trk/>" * 200_000, track(LINE)).encode()
+    yield "many empty segments", document("<trk>" + "<trkseg/>" * 200_000 + "</trk>").encode()
+    yield "leads nowhere", document(track([(45.0, 7.0, 5.0)] * 500)).encode()
+    yield "round the globe", document(track(eastward(300, start=-150.0, step=1.0))).encode()
+
+
+def _put(was: str, put: str) -> bytes:
+    assert was in GOOD
+    return GOOD.replace(was, put, 1).encode()
+
+
+def _is_course(path: Path) -> bool:
+    course = read_course(path)
+    line = course.line
+    return bool(
+        (np.abs(line.latitude_deg) <= 90.0).all()
+        and (np.abs(line.longitude_deg) <= 180.0).all()
+        and not np.isinf(line.elevation_m).any()
+        and np.isfinite(course.length_m)
+        and course.length_m > 0.0
+    )
+
+
+def hostile_courses(folder: Path) -> Part:
+    """Read every hostile course."""
+    part = Part("hostile GPX")
+    for name, content in hostile():
+        path = write(folder / "hostile.gpx", content)
+        part.attempt(name, lambda path=path: _is_course(path))
+    return part
+
+
+def fuzz(folder: Path, seconds: float, luck: random.Random) -> Part:
+    """Mutate a course at random until the time is over."""
+    part = Part("GPX mutated")
+    good = GOOD.encode()
+    end = time.monotonic() + seconds
+    while time.monotonic() < end:
+        path = write(folder / "mutated.gpx", mutated(good, luck))
+        part.attempt(f"mutation {part.tried}", lambda path=path: _is_course(path))
+    return part
