@@ -179,7 +179,7 @@ def _morning(project: Project) -> Iterator[CountdownRow]:
 def days_after(project: Project, finish_s: float) -> tuple[CountdownRow, ...]:
     """Return what to do, and what to watch for, in the days after a race of *finish_s*."""
     end, rest = project.race.clock(finish_s), rest_after(finish_s)
-    return merged(_first_hours(project, end, finish_s), _rest(end, rest), _flags(end))
+    return merged(_flags(end), _first_hours(project, end, finish_s), _rest(end, rest))
 
 
 def _first_hours(project: Project, end: datetime, finish_s: float) -> Iterator[CountdownRow]:

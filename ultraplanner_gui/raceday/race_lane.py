@@ -123,15 +123,19 @@ class RaceLane(Lane):
 
     def _paint_anew(self, picture: QPixmap) -> None:
         picture.fill(theme().colours["paper"])
-        body = self.body()
         with QPainter(picture) as painter:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            self.paint_ground(painter, body)
-            self.paint_head(painter)
-            self.paint_body(painter, body)
-            if self.lines_over:
-                painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-                self.paint_station_lines(painter, body)
+            self.paint_whole(painter)
+
+    def paint_whole(self, painter: QPainter) -> None:
+        """Draw the lane from its upper left corner on, on a screen or anything else."""
+        body = self.body()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.paint_ground(painter, body)
+        self.paint_head(painter)
+        self.paint_body(painter, body)
+        if self.lines_over:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+            self.paint_station_lines(painter, body)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         super().paint_ground(painter, body)

@@ -12,6 +12,7 @@ from ultraplanner_gui.window.action_row import (
     ActionRow,
     Standard,
 )
+from ultraplanner_gui.window.action_rows_export import EXPORT
 from ultraplanner_gui.window.action_rows_training import TRAINING
 
 MENUS = (
@@ -64,6 +65,7 @@ TABLE: tuple[ActionRow, ...] = (
         "",
         WITH_COURSE,
     ),
+    *EXPORT,
     ActionRow(
         "close_project", "file", QT_TRANSLATE_NOOP("Actions", "C&lose project"), Standard.Close
     ),
@@ -435,7 +437,8 @@ TABLE: tuple[ActionRow, ...] = (
 #: A rule is drawn in the menu before these.
 GROUPS = frozenset(
     (
-        *("save_copy", "write_pdf", "close_project", "race_form", "build_block", "add_station"),
+        *("save_copy", "write_pdf", "export_gpx", "close_project"),
+        *("race_form", "build_block", "add_station"),
         *("this_week", "add_session", "cut_sessions", "swap_sessions", "missed_days"),
         "weeks_larger",
         *("cut_by_stations", "surface_factors"),

@@ -65,6 +65,10 @@ class Ask(QObject):
 
         LineChoice(file, choices, words, taken, self._window).open()
 
+    def where_to_export(self, proposed: Path, taken: PathTaken) -> None:
+        """Ask where a file for another program is to be written."""
+        self._save(self.tr("Export to"), proposed, proposed.suffix.removeprefix("."), taken)
+
     def tell(self, title: str, sentence: str) -> None:
         """Say one sentence that must be read."""
         box = QMessageBox(

@@ -38,6 +38,7 @@ from ultraplanner_gui.window.course_deeds import (
     mended_notes,
     read_for_plan,
 )
+from ultraplanner_gui.window.export_deeds import ExportDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
@@ -51,7 +52,9 @@ if TYPE_CHECKING:
 TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
 
 
-class Deeds(CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds, TrustDeeds):
+class Deeds(
+    CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds, TrustDeeds, ExportDeeds
+):
     """The slots behind the actions of one window."""
 
     @cached_property
