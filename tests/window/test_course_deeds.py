@@ -10,8 +10,10 @@ from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import ReplaceCourse
+from ultraplanner_gui.edits.sections import RenameSection, SplitSection
 from ultraplanner_gui.exchange.gpx_in import course_choices, read_course
 from ultraplanner_gui.plan.course import Kit, Slope, StopKind
+from ultraplanner_gui.window import ledger_race
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
@@ -236,3 +238,23 @@ def test_a_section_is_named_with_what_to_do_when_it_gets_hard(window):
     section = course(window).section(key)
     assert (section.name, section.hard_note) == ("The long ridge", "If the legs go, then eat.")
     assert window.document.undo_stack.count() == steps + 1
+
+
+def test_table_and_ledger_say_which_climb_a_section_is_and_what_it_is_called(window):
+    do(window, "cut_by_climbs")
+    first = next(s for s in course(window).sections if s.slope is Slope.CLIMB)
+    window.workplace.tables.show_table("Sections")
+    page = window.workplace.tables.page
+    page.show_outlook(window.document.outlook)
+    assert page.table.text(page.table.row_of(first.key), 0).startswith("Climb 1: ")
+    window.document.perform(RenameSection(first.key, "The wall"))
+    page.show_outlook(window.document.outlook)
+    assert page.table.text(page.table.row_of(first.key), 0).startswith("The wall, ")
+
+
+def test_a_section_cut_by_hand_does_not_end_at_the_finish(window):
+    window.document.perform(SplitSection(5_000.0))
+    words, outlook = window.settings.words(), window.document.outlook
+    key = outlook.sections[0].key
+    title = ledger_race.section_rows(outlook, outlook, key, words)[0]
+    assert title.text == "Start to 5.0 km"

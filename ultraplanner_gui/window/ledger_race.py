@@ -14,6 +14,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
+from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
@@ -26,7 +27,7 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
         return race_rows(now, before, words)
     was = _section(before, key) or section
     index = now.sections.index(section)
-    start = (now.sections[index - 1].name if index else tr("Start")) or tr("here")
+    start = _end(now, now.sections[index - 1], words) if index else tr("Start")
     pairs = Pairs(tr("Section"), was is not section and was != section, "section")
     _add_ground(pairs, was, section, words)
     race, old_race = now.project.race, before.project.race
@@ -49,8 +50,23 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     _add_walked(pairs, before, now, was, section, words)
     _add_cutoff(pairs, was, section, words)
     _add_latest(pairs, (before, now), (was, section), words)
-    title = Title(tr("{0} to {1}").format(start, section.name or tr("Finish")))
+    title = Title(tr("{0} to {1}").format(start, _end(now, section, words)), _own(now, key, words))
     return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words))
+
+
+def _end(now: Outlook, figures: SectionFigures, words: Words) -> str:
+    """Return the name of the place where a section ends."""
+    course = now.project.course
+    assert course is not None
+    return end_name(course.section(figures.key), figures, words, tr("Finish"))
+
+
+def _own(now: Outlook, key: str, words: Words) -> str:
+    """Return the runner's own name of a section, or which climb it is."""
+    course, figures = now.project.course, _section(now, key)
+    if course is None or figures is None:
+        return ""
+    return section_name(course.section(key), figures, words)
 
 
 def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:

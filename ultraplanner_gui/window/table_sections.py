@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
+from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.window.table_spec import (
     RowDeed,
     TableSpec,
@@ -74,9 +75,9 @@ def window_text(window: tuple[datetime, datetime], words: Words) -> str:
 
 
 def _name(row: SectionRow, words: Words) -> str:
-    if row.is_to_finish:
-        return say(FINISH)
-    return row.figures.name or words.distance(row.figures.end_m, 1)
+    end = end_name(row.section, row.figures, words, say(FINISH))
+    own = section_name(row.section, row.figures, words)
+    return f"{own}, {end}" if own else end
 
 
 def _read_end(row: SectionRow, text: str, words: Words) -> Edit | None:
