@@ -47,9 +47,7 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     """
     place = profile.distance_m
     moving_s = np.interp(place, plan.distance_m, plan.moving_s)
-    slope = slope_felt(profile)
-    speed = np.diff(place) * np.hypot(1.0, slope) / np.diff(moving_s)
-    ends = _joined(place, speed < gait_change_speed(slope))
+    ends = _joined(place, np.diff(moving_s) > _change_s(profile))
     edges_m = [0.0, *(end_m for end_m, _ in ends)]
     speeds = (np.diff(edges_m) / np.diff(np.interp(edges_m, place, moving_s))).tolist()
     climbs_m = np.diff(np.interp(edges_m, place, profile.climb_m)).tolist()
@@ -67,6 +65,14 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
             pairwise(edges_m), ends, speeds, climbs_m, drops_m, strict=True
         )
     )
+
+
+@lru_cache(maxsize=4)
+def _change_s(profile: Profile) -> FloatArray:
+    """Return how long each piece takes at the change of gait, shape (n - 1,)."""
+    slope = slope_felt(profile)
+    ground_m = np.diff(profile.distance_m) * np.hypot(1.0, slope)
+    return np.asarray(ground_m / gait_change_speed(slope), dtype=np.float64)
 
 
 def _joined(place_m: FloatArray, is_walked: npt.NDArray[np.bool_]) -> list[tuple[float, bool]]:

@@ -136,10 +136,14 @@ class GlycogenLane(RaceLane):
         times = ledger.time_s[np.minimum(edges, len(ledger.time_s) - 1)]
         xs = (body.left() + self.axis.x_of_times(times, body.width())).tolist()
         look = theme()
-        for left, right in zip(xs[::2], xs[1::2], strict=True):
-            foot = QRectF(left, body.bottom() - look.px(5.0), right - left, look.px(5.0))
-            painter.fillRect(foot, look.colours["pale_clay"])
-            painter.fillRect(foot, QBrush(look.colours["clay"], Qt.BrushStyle.BDiagPattern))
+        high = look.px(5.0)
+        spans = zip(xs[::2], xs[1::2], strict=True)
+        feet = [QRectF(left, body.bottom() - high, right - left, high) for left, right in spans]
+        painter.setPen(Qt.PenStyle.NoPen)
+        hatch = QBrush(look.colours["clay"], Qt.BrushStyle.BDiagPattern)
+        for brush in (QBrush(look.colours["pale_clay"]), hatch):
+            painter.setBrush(brush)
+            painter.drawRects(feet)
 
     def _paint_empty_point(self, painter: QPainter, body: QRectF, ledger: GlycogenLedger) -> None:
         at_m = ledger.empty_m if ledger.empty_m is not None else ledger.fast_empty_m
