@@ -2,6 +2,8 @@
 
 from hypothesis import given
 from hypothesis import strategies as st
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 
 from ultraplanner_gui.raceday.station_head import shortened
 
@@ -19,3 +21,17 @@ def test_what_fits_is_left_alone():
 @given(st.text("Abc 12", max_size=20), st.integers(1, 25))
 def test_it_always_fits(name, width):
     assert len(shortened(name, width, len)) <= width
+
+
+def test_a_click_on_a_name_selects_the_station(stage):
+    head = stage.storey.head
+    x = round(head.x_of(30_000.0, head.body()))
+    QTest.mouseClick(head, Qt.MouseButton.LeftButton, pos=QPoint(x, 8))
+    assert (stage.selection.kind, stage.selection.key) == ("station", "barn")
+
+
+def test_a_click_far_from_every_station_selects_none(stage):
+    head = stage.storey.head
+    x = round(head.x_of(22_000.0, head.body()))
+    QTest.mouseClick(head, Qt.MouseButton.LeftButton, pos=QPoint(x, 8))
+    assert stage.selection.kind == ""

@@ -12,7 +12,7 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import ReplaceCourse
 from ultraplanner_gui.edits.sections import RenameSection, SplitSection
 from ultraplanner_gui.exchange.gpx_in import course_choices, read_course
-from ultraplanner_gui.plan.course import Kit, Slope, StopKind
+from ultraplanner_gui.plan.course import Kit, Repair, Slope, StopKind
 from ultraplanner_gui.window import ledger_race
 from ultraplanner_gui.window.main_window import MainWindow
 
@@ -258,3 +258,17 @@ def test_a_section_cut_by_hand_does_not_end_at_the_finish(window):
     key = outlook.sections[0].key
     title = ledger_race.section_rows(outlook, outlook, key, words)[0]
     assert title.text == "Start to 5.0 km"
+
+
+def test_a_repair_is_undone_by_reading_the_file_again(window, qtbot, tmp_path):
+    path = _two_tracks(tmp_path / "two.gpx")
+    window.document.perform(ReplaceCourse(read_course(path)))
+    window.deeds.remember_course_file(path)
+    before = course(window).repairs
+    (kind,) = [repair.kind for repair in before if isinstance(repair, Repair)]
+    dialog = dialog_of(window, "what_was_mended")
+    next(b for b in dialog.findChildren(QPushButton) if b.text() == "Undo this").click()
+    qtbot.waitUntil(lambda: course(window).reading.without == (kind,), timeout=5_000)
+    assert kind not in [getattr(r, "kind", None) for r in course(window).repairs]
+    window.document.undo_stack.undo()
+    assert course(window).repairs == before

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Slot
-from PySide6.QtGui import QPainter
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Slot
+from PySide6.QtGui import QMouseEvent, QPainter
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
@@ -153,6 +153,17 @@ class StationHead(RaceLane):
             foot = QRectF(rect.left(), top.bottom(), rect.width(), small.height())
             colour = c["clay" if label.is_cutoff else "soft"]
             draw_text(painter, foot, under, colour, look.font(UNIT_PT), Align.AlignHCenter)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Select the aid station whose line is nearest."""
+        course, body = self.shown.project.course, self.body()
+        if event.button() is not Qt.MouseButton.LeftButton or course is None:
+            return
+        x, reach = event.position().x(), theme().px(REACH_PX)
+        away = [(abs(self.x_of(s.at_m, body) - x), s.key) for s in course.stations]
+        gap, key = min(away, default=(reach, ""))
+        if gap < reach:
+            self.selection.choose("station", key)
 
     def readout(self, at: QPointF) -> str:
         near = [
