@@ -265,7 +265,7 @@ def test_a_repair_is_undone_by_reading_the_file_again(window, qtbot, tmp_path):
     window.document.perform(ReplaceCourse(read_course(path)))
     window.deeds.remember_course_file(path)
     before = course(window).repairs
-    (kind,) = [repair.kind for repair in before if isinstance(repair, Repair)]
+    kind = next(repair.kind for repair in before if isinstance(repair, Repair))
     dialog = dialog_of(window, "what_was_mended")
     next(b for b in dialog.findChildren(QPushButton) if b.text() == "Undo this").click()
     qtbot.waitUntil(lambda: course(window).reading.without == (kind,), timeout=5_000)
