@@ -196,18 +196,19 @@ def run_stores(
         liver -= of_liver
         legs -= need - of_liver
         keep((liver, legs, gut, used))
-    table = np.array(levels, dtype=np.float64).reshape(-1, 4).T
-    used_g = table[3]
-    spared_g = np.minimum(sparable, used_g[1:])
-    burnt_g = np.concatenate(([0.0], np.cumsum(burn - spared_g)))
-    all_spared_g = np.concatenate(([0.0], np.cumsum(spared_g)))
+    return _stores(np.array(levels, dtype=np.float64).reshape(-1, 4).T, burn, sparable)
+
+
+def _stores(levels: FloatArray, burn_g: FloatArray, sparable_g: FloatArray) -> Stores:
+    """Return the stores of *levels*: liver, legs, gut and what of the eaten is burnt a minute."""
+    spared_g = np.minimum(sparable_g, levels[3, 1:])
     return Stores(
-        liver_g=table[0],
-        legs_g=table[1],
-        gut_g=table[2],
-        burnt_g=burnt_g,
-        eaten_burnt_g=np.cumsum(used_g),
-        spared_g=all_spared_g,
+        liver_g=levels[0],
+        legs_g=levels[1],
+        gut_g=levels[2],
+        burnt_g=np.concatenate(([0.0], np.cumsum(burn_g - spared_g))),
+        eaten_burnt_g=np.cumsum(levels[3]),
+        spared_g=np.concatenate(([0.0], np.cumsum(spared_g))),
     )
 
 
