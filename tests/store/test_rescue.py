@@ -10,6 +10,7 @@ from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import StoreError
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.pages import PAGE_BYTES, records
+from ultraplanner_gui.store.parts import pieces
 from ultraplanner_gui.store.project_file import ProjectFile, read_project
 from ultraplanner_gui.store.rescue import NAMES, has_something_left, read_what_is_left, rescue
 from ultraplanner_gui.store.soundness import unsound_part
@@ -162,6 +163,11 @@ def test_the_list_of_contents_lost_costs_the_order_not_the_parts(tmp_path):
     assert rescued.project.race == project.race
     assert rescued.project.runner == project.runner
     assert rescued.project.course == project.course
+
+
+def test_every_part_of_a_project_has_a_name_when_lost():
+    named = {piece.name for piece in pieces(full_project(sessions=4, points=20))}
+    assert named <= NAMES.keys()
 
 
 def test_older_files_are_rescued_too():
