@@ -20,6 +20,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits import block, course, fuel, project
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.race import ChangeRace
+from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.store.project_file import ProjectFile
 
@@ -59,7 +60,13 @@ def soak(folder: Path, count: int, luck: random.Random) -> Part:
 
 
 def _performed(document: Document, edit: Edit) -> bool:
+    """Perform *edit* and return whether it is kept; PlanError if the document refuses it."""
+    said: list[Message] = []
+    document.refused.connect(said.append)
     document.perform(edit)
+    document.refused.disconnect(said.append)
+    if said:
+        raise PlanError(said[0].template, *said[0].args)
     return document.is_kept
 
 
