@@ -186,7 +186,9 @@ def _week_sheet(outlook: Outlook, week: WeekFigures, words: Words, card: Card) -
     role = words.translate(ROLES[week.role]) if week.role in ROLES else ""
     flags = tuple(words.translate(flag) for flag in WEEK_FLAGS)
     return ListCard(
-        title=say(words, QT_TRANSLATE_NOOP("Cards", "{0} to go"), words.number(week.to_go)),
+        title=say(words, QT_TRANSLATE_NOOP("Cards", "{0} to go"), words.number(week.to_go))
+        if week.to_go
+        else say(words, QT_TRANSLATE_NOOP("Cards", "Race week")),
         subtitle=DOT.join(
             filter(
                 None,
