@@ -13,6 +13,7 @@ CONTEXTS = (
     "Block",
     "Mend",
     "Session",
+    "Week",
     "StandIn",
     "Candidates",
     "Checks",
@@ -26,6 +27,7 @@ CONTEXTS = (
     "Cards",
     "Help",
     "Store",
+    "Export",
     "Jobs",
     "Crash",
 )
