@@ -248,6 +248,10 @@ EDITS = (
         {"race", "block", "runner", "first_weekday"},
     ),
     (
+        compound.ImportSessions((block.ChangeSession(replace(PLANNED, distance_m=9_500.0)),)),
+        {"block"},
+    ),
+    (
         compound.PasteCells(
             (
                 block.ChangeSession(replace(PLANNED, distance_m=9_000.0)),

@@ -25,6 +25,7 @@ from ultraplanner_gui.desk import resources
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.store.project_file import read_project
 from ultraplanner_gui.widgets.rows import Rows
+from ultraplanner_gui.window.line_choice import LineChoice
 from ultraplanner_gui.window.plan_form import PlanForm
 from ultraplanner_gui.window.table_stations import STATIONS
 from ultraplanner_gui.wording.words import NONE
@@ -308,12 +309,16 @@ def test_a_real_course_becomes_a_plan_and_cards(open_window, tmp_path, number):
         pytest.skip("the real courses are not at hand")
     course = tmp_path / "real.gpx"
     course.write_bytes(gzip.decompress(packed.read_bytes()))
-    _do_the_whole_job(open_window, course, tmp_path, has_heights=number != "07")
+    is_several = number == "07"
+    _do_the_whole_job(open_window, course, tmp_path, not is_several, is_several)
 
 
-def _do_the_whole_job(open_window, course, folder, has_heights):
+def _do_the_whole_job(open_window, course, folder, has_heights, is_several=False):
     hand = open_window()
     hand.drop(course)
+    if is_several:
+        hand.dialog(LineChoice)
+        hand.keys(Key.Key_Return)
     race_day = _fill_form(hand, "Long Hills", "20 h 30", has_heights)
     _assert_plan(hand, race_day, has_heights)
     while len(hand.window.document.outlook.sections) < 3:

@@ -4,7 +4,7 @@ import csv
 import io
 import xml.etree.ElementTree as ET
 import zipfile
-from datetime import date
+from datetime import date, timedelta
 
 import icalendar
 import pytest
@@ -16,6 +16,7 @@ from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.table_column import Aim
 from ultraplanner_gui.window.ask import Ask
+from ultraplanner_gui.window.import_form import ImportForm
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.table_clipboard import lay_out
 from ultraplanner_gui.window.table_export import table_csv
@@ -36,6 +37,9 @@ class Answers(Ask):
     def where_to_export(self, proposed, taken):
         self.asked.append(self.place or proposed)
         taken(self.asked[-1])
+
+    def which_calendar(self, folder, taken):
+        taken(self.place)
 
     def tell(self, title, sentence):
         self.told.append(sentence)
@@ -117,3 +121,23 @@ def test_place_that_cannot_be_written_is_one_sentence(window, qtbot, tmp_path, d
     getattr(window.deeds, deed)()
     qtbot.waitUntil(lambda: bool(window.ask.told), timeout=10_000)
     assert window.ask.told == ["The folder for file.x does not exist. Choose another place."]
+
+
+def test_calendar_is_shown_first_and_one_step_when_taken(window, qtbot, tmp_path):
+    before = window.document.project
+    day = before.race.day - timedelta(days=20)
+    event = f"UID:1@x\r\nDTSTART:{day:%Y%m%d}\r\nSUMMARY:Easy run 5 km"
+    window.ask.place = tmp_path / "club.ics"
+    window.ask.place.write_text(
+        f"BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//x//\r\nBEGIN:VEVENT\r\n{event}\r\n"
+        "END:VEVENT\r\nEND:VCALENDAR\r\n",
+        newline="",
+    )
+    window.deeds.import_sessions()
+    (form,) = window.findChildren(ImportForm)
+    assert form.list.count() == 1
+    assert window.document.project is before
+    form.take.click()
+    assert len(window.document.project.block.sessions) == len(before.block.sessions) + 1
+    window.document.undo_stack.undo()
+    assert window.document.project == before

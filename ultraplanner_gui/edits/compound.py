@@ -19,6 +19,22 @@ class PasteCells:
     gesture: int = 0
 
     def apply(self, project: Project) -> Project:
-        for edit in self.edits:
-            project = edit.apply(project)
-        return project
+        return _in_order(self.edits, project)
+
+
+@dataclass(frozen=True, slots=True)
+class ImportSessions:
+    """The user took sessions out of a calendar: all of *edits* in their order, or none of them."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Import sessions")
+    edits: tuple[Edit, ...]
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        return _in_order(self.edits, project)
+
+
+def _in_order(edits: tuple[Edit, ...], project: Project) -> Project:
+    for edit in edits:
+        project = edit.apply(project)
+    return project

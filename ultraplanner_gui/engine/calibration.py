@@ -132,6 +132,16 @@ def fit(recordings: Sequence[Recording], runner: Runner | None = None) -> Fit:
     return _Regression(recordings, paces, runner).fit()
 
 
+def error_of(recording: Recording, fitted: Fit, runner: Runner) -> float:
+    """Return the error of *fitted* on *recording* as in `RunFit`, its own fresh speed apart.
+
+    *runner* is the one the fit was made for. NaN where nothing of it can be used.
+    """
+    regression = _Regression([recording], [recorded_pace(recording)], runner)
+    values = (fitted.fade.value, fitted.uphill.value, fitted.descent.value)
+    return regression.error_percent(np.array(values))
+
+
 class _Regression:
     """Log pace of all pieces against the model."""
 
@@ -181,6 +191,10 @@ class _Regression:
         fitted = replace(runner, fade=fade.value, uphill_share=uphill.value)
         runs, errors = self._runs(np.array([e.value for e in estimates]))
         return Fit(fitted, fade, uphill, descent, runs, float(np.median(errors)))
+
+    def error_percent(self, values: FloatArray) -> float:
+        """Return the median error of *values* over the tenths of all runs, percent."""
+        return float(np.median(errors)) if (errors := self._runs(values)[1]) else np.nan
 
     def _log_model(self, values: FloatArray) -> FloatArray:
         """Return the log of model pace over fresh level pace."""

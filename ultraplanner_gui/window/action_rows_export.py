@@ -7,6 +7,9 @@ from ultraplanner_gui.window.action_row import WITH_COURSE, ActionRow
 
 EXPORT: tuple[ActionRow, ...] = (
     ActionRow(
+        "import_sessions", "file", QT_TRANSLATE_NOOP("Actions", "I&mport sessions from a calendar…")
+    ),
+    ActionRow(
         "export_gpx",
         "file",
         QT_TRANSLATE_NOOP("Actions", "Export course with tar&gets as GPX…"),

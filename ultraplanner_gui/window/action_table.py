@@ -156,6 +156,14 @@ TABLE: tuple[ActionRow, ...] = (
         contexts=("target",),
     ),
     ActionRow(
+        "fit_runs",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Fit from my &runs…"),
+        "",
+        WITH_COURSE,
+        contexts=("target",),
+    ),
+    ActionRow(
         "conditions_form",
         "race",
         QT_TRANSLATE_NOOP("Actions", "&Weather and conditions…"),

@@ -14,6 +14,7 @@ if TYPE_CHECKING:
     from ultraplanner_gui.wording.words import Words
 
 PathTaken = Callable[[Path], None]
+PathsTaken = Callable[[tuple[Path, ...]], None]
 
 
 class Ask(QObject):
@@ -31,6 +32,15 @@ class Ask(QObject):
             self.tr("GPX courses (*.gpx *.gpx.gz);;All files (*)"),
             taken,
         )
+
+    def which_recordings(self, folder: Path, taken: PathsTaken) -> None:
+        """Ask for one recorded run or several."""
+        kinds = self.tr("GPX recordings (*.gpx *.gpx.gz);;All files (*)")
+        dialog = QFileDialog(self._window, self.tr("Fit from recorded runs"), str(folder), kinds)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFiles)
+        dialog.filesSelected.connect(lambda names: taken(tuple(map(Path, names))))
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
 
     def which_project(self, folder: Path, taken: PathTaken) -> None:
         """Ask for a project file."""
@@ -64,6 +74,11 @@ class Ask(QObject):
         from ultraplanner_gui.window.line_choice import LineChoice
 
         LineChoice(file, choices, words, taken, self._window).open()
+
+    def which_calendar(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for an iCalendar file."""
+        kinds = self.tr("Calendars (*.ics);;All files (*)")
+        self._file(self.tr("Import sessions"), folder, kinds, taken)
 
     def where_to_export(self, proposed: Path, taken: PathTaken) -> None:
         """Ask where a file for another program is to be written."""

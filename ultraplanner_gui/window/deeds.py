@@ -39,8 +39,8 @@ from ultraplanner_gui.window.course_deeds import (
     read_for_plan,
 )
 from ultraplanner_gui.window.export_deeds import ExportDeeds
+from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
-from ultraplanner_gui.window.pace_deeds import PaceDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
 if TYPE_CHECKING:
@@ -53,7 +53,7 @@ TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
 
 
 class Deeds(
-    CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, PaceDeeds, FuelDeeds, TrustDeeds, ExportDeeds
+    CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, FitDeeds, FuelDeeds, TrustDeeds, ExportDeeds
 ):
     """The slots behind the actions of one window."""
 

@@ -11,11 +11,13 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.edits.compound import ImportSessions
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
+    from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.engine.outlook import Outlook
     from ultraplanner_gui.wording.words import Words
 
@@ -69,6 +71,31 @@ class ExportDeeds(JobDeeds):
     @Slot()
     def export_svg(self) -> None:
         self._ask_for(self.tr("{0} profile.svg"), self._write_profile)
+
+    @Slot()
+    def import_sessions(self) -> None:
+        document = self._window.document
+        if document is not None and document.path is not None:
+            self._window.ask.which_calendar(document.path.parent, self._import)
+
+    def _import(self, path: Path) -> None:
+        from ultraplanner_gui.exchange.calendar_in import read_calendar
+        from ultraplanner_gui.window.import_form import ImportForm
+
+        document, words = self._window.document, self._window.settings.words()
+        if document is None:
+            return
+        try:
+            plan = read_calendar(document.project, words, path)
+        except PlanError as error:
+            self._window.ask.tell(self.tr("That did not work"), words.say(error.message))
+            return
+        edit = ImportSessions(tuple(edit for _, edit in plan.changes))
+        ImportForm(plan, words, partial(self._take_import, document, edit), self._window).open()
+
+    def _take_import(self, document: Document, edit: ImportSessions) -> None:
+        if document is self._window.document:
+            document.perform(edit)
 
     def _ask_for(self, name: str, taken: Callable[[Path], None]) -> None:
         document = self._window.document

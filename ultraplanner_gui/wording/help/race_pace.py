@@ -49,7 +49,7 @@ SHAPE: tuple[Topic, ...] = (
             "to the power -fade.",
         ),
         (estimate(QT_TRANSLATE_NOOP("Help", "Best per run from 0 to 30 on recordings.")),),
-        see=("forecast", "pace model", "shape of the target"),
+        see=("forecast", "pace model", "shape of the target", "fit from my runs"),
         words=QT_TRANSLATE_NOOP("Help", "slow down tire fatigue endurance"),
     ),
     Topic(
@@ -66,6 +66,27 @@ SHAPE: tuple[Topic, ...] = (
         (CHOICE,),
         see=("gradient and pace", "shape of the target", "downhill"),
         words=QT_TRANSLATE_NOOP("Help", "descent skill technical braking"),
+    ),
+    Topic(
+        "fit from my runs",
+        QT_TRANSLATE_NOOP("Help", "Fit from my runs"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "What your own recordings say of how you fade, climb and descend, beside the defaults. "
+            "The plan changes only if you use the figures. Each run is also forecast from the "
+            "others alone: where the defaults do better then, keep them.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Robust regression of pace over short pieces, drawn towards the defaults where there "
+            "is little. Errors are the median over tenths of a run. Standing time is set apart.",
+        ),
+        (
+            published(papers.HUBER_1964),
+            choice(QT_TRANSLATE_NOOP("Help", "How strongly the defaults draw.")),
+        ),
+        see=("fade", "gradient and pace", "downhill speed", "predicted finish"),
+        words=QT_TRANSLATE_NOOP("Help", "recordings GPX calibrate own runs error spread"),
     ),
     Topic(
         "predicted finish",

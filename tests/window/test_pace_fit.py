@@ -1,0 +1,129 @@
+"""The form that shows what recordings say, and the job behind it."""
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialogButtonBox
+
+from tests.engine.test_calibration import made_run
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.jobs import Cancelled, Token
+from ultraplanner_gui.engine.held_out import tried_fit
+from ultraplanner_gui.plan.message import PlanError, message
+from ultraplanner_gui.window.pace_fit import FitForm, ReadFit, read_and_fit
+from ultraplanner_gui.wording.words import Words
+
+TODAY = date(2026, 11, 25)
+DEMO = demo_project(TODAY)
+START = datetime(2026, 6, 1, 6, tzinfo=UTC)
+TRACK = (
+    '<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Run</name><trkseg>'
+    "{}</trkseg></trk></gpx>"
+)
+
+
+@pytest.fixture
+def document():
+    return Document(None, DEMO, lambda: TODAY)
+
+
+def form_of(qtbot, document, count=2, left_out=()):
+    runs = [
+        replace(made_run(km=45.0, fade=0.25, seed=n), start=START + timedelta(days=n))
+        for n in range(count)
+    ]
+    runner = document.project.runner
+
+    def send(edit):
+        document.perform(edit)
+        return ""
+
+    found = ReadFit(tried_fit(runs, runner), left_out)
+    form = FitForm(found, runner, Words(), send)
+    form.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose, on=False)
+    qtbot.addWidget(form)
+    form.show()
+    return form
+
+
+def write_run(path, run):
+    points = "".join(
+        f'<trkpt lat="{lat:.7f}" lon="{lon:.7f}"><ele>{height:.2f}</ele>'
+        f"<time>{(START + timedelta(seconds=float(s))).isoformat()}</time></trkpt>"
+        for lat, lon, height, s in zip(
+            run.line.latitude_deg,
+            run.line.longitude_deg,
+            run.line.elevation_m,
+            run.elapsed_s,
+            strict=True,
+        )
+    )
+    path.write_text(TRACK.format(points), "utf-8")
+    return path
+
+
+def test_figures_are_taken_only_when_asked_and_as_one_step(qtbot, document):
+    form = form_of(qtbot, document)
+    assert document.project is DEMO
+    form.use.click()
+
+    fitted = form._found.tried.fit
+    assert document.project.runner.fade == fitted.fade.value
+    assert document.project.runner.descent_speed == fitted.descent.value
+    assert document.undo_stack.count() == 1
+
+
+def test_closing_changes_nothing(qtbot, document):
+    form = form_of(qtbot, document)
+    form.findChild(QDialogButtonBox).button(QDialogButtonBox.StandardButton.Close).click()
+
+    assert document.project is DEMO
+
+
+def test_every_run_has_a_line_and_the_errors_left_out_are_said(qtbot, document):
+    form = form_of(qtbot, document)
+    tried = form._found.tried
+
+    assert form.runs.rowCount() == 2
+    assert Words().percent(tried.error_percent, 1) in form.verdict.text()
+    assert Words().percent(tried.default_percent, 1) in form.verdict.text()
+
+
+def test_a_run_alone_is_said_to_be_untried(qtbot, document):
+    assert "could not be tried" in form_of(qtbot, document, count=1).verdict.text()
+
+
+def test_a_file_that_is_no_recording_is_named_and_the_rest_fitted(tmp_path):
+    good = write_run(tmp_path / "good.gpx", made_run(km=20.0))
+    bad = tmp_path / "bad.gpx"
+    bad.write_text("no run", "utf-8")
+
+    found = read_and_fit(Token(lambda share: None), (good, bad), DEMO.runner)
+    assert len(found.tried.fit.runs) == 1
+    assert [name for name, _ in found.left_out] == ["bad.gpx"]
+
+
+def test_only_bad_files_are_refused_in_a_sentence(tmp_path):
+    bad = tmp_path / "bad.gpx"
+    bad.write_text("no run", "utf-8")
+
+    with pytest.raises(PlanError):
+        read_and_fit(Token(lambda share: None), (bad,), DEMO.runner)
+
+
+def test_a_cancelled_fit_stops(tmp_path):
+    token = Token(lambda share: None)
+    token.cancel()
+
+    with pytest.raises(Cancelled):
+        read_and_fit(token, (tmp_path / "any.gpx",), DEMO.runner)
+
+
+def test_a_file_left_out_is_shown(qtbot, document):
+    form = form_of(qtbot, document, left_out=(("bad.gpx", message("It holds no times.")),))
+    texts = [label.text() for label in form.findChildren(type(form.verdict))]
+
+    assert any("bad.gpx" in text and "no times" in text for text in texts)
