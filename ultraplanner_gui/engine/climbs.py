@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 import numpy as np
@@ -58,6 +59,11 @@ class Hill:
         return self.end_m - self.start_m
 
     @property
+    def rise_m(self) -> float:
+        """Height gained; below zero in a descent."""
+        return self.height_m if self.slope is Slope.CLIMB else -self.height_m
+
+    @property
     def name(self) -> Message:
         """What it is called: "Climb 3: 5.1 km, 410 m"."""
         return slope_name(self.slope, self.number, self.length_m, self.height_m)
@@ -99,6 +105,12 @@ def hills(profile: Profile, least_m: float | None = None) -> tuple[Hill, ...]:
     return tuple(result)
 
 
+@lru_cache(maxsize=4)
+def hills_of(profile: Profile) -> tuple[Hill, ...]:
+    """Return `hills` of *profile*, found when first asked for."""
+    return hills(profile)
+
+
 def sections_by_climbs(
     profile: Profile, course: Course, with_stations: bool = True
 ) -> tuple[Section, ...]:
@@ -107,7 +119,7 @@ def sections_by_climbs(
     *with_stations* also at every aid station; without, only at those with a cutoff. Sections
     that stay as they were keep their targets.
     """
-    return cut_at(course, _ends(hills(profile), course.length_m), with_stations, NEAR_STATION_M)
+    return cut_at(course, _ends(hills_of(profile), course.length_m), with_stations, NEAR_STATION_M)
 
 
 def _ends(found: Sequence[Hill], length_m: float) -> list[End]:

@@ -8,17 +8,21 @@ from itertools import pairwise
 import numpy as np
 import numpy.typing as npt
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 
-from ultraplanner_gui.engine.climbs import Hill, hills
+from ultraplanner_gui.engine.climbs import Hill, hills_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
-from ultraplanner_gui.plan.course import FloatArray, Slope
+from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.relief import FORMAT, relief
 from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.wording.words import Words
+
+#: Each climb or descent with its names and how wide each is.
+_Names = tuple[tuple[Hill, tuple[tuple[str, float], ...]], ...]
 
 #: Pieces a section is stretched in.
 KNOTS = 4
@@ -52,8 +56,8 @@ class ProfileLane(RaceLane):
     _picture_of: _Kept | None = None
     _extent_of: Profile | None = None
     _extent_m = (0.0, 0.0)
-    _hills_of: Profile | None = None
-    _hills: tuple[Hill, ...] = ()
+    _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
+    _names: _Names = ()
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -79,27 +83,39 @@ class ProfileLane(RaceLane):
 
     def _name_hills(self, painter: QPainter, profile: Profile, body: QRectF) -> None:
         """Write at the foot of each climb and descent what it is, where there is room for it."""
-        look, words = theme(), self.words()
-        metrics, font = look.metrics(UNIT_PT), look.font(UNIT_PT)
+        metrics = theme().metrics(UNIT_PT)
         if body.height() < LEAST_LINES * metrics.height():
             return
+        ink, font = theme().colours["ink"], theme().font(UNIT_PT)
         top = body.bottom() - metrics.height()
-        for hill in self._hills_in(profile):
+        for hill, names in self._names_of(profile):
             left = max(self.x_of(hill.start_m, body), body.left())
-            right = min(self.x_of(hill.end_m, body), body.right())
-            rise_m = hill.height_m if hill.slope is Slope.CLIMB else -hill.height_m
-            texts = (words.say(hill.name), words.signed(words.height(rise_m)))
-            for text in texts:
-                if metrics.horizontalAdvance(text) + ROUND_NAME_PX <= right - left:
-                    room = QRectF(left, top, right - left, metrics.height())
-                    draw_text(painter, room, text, look.colours["ink"], font, Align.AlignCenter)
-                    break
+            room_px = min(self.x_of(hill.end_m, body), body.right()) - left
+            name = next((text for text, wide_px in names if wide_px <= room_px), None)
+            if name is not None:
+                room = QRectF(left, top, room_px, metrics.height())
+                draw_text(painter, room, name, ink, font, Align.AlignCenter)
 
-    def _hills_in(self, profile: Profile) -> tuple[Hill, ...]:
-        """Return climbs and descents of *profile*, found once."""
-        if self._hills_of is not profile:
-            self._hills_of, self._hills = profile, hills(profile)
-        return self._hills
+    def _names_of(self, profile: Profile) -> _Names:
+        """Return climbs and descents with their names, long and short, and the room each takes."""
+        words, metrics = self.words(), theme().metrics(UNIT_PT)
+        # Metrics are made anew with another size of type.
+        of = (profile, words, metrics)
+        if self._names_for is None or any(
+            a is not b for a, b in zip(self._names_for, of, strict=True)
+        ):
+            self._names_for = of
+            self._names = tuple(
+                (
+                    hill,
+                    tuple(
+                        (text, metrics.horizontalAdvance(text) + ROUND_NAME_PX)
+                        for text in (words.say(hill.name), words.signed(words.height(hill.rise_m)))
+                    ),
+                )
+                for hill in hills_of(profile)
+            )
+        return self._names
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         if self.has_ground_changed(before, after):
@@ -158,7 +174,7 @@ class ProfileLane(RaceLane):
             words.percent(100 * gradient),
             clock,
         )
-        here = (h for h in self._hills_in(profile) if h.start_m <= at_m < h.end_m)
+        here = (h for h in hills_of(profile) if h.start_m <= at_m < h.end_m)
         hill = next(here, None)
         return said if hill is None else f"{said}\n{words.say(hill.name)}"
 
