@@ -24,6 +24,8 @@ FIGURE_PT = Pt.TEXT
 MARK_PT = Pt.MARK
 ROUND_PX = 3.0
 PAD_PX = 4.0
+#: A shorter ground line shows no shape.
+LEAST_GROUND_PX = 9.0
 ROOMY_PX = 52.0
 FLAT_PX = 2.5
 FOOT_PX = 7.0
@@ -96,7 +98,8 @@ def _paint_flat(
         used = _paint_one_line(painter, room, session, stage, words)
     foot = min(look.px(FOOT_PX), room.height() * 0.45)
     line = QRectF(room.left() + used, room.bottom() - 2.0 - foot, room.width() - used, foot)
-    _paint_ground_line(painter, line, session)
+    if line.width() >= look.px(LEAST_GROUND_PX):
+        _paint_ground_line(painter, line, session)
 
 
 def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
@@ -345,4 +348,5 @@ def _paint_one_line(
         painter.drawLine(QPointF(room.left(), room.center().y()), QPointF(end, room.center().y()))
     note = QRectF(room)
     note.setLeft(end + gap)
-    return end + gap - room.left() + _paint_note(painter, note, session, stage, words)
+    has_note = _paint_note(painter, note, session, stage, words) > 0.0
+    return room.width() if has_note else end + gap - room.left()

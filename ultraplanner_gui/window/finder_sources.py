@@ -349,7 +349,7 @@ class FinderSources:
             place.tables.page.view.setFocus()
 
     def _to_food(self, key: str) -> None:
-        from ultraplanner_gui.window.table_fuel import FOODS
+        from ultraplanner_gui.window.table_foods import FOODS
 
         self._to_table(FOODS.name)
         if self._window.workplace is not None:

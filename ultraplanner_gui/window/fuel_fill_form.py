@@ -14,7 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.fuel import Caffeine, Food, FuelPlan, Tolerance
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.fuel_forms import FuelForm, TickList
-from ultraplanner_gui.window.table_fuel import TOLERANCES
+from ultraplanner_gui.window.table_foods import TOLERANCES
 from ultraplanner_gui.wording.words import Words
 
 WIDTH_PX = 560.0

@@ -38,7 +38,7 @@ from ultraplanner_gui.widgets.fields import WholeField, align_text
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.fuel_forms import FuelForm, TickList
-from ultraplanner_gui.window.table_fuel import ALLERGENS
+from ultraplanner_gui.window.table_foods import ALLERGENS
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.words import Words
 

@@ -23,7 +23,8 @@ from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window.table_after import AFTER
 from ultraplanner_gui.window.table_bags import BAGS, BEFORE, CARRY, SHOPPING, TABLE_FOODS
 from ultraplanner_gui.window.table_cutoffs import CUTOFFS
-from ultraplanner_gui.window.table_fuel import FOODS, FUEL
+from ultraplanner_gui.window.table_foods import FOODS
+from ultraplanner_gui.window.table_fuel import FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
 from ultraplanner_gui.window.table_list import TableList
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
