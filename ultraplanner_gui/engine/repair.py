@@ -8,16 +8,8 @@ from datetime import timedelta
 
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_solver import End, Limits, solve
-from ultraplanner_gui.engine.repair_model import (
-    LOW_SHARE,
-    STEP_S,
-    Mend,
-    RepairModel,
-    metres_of,
-    planned_volumes,
-    repair_model,
-    too_long,
-)
+from ultraplanner_gui.engine.repair_fates import STEP_S, Mend, RepairModel, metres_of
+from ultraplanner_gui.engine.repair_model import repair_model, too_long
 from ultraplanner_gui.engine.repair_request import (
     Absence,
     Cause,
@@ -34,6 +26,7 @@ from ultraplanner_gui.engine.repair_rules import (
     Resumption,
     resumption,
 )
+from ultraplanner_gui.engine.repair_weeks import LOW_SHARE, planned_volumes
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, week_start, weeks_to_go

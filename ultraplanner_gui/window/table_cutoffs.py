@@ -10,11 +10,11 @@ from ultraplanner_gui.engine.gait import walked_between
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import ODDS_HOLD
 from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.widgets.table_column import Column, say
-from ultraplanner_gui.window import table_reading as reading
-from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
+from ultraplanner_gui.window.table_sections import NO_COURSE, name_of, span_column
 from ultraplanner_gui.window.table_spec import TableSpec, distance_unit
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -29,7 +29,7 @@ class CutoffRow:
     figures: SectionFigures
     race: Race
     walked_m: float
-    is_last: bool
+    section: Section
 
     def clock(self, elapsed_s: float | None) -> datetime | None:
         """Return the clock at a race time, None without one."""
@@ -38,24 +38,19 @@ class CutoffRow:
 
 def cutoff_rows(outlook: Outlook) -> tuple[CutoffRow, ...]:
     """Return every section end in course order."""
-    walked = outlook.walked
-    last = outlook.sections[-1:]
+    walked, course = outlook.walked, outlook.project.course
+    if course is None:
+        return ()
     return tuple(
         CutoffRow(
             figures.key,
             figures,
             outlook.project.race,
             walked_between(walked, figures.start_m, figures.end_m)[0],
-            figures in last,
+            course.section(figures.key),
         )
         for figures in outlook.sections
     )
-
-
-def _name(row: CutoffRow, words: Words) -> str:
-    if row.is_last:
-        return say(FINISH)
-    return row.figures.name or words.distance(row.figures.end_m, 1)
 
 
 def _cutoff(row: CutoffRow, words: Words) -> str:
@@ -83,32 +78,18 @@ def _time(name: str, help_text: str, of: Callable[[SectionFigures], float | None
     )
 
 
-def _span(name: str, help_text: str, of: Callable[[SectionFigures], float | None]) -> Column:
-    """Return a column of durations, marked where they are below zero."""
-    return Column(
-        name,
-        text=lambda row, words: words.duration(of(row.figures)),
-        value=lambda row: of(row.figures),
-        warns=lambda row: (of(row.figures) or 0.0) < 0.0,
-        copied=lambda row: reading.hours_and_minutes(of(row.figures)),
-        copied_unit="h:mm",
-        is_figure=True,
-        help_text=help_text,
-    )
-
-
 COLUMNS: tuple[Column[CutoffRow], ...] = (
     Column(
         QT_TRANSLATE_NOOP("Tables", "Section to"),
-        text=_name,
+        text=name_of,
         value=lambda row: row.figures.end_m,
     ),
-    _span(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "Running"),
         QT_TRANSLATE_NOOP("Tables", "Running time of the section on the target."),
         lambda figures: figures.moving_s,
     ),
-    _span(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "Forecast takes"),
         QT_TRANSLATE_NOOP("Tables", "Running time of the section on the forecast."),
         lambda figures: figures.forecast_moving_s,
@@ -140,12 +121,12 @@ COLUMNS: tuple[Column[CutoffRow], ...] = (
         is_figure=True,
         help_text=QT_TRANSLATE_NOOP("Tables", "The latest arrival, or leaving where it says so."),
     ),
-    _span(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "To this cutoff"),
         QT_TRANSLATE_NOOP("Tables", "Cutoff minus the later of the arrivals."),
         lambda figures: figures.to_cutoff_s,
     ),
-    _span(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "Time in hand"),
         QT_TRANSLATE_NOOP(
             "Tables",
@@ -195,6 +176,6 @@ CUTOFFS: TableSpec[CutoffRow] = TableSpec(
     columns=COLUMNS,
     rows=cutoff_rows,
     empty=_empty,
-    title=_name,
+    title=name_of,
     hint=QT_TRANSLATE_NOOP("Tables", "Cutoffs are typed under Aid stations, targets in Sections."),
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any, Protocol
 
 from ultraplanner_gui.edits.course import MoveSectionEnd, NoteHardStretch, SetSectionTarget
 from ultraplanner_gui.edits.edit import Edit
@@ -74,7 +75,20 @@ def window_text(window: tuple[datetime, datetime], words: Words) -> str:
     return f"{words.clock(low)} – {words.clock(high, weekday=low.date() != high.date())}"
 
 
-def _name(row: SectionRow, words: Words) -> str:
+class OfSection(Protocol):
+    """A row of any table with a line for each section."""
+
+    @property
+    def section(self) -> Section:
+        """The section."""
+
+    @property
+    def figures(self) -> SectionFigures:
+        """Its figures."""
+
+
+def name_of(row: OfSection, words: Words) -> str:
+    """Return what the section is called, and where it ends."""
     end = end_name(row.section, row.figures, words, say(FINISH))
     own = section_name(row.section, row.figures, words)
     return f"{own}, {end}" if own else end
@@ -103,8 +117,10 @@ def _read_note(row: SectionRow, text: str, words: Words) -> Edit | None:
     return NoteHardStretch(row.key, text)
 
 
-def _margin(name: str, help_text: str, of: Callable[[SectionFigures], float | None]) -> Column:
-    """Return a column of time to spare, marked where there is none."""
+def span_column(
+    name: str, help_text: str, of: Callable[[SectionFigures], float | None]
+) -> Column[Any]:
+    """Return a column of durations of sections, marked where they are below zero."""
     return Column(
         name,
         text=lambda row, words: words.duration(of(row.figures)),
@@ -120,7 +136,7 @@ def _margin(name: str, help_text: str, of: Callable[[SectionFigures], float | No
 COLUMNS: tuple[Column[SectionRow], ...] = (
     Column(
         QT_TRANSLATE_NOOP("Tables", "Section to"),
-        text=_name,
+        text=name_of,
         value=lambda row: row.figures.end_m,
     ),
     Column(
@@ -213,12 +229,12 @@ COLUMNS: tuple[Column[SectionRow], ...] = (
         value=lambda row: row.figures.cutoff_s,
         is_figure=True,
     ),
-    _margin(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "To this cutoff"),
         QT_TRANSLATE_NOOP("Tables", "Cutoff minus arrival."),
         lambda figures: figures.to_cutoff_s,
     ),
-    _margin(
+    span_column(
         QT_TRANSLATE_NOOP("Tables", "Time in hand"),
         QT_TRANSLATE_NOOP(
             "Tables",
@@ -254,7 +270,7 @@ SECTIONS: TableSpec[SectionRow] = TableSpec(
     columns=COLUMNS,
     rows=section_rows,
     empty=_empty,
-    title=_name,
+    title=name_of,
     hint=QT_TRANSLATE_NOOP("Tables", "Each aid station ends a section; add one there to split."),
     deeds=(
         RowDeed(
