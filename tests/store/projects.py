@@ -96,7 +96,7 @@ def full_project(sessions=300, points=16_000):
             tired_walk=0.8,
             past_runs=(
                 PastRun(50_000.0, 1_900.0, 24_000.0, ResultKind.RACE, "Spring fifty"),
-                PastRun(30_000.0, 900.0, 14_000.0, ResultKind.LONG_RUN),
+                PastRun(30_000.0, 900.0, 14_000.0, ResultKind.LONG_RUN, flat_m=33_000.0),
             ),
         ),
         Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),

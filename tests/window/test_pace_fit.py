@@ -11,9 +11,14 @@ from tests.engine.test_calibration import made_run
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Cancelled, Token
+from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.held_out import tried_fit
 from ultraplanner_gui.plan.message import PlanError, message
+from ultraplanner_gui.plan.pacing import ResultKind
+from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.pace_fit import FitForm, ReadFit, read_and_fit
+from ultraplanner_gui.window.pace_predict import PredictForm
+from ultraplanner_gui.window.recordings_read import read_runs
 from ultraplanner_gui.wording.words import Words
 
 TODAY = date(2026, 11, 25)
@@ -104,6 +109,40 @@ def test_a_file_that_is_no_recording_is_named_and_the_rest_fitted(tmp_path):
     found = read_and_fit(Token(lambda share: None), (good, bad), DEMO.runner)
     assert len(found.tried.fit.runs) == 1
     assert [name for name, _ in found.left_out] == ["bad.gpx"]
+
+
+def test_recordings_become_past_runs_without_their_standing_time(tmp_path):
+    run = made_run(km=20.0)
+    good = write_run(tmp_path / "good.gpx", run)
+    bad = tmp_path / "bad.gpx"
+    bad.write_text("no run", "utf-8")
+
+    found = read_runs(Token(lambda share: None), (good, bad), DEMO.runner)
+    (past,) = found.runs
+    assert [name for name, _ in found.left_out] == ["bad.gpx"]
+    assert past.distance_m == pytest.approx(20_000.0, rel=0.01)
+    assert 0.0 < past.time_s <= run.elapsed_s[-1] + 1.0
+    assert past.flat_m is not None
+    assert past.kind is ResultKind.LONG_RUN
+
+
+def test_menu_reads_recordings_into_the_predicted_finish(qtbot, tmp_path, monkeypatch):
+    good = write_run(tmp_path / "good.gpx", made_run(km=20.0))
+    window = MainWindow(Settings())
+    qtbot.addWidget(window)
+    window.show()
+    window.deeds.demo()
+    monkeypatch.setattr(window.ask, "which_recordings", lambda folder, taken: taken((good,)))
+    window.table.by_name["predict_form"].trigger()
+    (form,) = window.findChildren(PredictForm)
+    before = window.document.project
+    form.add.click()
+    qtbot.waitUntil(lambda: form.prediction is not None, timeout=20_000)
+
+    assert form.table.runs()[0].flat_m is not None
+    assert window.document.project is before
+    form.reject()
+    window.close()
 
 
 def test_only_bad_files_are_refused_in_a_sentence(tmp_path):

@@ -10,13 +10,16 @@ from PySide6.QtTest import QTest
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.engine.prediction import predict, result_of_run
 from ultraplanner_gui.plan.conditions import Conditions, Effect, ValleyForecast
+from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.pace_beside import BesideTable
 from ultraplanner_gui.window.pace_conditions import ConditionsForm
 from ultraplanner_gui.window.pace_predict import CLIMB, DISTANCE, TIME, PredictForm
 from ultraplanner_gui.window.pace_shape import ShapeForm
+from ultraplanner_gui.window.recordings_read import ReadRuns
 from ultraplanner_gui.wording.words import Words
 
 TODAY = date(2026, 11, 25)
@@ -87,7 +90,7 @@ def type_run(form, row, distance, climb, time):
 
 
 def test_finish_is_predicted_as_one_types_and_nothing_changes_by_itself(qtbot, document, sent):
-    form = shown(qtbot, PredictForm(document.outlook, Words(), sent))
+    form = shown(qtbot, PredictForm(document.outlook, Words(), sent, lambda taken: None))
     assert not form.use.isEnabled()
     type_run(form, 0, "50", "1900", "7 h 10")
 
@@ -99,7 +102,7 @@ def test_finish_is_predicted_as_one_types_and_nothing_changes_by_itself(qtbot, d
 
 
 def test_use_as_goal_takes_finish_spread_and_runs_in_one_step(qtbot, document, sent):
-    form = shown(qtbot, PredictForm(document.outlook, Words(), sent))
+    form = shown(qtbot, PredictForm(document.outlook, Words(), sent, lambda taken: None))
     type_run(form, 0, "50", "1900", "7 h 10")
     form.table.kind_at(0).setCurrentIndex(1)
     found = form.prediction
@@ -116,7 +119,7 @@ def test_use_as_goal_takes_finish_spread_and_runs_in_one_step(qtbot, document, s
 
 
 def test_line_that_cannot_be_read_is_named(qtbot, document, sent):
-    form = shown(qtbot, PredictForm(document.outlook, Words(), sent))
+    form = shown(qtbot, PredictForm(document.outlook, Words(), sent, lambda taken: None))
     type_run(form, 0, "fifty", "", "7 h")
 
     assert "Line 1" in form.window_line.text()
@@ -128,11 +131,29 @@ def test_runs_typed_before_are_there_again(qtbot, document, sent):
     runs = (PastRun(80_000.0, 2_500.0, 50_000.0, ResultKind.RACE, "Lakes"),)
     project = replace(document.project, runner=replace(document.project.runner, past_runs=runs))
     again = Document(None, project, lambda: TODAY)
-    form = shown(qtbot, PredictForm(again.outlook, Words(), sent))
+    form = shown(qtbot, PredictForm(again.outlook, Words(), sent, lambda taken: None))
 
     assert form.table.runs()[0].name == "Lakes"
     assert form.table.runs()[0].distance_m == 80_000.0
     assert form.prediction is not None
+
+
+def test_recordings_are_added_with_their_own_flat_distance_and_told_when_left_out(
+    qtbot, document, sent
+):
+    run = PastRun(61_234.0, 2_210.0, 31_111.0, ResultKind.LONG_RUN, "Ridge", 74_000.0)
+    found = ReadRuns((run,), (("torn.gpx", message("It ends in the middle.")),))
+    form = PredictForm(document.outlook, Words(), sent, lambda taken: taken(found))
+    shown(qtbot, form)
+    QTest.mouseClick(form.add, Qt.MouseButton.LeftButton)
+
+    assert form.table.runs() == (run,)
+    assert "torn.gpx" in form.left_out.text()
+    race, runner = document.outlook.race, document.project.runner
+    by_line = predict(race.profile, [result_of_run(run)], race.forecast.stops, runner)
+    assert form.prediction == by_line
+    form.table.item(0, 1).setText("70")
+    assert form.table.runs()[0].flat_m is None
 
 
 def test_each_effect_says_its_minutes_and_can_be_switched_off(qtbot, document, sent):

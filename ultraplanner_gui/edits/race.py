@@ -146,6 +146,7 @@ def check_past_runs(runs: tuple[PastRun, ...]) -> None:
             0.0 < run.distance_m <= LONGEST_PAST_RUN_M
             and 0.0 <= run.climb_m <= HIGHEST_PAST_CLIMB_M
             and SHORTEST_PAST_RUN_S <= run.time_s <= LONGEST_RACE_S
+            and (run.flat_m is None or 0.0 < run.flat_m <= LONGEST_PAST_RUN_M)
         ):
             raise PlanError(
                 QT_TRANSLATE_NOOP(

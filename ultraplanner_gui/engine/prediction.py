@@ -100,8 +100,9 @@ def flat_equivalent_m(distance_m: float, climb_m: float) -> float:
 
 
 def result_of_run(run: PastRun) -> Result:
-    """Return a run that was typed in as a result."""
-    return Result(run.distance_m, run.climb_m, run.time_s, _KINDS[run.kind], run.name)
+    """Return a past run as a result."""
+    kind = _KINDS[run.kind]
+    return Result(run.distance_m, run.climb_m, run.time_s, kind, run.name, run.flat_m)
 
 
 def result_of(recording: Recording, kind: Kind = "race", runner: Runner | None = None) -> Result:

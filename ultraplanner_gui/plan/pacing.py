@@ -18,13 +18,17 @@ class ResultKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PastRun:
-    """A race or long run the runner has done, running time only."""
+    """A race or long run the runner has done, running time only.
+
+    `flat_m` is its flat-equivalent distance where it was recorded, None where it was typed in.
+    """
 
     distance_m: float
     climb_m: float
     time_s: float
     kind: ResultKind = ResultKind.RACE
     name: str = ""
+    flat_m: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,8 @@
-"""What the action that fits the runner to recordings does."""
+"""What the actions do that take recordings: the fit of the runner, the predicted finish."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,16 +16,47 @@ from ultraplanner_gui.window.pace_deeds import PaceDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.pace_fit import ReadFit
+    from ultraplanner_gui.window.recordings_read import ReadRuns
 
 
 class FitDeeds(JobDeeds, PaceDeeds):
-    """The slot behind Fit from my runs."""
+    """The slots behind Predict the finish and Fit from my runs."""
+
+    @Slot()
+    def predict_form(self) -> None:
+        document = self._window.document
+        if document is None or document.outlook.race is None:
+            return
+        from ultraplanner_gui.window.pace_predict import PredictForm
+
+        words = self._window.settings.words()
+        form = PredictForm(document.outlook, words, self._take_pace, self._pick_runs, self._window)
+        # What is still being read then has nowhere to go.
+        form.finished.connect(self.cancel_job)
+        form.open()
+
+    def _pick_runs(self, taken: Callable[[ReadRuns], None]) -> None:
+        self._which_recordings(partial(self.read_runs_from, taken))
+
+    def read_runs_from(self, taken: Callable[[ReadRuns], None], paths: tuple[Path, ...]) -> None:
+        """Read the recordings in *paths* off the GUI thread and hand them to *taken*."""
+        document = self._window.document
+        if document is None or not paths:
+            return
+        from ultraplanner_gui.window.recordings_read import read_runs
+
+        self._window.settings.last_folder = str(paths[0].parent)
+        self._window.name_work(self.tr("Reading recordings"))
+        self._start(taken, read_runs, paths, document.project.runner)
 
     @Slot()
     def fit_runs(self) -> None:
+        self._which_recordings(self.fit_from)
+
+    def _which_recordings(self, taken: Callable[[tuple[Path, ...]], None]) -> None:
         last = self._window.settings.last_folder
         folder = Path(last) if last else places.documents()
-        self._window.ask.which_recordings(folder, self.fit_from)
+        self._window.ask.which_recordings(folder, taken)
 
     def fit_from(self, paths: tuple[Path, ...]) -> None:
         """Fit the recordings in *paths* off the GUI thread, then show what they say."""

@@ -27,15 +27,6 @@ class PaceDeeds(ViewDeeds):
             ShapeForm(document.project, words, self._take_pace, self._window).open()
 
     @Slot()
-    def predict_form(self) -> None:
-        document = self._window.document
-        if document is not None and document.outlook.race is not None:
-            from ultraplanner_gui.window.pace_predict import PredictForm
-
-            words = self._window.settings.words()
-            PredictForm(document.outlook, words, self._take_pace, self._window).open()
-
-    @Slot()
     def conditions_form(self) -> None:
         document = self._window.document
         if document is not None and document.outlook.race is not None:

@@ -24,16 +24,14 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.pace import TakeFit
 from ultraplanner_gui.engine.calibration import Estimate
 from ultraplanner_gui.engine.held_out import TriedFit, tried_fit
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
-from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.window.recordings_read import LeftOut, read_recordings
 from ultraplanner_gui.wording.words import NONE, Words
 
 WIDTH_PX, HEIGHT_PX = 960.0, 520.0
-MOST_FILES = 200
 TOPIC = "fit from my runs"
 
 
@@ -42,30 +40,18 @@ class ReadFit:
     """What was read and fitted; `left_out` are the files that could not be used, and why."""
 
     tried: TriedFit
-    left_out: tuple[tuple[str, Message], ...]
+    left_out: LeftOut
 
 
 def read_and_fit(token: Token, paths: Sequence[Path], runner: Runner) -> ReadFit:
     """Read the recordings in *paths* and fit them; PlanError if none can be used."""
-    from ultraplanner_gui.exchange.gpx_in import read_recording
-
-    if len(paths) > MOST_FILES:
-        raise PlanError(
-            QT_TRANSLATE_NOOP("Plan", "Up to {0} recordings are fitted at once; choose fewer."),
-            MOST_FILES,
-        )
-    recordings: list[Recording] = []
-    left_out: list[tuple[str, Message]] = []
-    for number, path in enumerate(paths):
-        token.progress(0.5 * number / len(paths))
-        try:
-            recordings.append(read_recording(path))
-        except CourseError as error:
-            left_out.append((path.name, error.message))
-    if len(left_out) == 1 and not recordings:
-        raise PlanError(left_out[0][1].template, *left_out[0][1].args)
-    tried = tried_fit(recordings, runner, lambda share: token.progress(0.5 + 0.5 * share))
-    return ReadFit(tried, tuple(left_out))
+    recordings, left_out = read_recordings(token, paths, 0.5)
+    tried = tried_fit(
+        [recording for _, recording in recordings],
+        runner,
+        lambda share: token.progress(0.5 + 0.5 * share),
+    )
+    return ReadFit(tried, left_out)
 
 
 class FitForm(QDialog):

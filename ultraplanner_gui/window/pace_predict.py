@@ -1,8 +1,9 @@
-"""The form that predicts the finish from races and long runs typed in."""
+"""The form that predicts the finish from races and long runs, typed in or recorded."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
@@ -28,6 +29,7 @@ from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.window.recordings_read import ReadRuns
 from ultraplanner_gui.wording.words import Words
 
 WIDTH_PX, TABLE_PX = 640.0, 170.0
@@ -56,7 +58,9 @@ class RunTable(QTableWidget):
             ]
         )
         heads = self.horizontalHeader()
-        heads.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        heads.setSectionResizeMode(NAME, QHeaderView.ResizeMode.Stretch)
+        self.setWordWrap(False)
         heads.setHighlightSections(False)
         self.verticalHeader().hide()
         self.setTabKeyNavigation(False)
@@ -86,10 +90,38 @@ class RunTable(QTableWidget):
             time_s = self._words.parse_duration(texts[2], 3600.0)
             if distance_m is None or climb_m is None or time_s is None:
                 raise PlanError(_UNREAD, row + 1)
-            kind = self.kind_at(row).currentData()
-            found.append(PastRun(distance_m, climb_m, time_s, kind, self._text(row, NAME)))
+            kind = ResultKind(self.kind_at(row).currentData())
+            typed = PastRun(distance_m, climb_m, time_s, kind, self._text(row, NAME))
+            found.append(self._as_recorded(row, typed))
         check_past_runs(tuple(found))
         return tuple(found)
+
+    def take(self, runs: Sequence[PastRun]) -> None:
+        """Put *runs* in where the empty line is."""
+        self.blockSignals(True)
+        self.removeRow(self.rowCount() - 1)
+        for run in (*runs, None):
+            self._add(run)
+        self.blockSignals(False)
+        self.cellChanged.emit(0, KIND)
+
+    def _as_recorded(self, row: int, typed: PastRun) -> PastRun:
+        """Return *typed*, or what the line was filled with where its figures still stand."""
+        item = self.item(row, NAME)
+        of = None if item is None else item.data(Qt.ItemDataRole.UserRole)
+        texts = tuple(self._text(row, column) for column in (DISTANCE, CLIMB, TIME))
+        if isinstance(of, PastRun) and texts == self._texts(of)[DISTANCE:]:
+            return replace(of, kind=typed.kind, name=typed.name)
+        return typed
+
+    def _texts(self, run: PastRun) -> tuple[str, str, str, str]:
+        words = self._words
+        return (
+            run.name,
+            words.distance_bare(run.distance_m, 1),
+            words.height_bare(run.climb_m),
+            words.duration(run.time_s),
+        )
 
     def kind_at(self, row: int) -> QComboBox:
         """Return the choice of kind in a line."""
@@ -98,20 +130,15 @@ class RunTable(QTableWidget):
         return widget
 
     def _add(self, run: PastRun | None) -> None:
-        row, words = self.rowCount(), self._words
-        texts = ("", "", "", "")
-        if run is not None:
-            texts = (
-                run.name,
-                words.distance_bare(run.distance_m, 1),
-                words.height_bare(run.climb_m),
-                words.duration(run.time_s),
-            )
+        row = self.rowCount()
+        texts = ("", "", "", "") if run is None else self._texts(run)
         self.insertRow(row)
         for column, text in enumerate(texts):
             item = QTableWidgetItem(text)
             if column != NAME:
                 item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            elif run is not None:
+                item.setData(Qt.ItemDataRole.UserRole, run)
             self.setItem(row, column, item)
         kind = QComboBox(self)
         kind.addItem(self.tr("race"), ResultKind.RACE)
@@ -143,10 +170,11 @@ class PredictForm(QDialog):
         outlook: Outlook,
         words: Words,
         sent: Callable[[Edit], str],
+        pick: Callable[[Callable[[ReadRuns], None]], None],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._outlook, self._words, self._sent = outlook, words, sent
+        self._outlook, self._words, self._sent, self._pick = outlook, words, sent, pick
         self.prediction: Prediction | None = None
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Predict the finish"))
@@ -154,6 +182,10 @@ class PredictForm(QDialog):
         self.table = RunTable(outlook.project.runner.past_runs, words, self)
         self.table.setMinimumHeight(round(theme().px(TABLE_PX)))
         set_topic(self.table, "past runs")
+        self.left_out = QLabel("", self)
+        self.left_out.setWordWrap(True)
+        dress(self.left_out, Pt.LABEL, theme().colours.clay)
+        self.left_out.hide()
         self.window_line = QLabel("", self)
         self.why = QLabel("", self)
         self.window_line.setAccessibleName(self.tr("Predicted finish"))
@@ -163,10 +195,12 @@ class PredictForm(QDialog):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
         role = QDialogButtonBox.ButtonRole.ActionRole
+        self.add = buttons.addButton(self.tr("Add &recordings…"), role)
         self.keep = buttons.addButton(self.tr("&Keep the runs"), role)
         self.use = buttons.addButton(self.tr("&Use as goal"), role)
-        for button in (self.keep, self.use):
+        for button in (self.add, self.keep, self.use):
             button.setAutoDefault(False)
+        self.add.clicked.connect(self._on_add)
         self.keep.clicked.connect(self._on_keep)
         self.use.clicked.connect(self._on_use)
         buttons.rejected.connect(self.reject)
@@ -175,7 +209,7 @@ class PredictForm(QDialog):
         box.setSpacing(Space.APART)
         box.addWidget(self._intro())
         box.addWidget(self.table, 1)
-        for label in (self.window_line, self.why):
+        for label in (self.left_out, self.window_line, self.why):
             box.addWidget(label)
         box.addWidget(buttons)
         self.resize(round(theme().px(WIDTH_PX)), round(theme().px(2.6 * TABLE_PX)))
@@ -200,13 +234,37 @@ class PredictForm(QDialog):
         look = theme().colours
         if self.prediction is None:
             dress(self.window_line, Pt.TEXT, look.clay if trouble else look.soft)
-            self.window_line.setText(trouble or self.tr("Type in a race or a long run."))
+            self.window_line.setText(
+                trouble or self.tr("Type in a race or a long run, or add recordings.")
+            )
             self.why.setText("")
             return
         dress(self.window_line, Pt.HEAD, look.ink, bold=True)
         self.window_line.setText(self._window_text(self.prediction))
         dress(self.why, Pt.LABEL, look.soft)
         self.why.setText("\n".join(words.say(reason) for reason in self.prediction.reasons))
+
+    @Slot()
+    def _on_add(self) -> None:
+        self._pick(self.take_recordings)
+
+    def take_recordings(self, found: ReadRuns) -> None:
+        """Add what was read from recordings; say which could not be used, and why."""
+        self.table.take(found.runs)
+        if found.left_out:
+            words = self._words
+            self.left_out.setText(
+                "\n".join(
+                    self.tr("Left out: {0}. {1}").format(name, words.say(why))
+                    for name, why in found.left_out
+                )
+            )
+            self.left_out.show()
+        box = self.layout()
+        if box is not None:
+            box.activate()
+            wanted = box.totalHeightForWidth(self.width())
+            self.resize(self.width(), max(self.height(), wanted))
 
     def _window_text(self, found: Prediction) -> str:
         words = self._words

@@ -125,6 +125,7 @@ SHAPE: tuple[Topic, ...] = (
             "Help",
             "Races and long runs for the prediction: distance, climb, time without long stops, "
             "and whether it was a race. Two or three of the last year, the longer the better. "
+            "Recordings can be added: their ground is measured, not guessed from the climb. "
             "They are kept with the runner.",
         ),
         see=("predicted finish", "forecast"),
