@@ -251,6 +251,12 @@ EDITS = (
         compound.ImportSessions((block.ChangeSession(replace(PLANNED, distance_m=9_500.0)),)),
         {"block"},
     ),
+    (compound.Together((sections.RenameSection("free", "Moor"),)), {"course"}),
+    (compound.SetOfficialFigures((course_shape.SetOfficialHeights(255.0, 245.0),)), {"course"}),
+    (compound.DescribeSection((sections.RenameSection("free", "Ridge"),)), {"course"}),
+    (compound.SetSurfaceCosts((surfaces.SetSurfaceFactors(Surface.ROCK, 1.3, 0.6),)), {"course"}),
+    (compound.MoveSurface((surfaces.PaintSurface(0.0, 500.0, Surface.SAND),)), {"course"}),
+    (compound.ChangePinnedStation((course_shape.PinStation("ford", 12_400.0),)), {"course"}),
     (
         compound.PasteCells(
             (

@@ -4,8 +4,10 @@ from datetime import date
 
 import numpy as np
 import pytest
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 
+from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
@@ -14,6 +16,7 @@ from ultraplanner_gui.edits.sections import RenameSection, SplitSection
 from ultraplanner_gui.exchange.gpx_in import course_choices, read_course
 from ultraplanner_gui.plan.course import Kit, Repair, Slope, StopKind
 from ultraplanner_gui.window import ledger_race
+from ultraplanner_gui.window.course_form import JOIN, CourseForm
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
@@ -44,6 +47,11 @@ def do(window, action):
 def dialog_of(window, action):
     known = set(window.findChildren(QDialog))
     do(window, action)
+    # A dialog that shows what is in a file opens when the file has been looked through.
+    for _ in range(500):
+        if set(window.findChildren(QDialog)) - known:
+            break
+        QTest.qWait(10)
     (dialog,) = set(window.findChildren(QDialog)) - known
     return dialog
 
@@ -272,3 +280,19 @@ def test_a_repair_is_undone_by_reading_the_file_again(window, qtbot, tmp_path):
     assert kind not in [getattr(r, "kind", None) for r in course(window).repairs]
     window.document.undo_stack.undo()
     assert course(window).repairs == before
+
+
+def test_leg_is_read_off_the_window_and_joined_as_one_step(qtbot, window, tmp_path):
+    leg = tmp_path / "leg.gpx"
+    leg.write_bytes(resources.path("demo/course.gpx").read_bytes())
+    window.ask.which_course = lambda folder, taken: taken(leg)
+    before_m = window.document.project.course.length_m
+    window.table.by_name["course_shape"].trigger()
+    (form,) = window.findChildren(CourseForm)
+    form.deed.setCurrentIndex(JOIN)
+    form.take()
+    qtbot.waitUntil(lambda: form.edit() is not None, timeout=20_000)
+    form.take()
+
+    assert window.document.project.course.length_m > 1.5 * before_m
+    assert window.document.undo_stack.count() == 1

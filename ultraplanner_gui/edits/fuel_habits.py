@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
-from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.compound import Together
 from ultraplanner_gui.plan.fuel import (
     Allergen,
     Before,
@@ -161,21 +161,21 @@ class SetSweatTests:
 
 
 @dataclass(frozen=True, slots=True)
-class SetFuelHabits(PasteCells):
+class SetFuelHabits(Together):
     """The user answered the form of bottles, caffeine, stores and the days before."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set fuel habits")
 
 
 @dataclass(frozen=True, slots=True)
-class SetTables(PasteCells):
+class SetTables(Together):
     """The user ticked what stands on the tables of the stations."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set food at stations")
 
 
 @dataclass(frozen=True, slots=True)
-class PutPracticeFood(PasteCells):
+class PutPracticeFood(Together):
     """The user put the food to practise with on the sessions to come."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Put practice food on sessions")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -11,7 +12,7 @@ from PySide6.QtCore import Slot
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.engine.profile import Profile, build_profile
 from ultraplanner_gui.plan.course import Course
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, message
 from ultraplanner_gui.plan.reading import Repair, RepairKind
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
@@ -35,6 +36,21 @@ def list_lines(token: Token, path: Path) -> tuple[CourseChoice, ...]:
     from ultraplanner_gui.exchange.gpx_in import course_choices
 
     return course_choices(path)
+
+
+def lines_if_any(token: Token, path: Path) -> tuple[CourseChoice, ...]:
+    """List the lines in the file at *path*, none where it cannot be read any more."""
+    try:
+        return list_lines(token, path)
+    except PlanError:
+        return ()
+
+
+def read_leg(token: Token, path: Path) -> Course:
+    """Read a course that is to be put behind another."""
+    from ultraplanner_gui.exchange.gpx_in import read_course
+
+    return read_course(path, progress=token.progress)
 
 
 def mended_notes(course: Course) -> tuple[Message, ...]:
@@ -178,9 +194,10 @@ class CourseDeeds(JobDeeds):
         if document is not None and document.project.course is not None:
             from ultraplanner_gui.window.course_form import CourseForm
 
-            CourseForm(
-                document, self._window.settings.words(), self._ask_for_leg, self._window
-            ).open()
+            form = CourseForm(document, self._window.settings.words(), self._pick_leg, self._window)
+            # What is still being read then has nowhere to go.
+            form.finished.connect(self.cancel_job)
+            form.open()
 
     @Slot()
     def surface_factors(self) -> None:
@@ -193,10 +210,15 @@ class CourseDeeds(JobDeeds):
     @Slot()
     def what_was_mended(self) -> None:
         document = self._window.document
-        if document is not None and document.project.course is not None:
-            from ultraplanner_gui.window.course_small_forms import open_mended
-
-            open_mended(self._window, document, self)
+        course = document.project.course if document is not None else None
+        if document is None or course is None:
+            return
+        path = self.course_file(course.reading.file) if course.reading is not None else None
+        if path is None:
+            self._open_mended(document, ())
+        else:
+            self._window.name_work(self.tr("Looking through {0}").format(path.name))
+            self._start(partial(self._open_mended, document), lines_if_any, path)
 
     def read_again(self, choice: str, without: tuple[RepairKind, ...]) -> None:
         """Read the file of the course another way; the result is one edit."""
@@ -224,9 +246,21 @@ class CourseDeeds(JobDeeds):
             text = self.tr("The course is read the other way.")
             self._window.offer.deliver(document, base, ReadAgain(read), text)
 
-    def _ask_for_leg(self, taken: object) -> None:
+    def _open_mended(self, document: Document, lines: tuple[CourseChoice, ...]) -> None:
+        if document is self._window.document:
+            from ultraplanner_gui.window.course_small_forms import open_mended
+
+            open_mended(self._window, document, self, lines)
+
+    def _pick_leg(self, taken: Callable[[Course], None]) -> None:
         last = self._window.settings.last_folder
-        self._window.ask.which_course(Path(last) if last else Path.home(), taken)  # type: ignore[arg-type]
+        folder = Path(last) if last else Path.home()
+        self._window.ask.which_course(folder, partial(self.read_leg_from, taken))
+
+    def read_leg_from(self, taken: Callable[[Course], None], path: Path) -> None:
+        """Read the course at *path* off the GUI thread and hand it to *taken*."""
+        self._window.name_work(self.tr("Reading {0}").format(path.name))
+        self._start(taken, read_leg, path)
 
     def _perform(self, edit: object) -> None:
         if self._window.document is not None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
@@ -19,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.compound import SetOfficialFigures
 from ultraplanner_gui.edits.course_shape import (
     GoOutAndBack,
     JoinCourse,
@@ -55,11 +54,11 @@ class CourseForm(QDialog):
         self,
         document: Document,
         words: Words,
-        ask_file: Callable[[Callable[[Path], None]], None],
+        pick_leg: Callable[[Callable[[Course], None]], None],
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._document, self._words, self._ask_file = document, words, ask_file
+        self._document, self._words, self._pick_leg = document, words, pick_leg
         course, profile = document.project.course, document.outlook.profile
         assert course is not None
         assert profile is not None
@@ -110,14 +109,15 @@ class CourseForm(QDialog):
             field.metres if field.value() > 0.0 else None
             for field in (self.official, self.climb, self.drop)
         )
-        return PasteCells((SetOfficialDistance(distance_m), SetOfficialHeights(climb_m, drop_m)))
+        heights = SetOfficialHeights(climb_m, drop_m)
+        return SetOfficialFigures((SetOfficialDistance(distance_m), heights))
 
     @Slot()
     def take(self) -> None:
         """Perform the edit, or say what is wrong."""
         edit = self.edit()
         if edit is None:
-            self._ask_file(self._take_leg)
+            self._pick_leg(self.take_leg)
             return
         try:
             edit.apply(self._document.project)
@@ -157,14 +157,9 @@ class CourseForm(QDialog):
         dress(self._said, Pt.TEXT, theme().colours.clay)
         self._said.setText(text)
 
-    def _take_leg(self, path: Path) -> None:
-        from ultraplanner_gui.exchange.gpx_in import read_course
-
-        try:
-            self._leg = read_course(path)
-        except PlanError as error:
-            self._complain(self._words.say(error.message))
-            return
+    def take_leg(self, leg: Course) -> None:
+        """Show the course with *leg* behind it."""
+        self._leg = leg
         self.look()
 
     @Slot()

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, Qt
@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.compound import DescribeSection, SetSurfaceCosts
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.sections import LONGEST_NAME, CutSections, RenameSection
@@ -31,7 +31,6 @@ from ultraplanner_gui.edits.surfaces import SetSurfaceFactors
 from ultraplanner_gui.engine.section_cuts import CutBy
 from ultraplanner_gui.engine.surface_spans import surface_factors_of
 from ultraplanner_gui.plan.course import Reading, Repair, Surface
-from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.raceday.surface_looks import surface_name
 from ultraplanner_gui.science.surface import COST_FACTOR, DESCENT_FACTOR
 from ultraplanner_gui.widgets.fields import DistanceField, align_text
@@ -41,6 +40,7 @@ from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:
+    from ultraplanner_gui.exchange.gpx_in import CourseChoice
     from ultraplanner_gui.window.course_deeds import CourseDeeds
 
 LEAST_FACTOR, MOST_COST, MOST_DESCENT = 0.1, 3.0, 1.5
@@ -136,7 +136,7 @@ def open_section_name(parent: QWidget, document: Document, key: str) -> QDialog:
     def send() -> None:
         words = note.toPlainText().strip()
         renamed = RenameSection(key, name.text().strip())
-        document.perform(PasteCells((renamed, NoteHardStretch(key, words))))
+        document.perform(DescribeSection((renamed, NoteHardStretch(key, words))))
         dialog.accept()
 
     buttons.accepted.connect(send)
@@ -190,7 +190,7 @@ def open_surface_factors(parent: QWidget, document: Document, words: Words) -> Q
             usual = COST_FACTOR[surface], DESCENT_FACTOR[surface]
             is_usual = pair == usual
             edits.append(SetSurfaceFactors(surface, *((None, None) if is_usual else pair)))
-        document.perform(PasteCells(tuple(edits)))
+        document.perform(SetSurfaceCosts(tuple(edits)))
         dialog.accept()
 
     usual_button.clicked.connect(reset)
@@ -211,17 +211,13 @@ def _factor(parent: QWidget, value: float, most: float) -> QDoubleSpinBox:
 
 
 def _add_lines(
-    dialog: QDialog, box: QVBoxLayout, deeds: CourseDeeds, path: Path, reading: Reading
+    dialog: QDialog,
+    box: QVBoxLayout,
+    deeds: CourseDeeds,
+    choices: Sequence[CourseChoice],
+    reading: Reading,
 ) -> None:
-    """List the lines in the file where there are several, each to be read instead."""
-    from ultraplanner_gui.exchange.gpx_in import course_choices
-
-    try:
-        choices = course_choices(path)
-    except PlanError:
-        return
-    if len(choices) < 2:
-        return
+    """List the lines of the file, each to be read instead."""
     words = deeds.words()
     box.addWidget(_line(_tr("The file holds several lines. Read another instead:"), dialog))
     for choice in choices:
@@ -241,8 +237,13 @@ def _add_lines(
         box.addLayout(row)
 
 
-def open_mended(parent: QWidget, document: Document, deeds: CourseDeeds) -> QDialog:
-    """List what was mended in the file of the course, each with its way back."""
+def open_mended(
+    parent: QWidget, document: Document, deeds: CourseDeeds, lines: Sequence[CourseChoice]
+) -> QDialog:
+    """List what was mended in the file of the course, each with its way back.
+
+    Where the file holds several *lines*, each can be read instead.
+    """
     dialog, box = _dialog(parent, _tr("What was mended"), "course", 520)
     course, words = document.project.course, deeds.words()
     assert course is not None
@@ -264,8 +265,8 @@ def open_mended(parent: QWidget, document: Document, deeds: CourseDeeds) -> QDia
                 undo.clicked.connect(dialog.accept)
             row.addWidget(undo)
         box.addLayout(row)
-    if reading is not None and path is not None:
-        _add_lines(dialog, box, deeds, path, reading)
+    if reading is not None and len(lines) > 1:
+        _add_lines(dialog, box, deeds, lines, reading)
     if reading is not None and reading.without and path is not None:
         again = QPushButton(_tr("&Mend all again"), dialog)
         again.clicked.connect(partial(deeds.read_again, reading.choice, ()))

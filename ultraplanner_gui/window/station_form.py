@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.compound import ChangePinnedStation
 from ultraplanner_gui.edits.course import LONGEST_STOP_S, ChangeStation
 from ultraplanner_gui.edits.course_shape import PinStation
 from ultraplanner_gui.edits.edit import Edit
@@ -140,7 +140,7 @@ class StationForm(QDialog):
             edits.append(PinStation(station.key, station.at_m))
         else:
             edits.append(PinStation(station.key, None))
-        return PasteCells(tuple(edits))
+        return ChangePinnedStation(tuple(edits))
 
     def _make_fields(self, length_m: float) -> None:
         station, words = self._station, self._words

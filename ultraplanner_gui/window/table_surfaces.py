@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication
 
-from ultraplanner_gui.edits.compound import PasteCells
+from ultraplanner_gui.edits.compound import MoveSurface
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.surfaces import PaintSurface
 from ultraplanner_gui.engine.outlook import Outlook
@@ -64,7 +64,7 @@ def _moved(row: SurfaceRow, start_m: float, end_m: float) -> Edit:
     """Return the edit that puts a stretch elsewhere: what it leaves is unknown."""
     span = row.span
     paint = PaintSurface(start_m, end_m, span.surface)
-    return PasteCells((PaintSurface(span.start_m, span.end_m, Surface.UNKNOWN), paint))
+    return MoveSurface((PaintSurface(span.start_m, span.end_m, Surface.UNKNOWN), paint))
 
 
 def _read_start(row: SurfaceRow, text: str, words: Words) -> Edit | None:
