@@ -75,7 +75,7 @@ def carb_from_gases(oxygen_l_min: float, carbon_dioxide_l_min: float) -> tuple[f
 def kcal_per_litre(quotient: float) -> tuple[float, float]:
     """Return the energy of a litre of oxygen and the share of it from carbohydrate.
 
-    The closed form of the table of Zuntz and Lusk, 0.707 to 1.
+    The closed form of the table of Zuntz and Lusk, 0.707 to 1 (Lusk 1924, from memory).
     """
     part = (quotient - 0.707) / 0.293
     kcal = 4.686 + 0.361 * part
