@@ -1,5 +1,6 @@
 """Projects to keep: a full one, and strategies that build any within its ranges."""
 
+import gzip
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta, timezone
 from zoneinfo import ZoneInfo
@@ -50,11 +51,24 @@ from ultraplanner_gui.plan.fuel import (
     Tolerance,
 )
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
-from ultraplanner_gui.plan.logistics import BagLine, CrewMember, Identity, IfThen, Logistics, Visit
+from ultraplanner_gui.plan.head import DayGoal, DayKind, Head, Worry
+from ultraplanner_gui.plan.logistics import (
+    BagLine,
+    CrewMember,
+    Identity,
+    IfThen,
+    KitPlace,
+    Logistics,
+    OwnDay,
+    PackedKit,
+    Visit,
+)
 from ultraplanner_gui.plan.message import Message, Quantity
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.review import Ending, Lesson, PinnedTo, Remark, Review, Taken
 from ultraplanner_gui.plan.runner import Health, Level, Runner
 from ultraplanner_gui.plan.wishes import Ask, Away, Ramp, Wishes, Yardstick
 
@@ -117,7 +131,38 @@ def full_project(sessions=300, points=16_000):
         ),
         Pacing(0.25, False),
         full_logistics(),
+        Head(
+            (Worry("The dark", "run twice with the lamp"),),
+            (DayGoal(DayKind.FAIR, "run into the valley", 50_000.0),),
+            ("the long ridge at dawn",),
+        ),
+        (full_recording(),),
+        (
+            Review(
+                *("r1", Ending.STOPPED, "the knee", (Taken(5_400.0, "f1", 2.0),)),
+                *((Remark(12_000.0, "hail"),), "cold from the start"),
+            ),
+        ),
+        (
+            Lesson(
+                "l1",
+                "eat before it",
+                PinnedTo.CLIMB,
+                7_200.0,
+                2,
+                "Gel",
+                "Old race 2026",
+                "two gels",
+            ),
+        ),
     )
+
+
+def full_recording():
+    start = datetime(2027, 5, 1, 5, 30, tzinfo=UTC)
+    packed = gzip.compress(b"<gpx/>\n" * 20, mtime=0)
+    figures = (20_000.0, 8_000.0, 7_700.0, 600.0, 590.0)
+    return KeptRecording("r1", "may.gpx.gz", packed, True, "May", start, *figures, "s3", True)
 
 
 def full_logistics():
@@ -130,8 +175,10 @@ def full_logistics():
         (BagLine("hut", "lamp"),),
         ("foil blanket",),
         ("salt",),
-        (IfThen("it hurts", "walk", "hut"),),
+        (IfThen("it hurts", "walk", "hut", ("s4",)),),
         ("light feet",),
+        (PackedKit("whistle", KitPlace.BAG, "hut"),),
+        (OwnDay(3, 64_800.0, "collect the number"),),
     )
 
 

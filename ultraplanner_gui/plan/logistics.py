@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
 from ultraplanner_gui.plan.station import IfStop
 
@@ -45,11 +46,41 @@ class PlaceNotes:
 
 @dataclass(frozen=True, slots=True)
 class IfThen:
-    """What to do when it gets hard, put down beforehand; `station` ends the stretch it is for."""
+    """What to do when it gets hard, put down beforehand; `station` ends the stretch it is for.
+
+    `tried` are the keys of the sessions it was tried in.
+    """
 
     when: str
     then: str
     station: str = ""
+    tried: tuple[str, ...] = ()
+
+
+class KitPlace(StrEnum):
+    """Where a piece of kit is on the way."""
+
+    BODY = "on the body"
+    VEST = "in the vest"
+    BAG = "in a drop bag"
+
+
+@dataclass(frozen=True, slots=True)
+class PackedKit:
+    """A piece of kit ticked: `item` as the list has it, where it is, `station` of the drop bag."""
+
+    item: str
+    place: KitPlace = KitPlace.VEST
+    station: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class OwnDay:
+    """The runner's own line of the countdown: so many days before the race, at a time of day."""
+
+    days_before: int
+    at_s: float
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +101,7 @@ class Identity:
 class Logistics:
     """All of it. `ask` is what the crew asks at every station, `packing` and `shopping` are lines
     beyond the mandatory kit and the foods of the plan, `cues` short words to say to oneself.
+    `packed` is the kit that is ticked, `own_days` are lines for the countdown.
     """
 
     who: Identity = Identity()
@@ -82,6 +114,8 @@ class Logistics:
     shopping: tuple[str, ...] = ()
     if_then: tuple[IfThen, ...] = ()
     cues: tuple[str, ...] = ()
+    packed: tuple[PackedKit, ...] = ()
+    own_days: tuple[OwnDay, ...] = ()
 
     def visit(self, station: str) -> Visit:
         """Return what the crew does at *station*, nothing if that was never said."""

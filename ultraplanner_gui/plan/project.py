@@ -10,9 +10,12 @@ from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
 from ultraplanner_gui.plan.conditions import Conditions
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
+from ultraplanner_gui.plan.head import Head
 from ultraplanner_gui.plan.logistics import Logistics
 from ultraplanner_gui.plan.pacing import Pacing
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.review import Lesson, Review
 from ultraplanner_gui.plan.runner import Runner
 
 
@@ -32,3 +35,7 @@ class Project:
     conditions: Conditions = Conditions()
     pacing: Pacing = Pacing()
     logistics: Logistics = Logistics()
+    head: Head = Head()
+    recordings: tuple[KeptRecording, ...] = ()
+    reviews: tuple[Review, ...] = ()
+    lessons: tuple[Lesson, ...] = ()

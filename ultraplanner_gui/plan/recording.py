@@ -1,4 +1,4 @@
-"""A recorded run: points with the seconds at which they were passed."""
+"""Recorded runs: points with the seconds at which they were passed, and the files kept of them."""
 
 from __future__ import annotations
 
@@ -6,6 +6,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from ultraplanner_gui.plan.course import FloatArray, Line
+
+#: Recordings one project holds, and bytes of one as it is kept.
+MOST_RECORDINGS = 500
+MOST_PACKED_BYTES = 16 * 1024 * 1024
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -16,3 +20,28 @@ class Recording:
     elapsed_s: FloatArray
     start: datetime | None = None
     name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class KeptRecording:
+    """The file of a recording as it came, and the figures that lists show of it.
+
+    `packed` is the file compressed by gzip; `came_packed` says that it was so when it came.
+    `start` is aware, None where the file has no times of day. `elapsed_s` has standing time in it,
+    `moving_s` has not. `session` is the key of the session it is of, `is_race` that it is of the
+    race of the plan.
+    """
+
+    key: str
+    file: str
+    packed: bytes
+    came_packed: bool = False
+    name: str = ""
+    start: datetime | None = None
+    distance_m: float = 0.0
+    elapsed_s: float = 0.0
+    moving_s: float = 0.0
+    climb_m: float = 0.0
+    drop_m: float = 0.0
+    session: str = ""
+    is_race: bool = False

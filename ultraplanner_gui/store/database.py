@@ -25,7 +25,7 @@ from ultraplanner_gui.store.troubles import (
 )
 
 APPLICATION_ID = 0x556C7472
-VERSION = 1002
+VERSION = 1003
 MAJOR = 1000
 
 LARGEST_FILE_BYTES = 512 * 1024 * 1024

@@ -12,7 +12,14 @@ from pathlib import Path
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
 from ultraplanner_gui.store.database import MAJOR, VERSION, Database
-from ultraplanner_gui.store.parts import LINE, Manifest, digest_of, read_manifest, write_manifest
+from ultraplanner_gui.store.parts import (
+    LINE,
+    TRACKS,
+    Manifest,
+    digest_of,
+    read_manifest,
+    write_manifest,
+)
 from ultraplanner_gui.store.placing import part_beside, put_in_place
 from ultraplanner_gui.store.troubles import cannot_write, damaged
 
@@ -41,7 +48,7 @@ Step = Callable[[Parts], Parts]
 class Migration:
     """The way from one version to the next: *step* rewrites the parts of one state.
 
-    Parts come and go by their names, as JSON; the course line is never rewritten.
+    Parts come and go by their names, as JSON; the course line and recordings are never rewritten.
     """
 
     to_version: int
@@ -58,6 +65,8 @@ MIGRATIONS: dict[int, Migration] = {
     1000: Migration(1001, _as_it_is),
     # weather and effects, availability, tune-ups, recordings, the runner's foods, cards and lists
     1001: Migration(1002, _as_it_is),
+    # the head, recordings, reviews and lessons, kit that is ticked, own lines of the countdown
+    1002: Migration(1003, _as_it_is),
 }
 """Every migration by the version it starts from."""
 
@@ -130,15 +139,15 @@ def rewrite(old: Database, path: Path, named: Path, version: int, steps: Sequenc
 def _stepped(
     old: Database, manifest: Manifest, steps: Sequence[Step]
 ) -> tuple[dict[str, bytes], Manifest]:
-    bodies = {digest: old.body(digest) for digest in manifest.get(LINE, ())}
+    result: Manifest = {name: manifest[name] for name in (LINE, TRACKS) if name in manifest}
+    bodies = {digest: old.body(digest) for row in result.values() for digest in row}
     parts: Parts = {
         name: [from_bytes(old.body(digest), name) for digest in digests]
         for name, digests in manifest.items()
-        if name != LINE
+        if name not in result
     }
     for step in steps:
         parts = step(parts)
-    result: Manifest = {LINE: manifest[LINE]} if LINE in manifest else {}
     for name, values in parts.items():
         row = [to_bytes(value) for value in values]
         bodies |= {digest_of(body): body for body in row}

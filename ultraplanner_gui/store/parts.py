@@ -16,6 +16,7 @@ from ultraplanner_gui.plan.course import Course, SurfaceSpan
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.codec import Json, decode, decode_rows, encode
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
@@ -28,11 +29,15 @@ DIGEST_BYTES = 20
 MOST_BODIES = 20_000
 HOURS_TOGETHER = 4
 
-_PROJECT_APART = frozenset(("race", "course", "runner", "block", "fuel", "cards", "candidates"))
+_PROJECT_APART = frozenset(
+    ("race", "course", "runner", "block", "fuel", "cards", "candidates", "recordings")
+)
 _COURSE_APART = frozenset(("line", "surfaces"))
 _BLOCK_APART = frozenset(("sessions",))
 _FUEL_APART = frozenset(("foods", "items"))
+_RECORDING_APART = frozenset(("packed",))
 LINE = "line"
+TRACKS = "tracks"
 
 Manifest = dict[str, tuple[str, ...]]
 
@@ -69,6 +74,9 @@ def pieces(project: Project) -> Iterator[Piece]:
         yield _row("items", tuple[FuelItem, ...], hours)
     yield _row("cards", tuple[Card, ...], project.cards)
     yield _row("candidates", tuple[Candidate, ...], project.candidates)
+    for recording in project.recordings:
+        yield _head("recordings", recording, _RECORDING_APART)
+        yield Piece(TRACKS, (recording.packed,), partial(_write_track, recording))
     if project.course is not None:
         yield _head("course", project.course, _COURSE_APART)
         yield _row("surfaces", tuple[SurfaceSpan, ...], project.course.surfaces)
@@ -99,6 +107,7 @@ def assemble(manifest: Manifest, body: Callable[[str], bytes], lenient: bool) ->
             ),
             "cards": read.rows("cards", Card),
             "candidates": read.rows("candidates", Candidate),
+            "recordings": _recordings(read),
         },
     )
 
@@ -192,6 +201,29 @@ def _course(read: _Reader) -> Course:
     return read.one("course", Course, {"line": line, "surfaces": surfaces})
 
 
+def _recordings(read: _Reader) -> tuple[KeptRecording, ...]:
+    heads, tracks = read.manifest.get("recordings", ()), read.manifest.get(TRACKS, ())
+    if len(heads) != len(tracks) or len(heads) > MOST_RECORDINGS:
+        raise damaged("recordings")
+    return tuple(
+        read_recording(read.body(head), read.body(track), read.lenient)
+        for head, track in zip(heads, tracks, strict=True)
+    )
+
+
+def read_recording(head: bytes, track: bytes, lenient: bool) -> KeptRecording:
+    """Return the recording of the figures in *head* whose file is *track*."""
+    if len(track) > MOST_PACKED_BYTES:
+        raise damaged(TRACKS)
+    return decode(KeptRecording, head, "recordings", lenient, {"packed": track})
+
+
+def _write_track(recording: KeptRecording) -> bytes:
+    if len(recording.packed) > MOST_PACKED_BYTES:
+        raise unfit(TRACKS)
+    return recording.packed
+
+
 def _write_line(course: Course) -> bytes:
     if not is_sound_line(course.line):
         raise unfit(LINE)
@@ -204,7 +236,7 @@ def _identity(piece: Piece) -> tuple[str | int, ...]:
 
 def _head(
     name: str,
-    value: Project | Race | Runner | Block | FuelPlan | Course,
+    value: Project | Race | Runner | Block | FuelPlan | Course | KeptRecording,
     apart: frozenset[str] = frozenset(),
 ) -> Piece:
     made_of = tuple(getattr(value, f.name) for f in fields(value) if f.name not in apart)

@@ -22,6 +22,7 @@ from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.geodesy import distance_along
 from ultraplanner_gui.store.codec import decode, decode_rows, from_bytes
@@ -29,7 +30,15 @@ from ultraplanner_gui.store.database import LARGEST_FILE_BYTES, is_sealed
 from ultraplanner_gui.store.line_body import unpack_line
 from ultraplanner_gui.store.migrations import NOW, State, read_state
 from ultraplanner_gui.store.pages import records
-from ultraplanner_gui.store.parts import DIGEST_BYTES, LINE, Manifest, digest_of, read_manifest
+from ultraplanner_gui.store.parts import (
+    DIGEST_BYTES,
+    LINE,
+    TRACKS,
+    Manifest,
+    digest_of,
+    read_manifest,
+    read_recording,
+)
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.store.soundness import is_sound_line, unsound_part
 from ultraplanner_gui.store.troubles import is_unreadable
@@ -47,6 +56,8 @@ NAMES = {
     "items": QT_TRANSLATE_NOOP("Store", "fuel items"),
     "cards": QT_TRANSLATE_NOOP("Store", "cards"),
     "candidates": QT_TRANSLATE_NOOP("Store", "races to pick from"),
+    "recordings": QT_TRANSLATE_NOOP("Store", "recordings"),
+    TRACKS: QT_TRANSLATE_NOOP("Store", "files of recordings"),
     "course": QT_TRANSLATE_NOOP("Store", "aid stations and sections"),
     "surfaces": QT_TRANSLATE_NOOP("Store", "surfaces"),
     LINE: QT_TRANSLATE_NOOP("Store", "the line of the course (a level one stands in)"),
@@ -196,6 +207,7 @@ class _Rebuilding:
             fuel=self._one("fuel", FuelPlan, FuelPlan, foods=foods, items=items),
             cards=rows["cards"],
             candidates=_one_each(rows["candidates"]),
+            recordings=self._recordings(),
         )
         return Rescued(self._mended(project), tuple(dict.fromkeys(self._lost)))
 
@@ -254,6 +266,21 @@ class _Rebuilding:
             return decode_rows(kind, (body,), name, bool(self._manifests))
         except StoreError:
             return None
+
+    def _recordings(self) -> tuple[KeptRecording, ...]:
+        """Return the recordings of the newest state whose figures and file can both be read."""
+        if not self._manifests:
+            return ()
+        newest = self._manifests[0]
+        found: list[KeptRecording] = []
+        pairs = zip(newest.get("recordings", ()), newest.get(TRACKS, ()), strict=False)
+        for head, track in pairs:
+            try:
+                bodies = self._bodies[head], self._bodies[track]
+                found.append(read_recording(*bodies, lenient=True))
+            except (KeyError, StoreError):
+                self._loses("recordings")
+        return _one_each(found)
 
     def _course(self, surfaces: tuple[SurfaceSpan, ...]) -> Course | None:
         if self._manifests and not self._manifests[0].get("course"):
@@ -321,6 +348,10 @@ def _without(project: Project, part: str) -> Project:
         return replace(project, runner=Runner())
     if part == "first_weekday":
         return replace(project, first_weekday=0)
+    if part == "recordings":
+        return replace(project, recordings=())
+    if part in ("reviews", "lessons"):
+        return replace(project, reviews=(), lessons=())
     if part == "candidates":
         return replace(project, candidates=())
     if part == "sessions":

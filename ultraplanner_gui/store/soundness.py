@@ -52,6 +52,11 @@ def _findings(project: Project) -> Iterable[tuple[str, bool]]:
     yield "items", _is_unique(i.key for i in fuel.items)
     foods = {f.key for f in fuel.foods}
     yield "items", all(i.food in foods for i in fuel.items)
+    yield "recordings", _is_unique(r.key for r in project.recordings)
+    starts = (r.start for r in project.recordings if r.start is not None)
+    yield "recordings", all(FIRST_YEAR <= start.year <= LAST_YEAR for start in starts)
+    yield "reviews", _is_unique(r.recording for r in project.reviews)
+    yield "lessons", _is_unique(lesson.key for lesson in project.lessons)
     if project.course is not None:
         yield from _course_findings(project.course)
 

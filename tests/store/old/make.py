@@ -53,6 +53,11 @@ ADDED = {
         "Project": ("candidates", "conditions", "pacing", "logistics"),
         "Card": ("form", "copies", "leaves_out", "units", "locale"),
     },
+    1003: {
+        "IfThen": ("tried",),
+        "Logistics": ("packed", "own_days"),
+        "Project": ("head", "recordings", "reviews", "lessons"),
+    },
 }
 FIRST_REPAIRS = full_course(40).repairs[:1]
 

@@ -1,0 +1,44 @@
+"""The head: what one worries about, and three kinds of day."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class DayKind(StrEnum):
+    """Three goals for one race."""
+
+    GOOD = "good day"
+    FAIR = "fair day"
+    HARD = "hard day"
+
+
+@dataclass(frozen=True, slots=True)
+class Worry:
+    """Something one worries about, and what is done about it, empty while there is nothing."""
+
+    text: str
+    remedy: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class DayGoal:
+    """What counts on one kind of day; `finish_s` is its finish, None for the one reckoned."""
+
+    kind: DayKind
+    text: str = ""
+    finish_s: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """All of it. `pictures` are the runner's own lines of what to picture beforehand."""
+
+    worries: tuple[Worry, ...] = ()
+    goals: tuple[DayGoal, ...] = ()
+    pictures: tuple[str, ...] = ()
+
+    def goal(self, kind: DayKind) -> DayGoal:
+        """Return the goal for a day of *kind*, an empty one if none was set."""
+        return next((g for g in self.goals if g.kind is kind), DayGoal(kind))
