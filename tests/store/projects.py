@@ -81,38 +81,10 @@ def full_project(sessions=300, points=16_000):
         FuelItem(f"i{i}", f"f{i % 12}", 1_800.0 + 1_200.0 * i, 1.5, 9_000.0 if i == 7 else None)
         for i in range(30)
     )
-    free_s = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0)
     return Project(
         Race("Hill round", start, 46_800.0, 54_000.0, ("foil blanket", "whistle"), "call 112"),
         full_course(points),
-        Runner(
-            "R.",
-            61.5,
-            52_000.0,
-            24_000.0,
-            2.75,
-            free_s,
-            6,
-            Level.AMBITIOUS,
-            fade=0.12,
-            fade_onset_h=1.5,
-            health=Health.CLEAR,
-            weekly_s=25_200.0,
-            longest_s=10_800.0,
-            longest_drop_m=640.0,
-            hill_m_per_h=650.0,
-            start_s=(21_600.0,) * 7,
-            wishes=full_wishes(),
-            away=(Away(date(2027, 2, 1), date(2027, 2, 7), 1_800.0, "at sea"),),
-            grounds=full_grounds(),
-            descent_speed=0.9,
-            finish_spread=0.07,
-            tired_walk=0.8,
-            past_runs=(
-                PastRun(50_000.0, 1_900.0, 24_000.0, ResultKind.RACE, "Spring fifty"),
-                PastRun(30_000.0, 900.0, 14_000.0, ResultKind.LONG_RUN, flat_m=33_000.0),
-            ),
-        ),
+        full_runner(),
         Block(tuple(full_session(i) for i in range(sessions)), 24, (20, 16, 12), 3),
         FuelPlan(70.0, 600.0, 500.0, 1_500.0, 900.0, foods, items, *full_habits()),
         (
@@ -154,6 +126,38 @@ def full_project(sessions=300, points=16_000):
                 "Old race 2026",
                 "two gels",
             ),
+        ),
+    )
+
+
+def full_runner():
+    free_s = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0)
+    return Runner(
+        "R.",
+        61.5,
+        52_000.0,
+        24_000.0,
+        2.75,
+        free_s,
+        6,
+        Level.AMBITIOUS,
+        fade=0.12,
+        fade_onset_h=1.5,
+        health=Health.CLEAR,
+        weekly_s=25_200.0,
+        longest_s=10_800.0,
+        longest_drop_m=640.0,
+        hill_m_per_h=650.0,
+        start_s=(21_600.0,) * 7,
+        wishes=full_wishes(),
+        away=(Away(date(2027, 2, 1), date(2027, 2, 7), 1_800.0, "at sea"),),
+        grounds=full_grounds(),
+        descent_speed=0.9,
+        finish_spread=0.07,
+        tired_walk=0.8,
+        past_runs=(
+            PastRun(50_000.0, 1_900.0, 24_000.0, ResultKind.RACE, "Spring fifty"),
+            PastRun(30_000.0, 900.0, 14_000.0, ResultKind.LONG_RUN, flat_m=33_000.0),
         ),
     )
 
