@@ -83,10 +83,11 @@ def _run_window(file: Path | None, demo: bool) -> int:
     import ultraplanner_gui.wording.words  # noqa: F401
 
     # isort: split
-    from PySide6.QtCore import QTimer
+    from PySide6.QtCore import QLocale, QTimer
     from PySide6.QtWidgets import QApplication
 
     import ultraplanner_gui.desk.crash as crash
+    from ultraplanner_gui.desk.language import speak
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import theme
     from ultraplanner_gui.window.main_window import MainWindow
@@ -97,6 +98,8 @@ def _run_window(file: Path | None, demo: bool) -> int:
     app = QApplication(sys.argv[:1])
     app.setStyle("Fusion")
     settings = Settings()
+    speak(app, settings.language)
+    QLocale.setDefault(QLocale(settings.words().locale))
     theme().choose(settings.theme, settings.text_percent)
     window = MainWindow(settings)
     crash.install(window.say)

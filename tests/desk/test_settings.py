@@ -15,6 +15,7 @@ def path(tmp_path):
 DECLARED = {name: s for name, s in vars(Settings).items() if isinstance(s, Setting)}
 
 OTHER = {
+    "language": "de",
     "units": "imperial",
     "locale": "de_DE",
     "theme": "dark",

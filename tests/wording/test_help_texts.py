@@ -31,41 +31,11 @@ from ultraplanner_gui.science import elevation, fuelling, training
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.science.surface import COST_FACTOR
 from ultraplanner_gui.wording.help import (
-    cards,
-    course,
-    fuel,
-    fuel_stores,
-    handover,
-    living,
-    pace,
     papers,
-    race_pace,
-    race_rules,
-    rules,
-    runner,
-    sessions,
-    sheet,
-    weeks,
 )
 from ultraplanner_gui.wording.help.topic import Mark, Topic
-from ultraplanner_gui.wording.help.topics import TOPICS, search
+from ultraplanner_gui.wording.help.topics import MODULES, TOPICS, search
 
-MODULES = (
-    *(
-        cards,
-        course,
-        fuel,
-        fuel_stores,
-        handover,
-        living,
-        pace,
-        race_pace,
-        race_rules,
-        rules,
-        runner,
-    ),
-    *(sessions, sheet, weeks),
-)
 CITED = (Mark.PUBLISHED, Mark.MEMORY)
 ALL = list(TOPICS.values())
 

@@ -1,8 +1,18 @@
-"""Sentences from below Qt in the user's language."""
+"""The language of the program: which there are, and sentences from below Qt in it."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import QCoreApplication
+from functools import lru_cache
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, Qt, QTranslator
+
+from ultraplanner_gui.desk import resources
+
+SYSTEM = "system"
+#: What the texts in the code are, and what they are translated to, each by its own name.
+ENGLISH = "en"
+LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
 
 CONTEXTS = (
     "Plan",
@@ -34,6 +44,7 @@ CONTEXTS = (
 """Where sentences are marked that travel in a `Message`, which does not say its own context."""
 
 
+@lru_cache(maxsize=4096)
 def translated(text: str) -> str:
     """Return *text* in the user's language, itself where no translation is known."""
     for context in CONTEXTS:
@@ -41,3 +52,33 @@ def translated(text: str) -> str:
         if found != text:
             return found
     return text
+
+
+def spoken(wish: str) -> str:
+    """Return the language, of `LANGUAGES`, for *wish*: one of them, or that of the system."""
+    if wish in LANGUAGES:
+        return wish
+    wanted = (name.partition("-")[0] for name in QLocale.system().uiLanguages())
+    return next((name for name in wanted if name in LANGUAGES), ENGLISH)
+
+
+def speak(app: QCoreApplication, wish: str) -> None:
+    """Give *app* the language of *wish*; before any text is made."""
+    language = spoken(wish)
+    speak_from(app, resources.path(f"translations/ultraplanner_{language}.qm"))
+    if language != ENGLISH:
+        qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+        speak_from(app, qt / f"qtbase_{language}.qm")
+
+
+def speak_from(app: QCoreApplication, file: Path) -> None:
+    """Add the translation in *file* to those of *app*; nothing where there is none."""
+    translator = QTranslator(app)
+    if translator.load(str(file)):
+        app.installTranslator(translator)
+        translated.cache_clear()
+
+
+def reads_leftward(language: str) -> bool:
+    """Whether *language* is written from right to left."""
+    return QLocale(language).textDirection() is Qt.LayoutDirection.RightToLeft

@@ -11,7 +11,8 @@ from typing import Generic, Literal, TypeGuard, TypeVar, overload
 from PySide6.QtCore import QByteArray, QLocale, QSettings
 
 from ultraplanner_gui.desk import places
-from ultraplanner_gui.desk.language import translated
+from ultraplanner_gui.desk.language import LANGUAGES, SYSTEM, spoken, translated
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
 
 T = TypeVar("T")
@@ -19,7 +20,7 @@ T = TypeVar("T")
 ThemeWish = Literal["system", "light", "dark"]
 
 RECENT_FILES = 10
-SYSTEM = "system"
+_AS_SYSTEM = QT_TRANSLATE_NOOP("Settings", "As the system has it")
 
 
 @dataclass(frozen=True)
@@ -27,7 +28,8 @@ class Setting(Generic[T]):
     """One setting, an attribute of `Settings`: its key, its default and a sentence on it.
 
     What stands in the file and is not one of *among*, not between *low* and *high* or not of
-    the default's type counts as the default.
+    the default's type counts as the default. One that the user is asked for has a *name*, and
+    *names* for what it is chosen among; the others are only remembered.
     """
 
     key: str
@@ -36,6 +38,9 @@ class Setting(Generic[T]):
     among: Sequence[T] = ()
     low: int = 0
     high: int = 0
+    name: str = ""
+    names: Sequence[str] = ()
+    unit: str = ""
 
     @overload
     def __get__(self, settings: None, owner: type) -> Setting[T]: ...
@@ -66,22 +71,98 @@ class Setting(Generic[T]):
 class Settings:
     """Every setting, read from and written to one file at once."""
 
-    units = Setting(
-        "units", SYSTEM, "Kilometres and metres, or miles and feet", (SYSTEM, "metric", "imperial")
+    language = Setting(
+        "language",
+        SYSTEM,
+        QT_TRANSLATE_NOOP("Settings", "What the program speaks; from its next start on"),
+        (SYSTEM, *LANGUAGES),
+        name=QT_TRANSLATE_NOOP("Settings", "Language"),
+        names=(_AS_SYSTEM, *LANGUAGES.values()),
     )
-    locale = Setting("locale", SYSTEM, "How numbers and days are written, such as en_GB")
+    locale = Setting(
+        "locale",
+        SYSTEM,
+        QT_TRANSLATE_NOOP("Settings", "How numbers and days are written, and when weeks begin"),
+        name=QT_TRANSLATE_NOOP("Settings", "Numbers and days"),
+    )
+    units = Setting(
+        "units",
+        SYSTEM,
+        QT_TRANSLATE_NOOP("Settings", "For distances, heights and paces everywhere"),
+        (SYSTEM, "metric", "imperial"),
+        name=QT_TRANSLATE_NOOP("Settings", "Units"),
+        names=(
+            _AS_SYSTEM,
+            QT_TRANSLATE_NOOP("Settings", "Kilometres and metres"),
+            QT_TRANSLATE_NOOP("Settings", "Miles and feet"),
+        ),
+    )
     theme: Setting[ThemeWish] = Setting(
         "theme",
         "system",
-        "Colours: those of the system, light or dark",
+        QT_TRANSLATE_NOOP("Settings", "Light or dark paper"),
         ("system", "light", "dark"),
+        name=QT_TRANSLATE_NOOP("Settings", "Colours"),
+        names=(
+            _AS_SYSTEM,
+            QT_TRANSLATE_NOOP("Settings", "Light"),
+            QT_TRANSLATE_NOOP("Settings", "Dark"),
+        ),
     )
-    text_percent = Setting("text_percent", 100, "Size of all text in percent", low=80, high=200)
+    text_percent = Setting(
+        "text_percent",
+        100,
+        QT_TRANSLATE_NOOP("Settings", "Of all text in the window; cards have their own"),
+        low=80,
+        high=200,
+        name=QT_TRANSLATE_NOOP("Settings", "Size of text"),
+        unit=" %",
+    )
+    motion = Setting(
+        "motion",
+        True,
+        QT_TRANSLATE_NOOP(
+            "Settings", "A moved session settles, changed figures are marked for a moment"
+        ),
+        name=QT_TRANSLATE_NOOP("Settings", "Motion"),
+    )
     race_axis: Setting[Literal["distance", "clock"]] = Setting(
-        "race_axis", "distance", "What the race day runs along", ("distance", "clock")
+        "race_axis",
+        "distance",
+        QT_TRANSLATE_NOOP("Settings", "What race day runs along"),
+        ("distance", "clock"),
+        name=QT_TRANSLATE_NOOP("Settings", "Axis of race day"),
+        names=(
+            QT_TRANSLATE_NOOP("Settings", "Distance"),
+            QT_TRANSLATE_NOOP("Settings", "Clock"),
+        ),
     )
-    plan_view = Setting("plan_view", False, "Whether race day shows the course from above")
-    motion = Setting("motion", True, "Whether a tile settles and changed figures are marked")
+    plan_view = Setting(
+        "plan_view",
+        False,
+        QT_TRANSLATE_NOOP("Settings", "Race day shows the course from above"),
+        name=QT_TRANSLATE_NOOP("Settings", "Course from above"),
+    )
+    card_paper = Setting(
+        "cards/paper",
+        "card",
+        QT_TRANSLATE_NOOP("Settings", "Each card on a page of its own, or several on a sheet"),
+        ("card", "A4", "A3", "Letter"),
+        name=QT_TRANSLATE_NOOP("Settings", "Paper for cards"),
+        names=(QT_TRANSLATE_NOOP("Settings", "As large as the card"), "A4", "A3", "Letter"),
+    )
+    card_both_sides = Setting(
+        "cards/both_sides",
+        False,
+        QT_TRANSLATE_NOOP("Settings", "Cards have a back, where they are longer than a page"),
+        name=QT_TRANSLATE_NOOP("Settings", "Cards on both sides"),
+    )
+    card_light: Setting[Literal["day", "grey", "red"]] = Setting(
+        "cards/light", "day", "The light cards are shown in", ("day", "grey", "red")
+    )
+    card_screens = Setting[tuple[str, ...]](
+        "cards/screens", (), "Pixels to a millimetre of each screen that was measured"
+    )
     last_folder = Setting("last_folder", "", "The folder a file was last taken from")
     recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
     window_geometry = Setting("window/geometry", b"", "Where the window stood")
@@ -97,19 +178,6 @@ class Settings:
         "buildup",
         "Which storey is open where the window is low",
         ("buildup", "raceday"),
-    )
-    card_paper = Setting(
-        "cards/paper",
-        "card",
-        "Each card on a page of its own, or several on a sheet of paper",
-        ("card", "A4", "A3", "Letter"),
-    )
-    card_both_sides = Setting("cards/both_sides", False, "Whether cards have a back")
-    card_light: Setting[Literal["day", "grey", "red"]] = Setting(
-        "cards/light", "day", "The light cards are shown in", ("day", "grey", "red")
-    )
-    card_screens = Setting[tuple[str, ...]](
-        "cards/screens", (), "Pixels to a millimetre of each screen that was measured"
     )
     storey_split = Setting("window/storeys", b"", "How the storeys shared the window")
 
@@ -154,7 +222,11 @@ class Settings:
         self.last_folder = str(path.parent)
 
     def _locale(self) -> str:
-        name = QLocale().name() if self.locale == SYSTEM else self.locale
+        if self.locale != SYSTEM:
+            return self.locale
+        name = QLocale().name()
+        if self.language != SYSTEM and spoken(self.language) != name.partition("_")[0]:
+            return QLocale(self.language).name()
         return "en_GB" if name == "C" else name
 
 

@@ -259,7 +259,7 @@ def _paint_places(painter: QPainter, scene: Scene, taken: list[QRectF]) -> None:
 
 def _ends(start: tuple[float, float], finish: tuple[float, float]) -> list[_Named]:
     def tr(text: str) -> str:
-        return QCoreApplication.translate("PlanView", text)
+        return QCoreApplication.translate("", text)
 
     if abs(start[0] - finish[0]) + abs(start[1] - finish[1]) < 3 * DOT_PX:
         return [_Named(*start, tr("Start and finish"), 0)]

@@ -105,6 +105,13 @@ TABLE: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Health…"),
     ),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
+    ActionRow(
+        "settings",
+        "edit",
+        QT_TRANSLATE_NOOP("Actions", "Sett&ings…"),
+        Standard.Preferences,
+        ALWAYS,
+    ),
     *TRAINING,
     ActionRow("open_course", "race", QT_TRANSLATE_NOOP("Actions", "Open another &course…"), ""),
     ActionRow(

@@ -41,6 +41,7 @@ from ultraplanner_gui.window.course_deeds import (
 from ultraplanner_gui.window.export_deeds import ExportDeeds
 from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
+from ultraplanner_gui.window.program_deeds import ProgramDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
 if TYPE_CHECKING:
@@ -53,7 +54,15 @@ TABLE_SUFFIXES = frozenset((".csv", ".tsv", ".tab", ".txt"))
 
 
 class Deeds(
-    CardDeeds, BlockDeeds, BuildUpDeeds, CourseDeeds, FitDeeds, FuelDeeds, TrustDeeds, ExportDeeds
+    CardDeeds,
+    BlockDeeds,
+    BuildUpDeeds,
+    CourseDeeds,
+    FitDeeds,
+    FuelDeeds,
+    TrustDeeds,
+    ExportDeeds,
+    ProgramDeeds,
 ):
     """The slots behind the actions of one window."""
 

@@ -13,8 +13,8 @@ T = TypeVar("T")
 
 
 def tr(text: str) -> str:
-    """Return *text* in the user's language."""
-    return QCoreApplication.translate("Ledger", text)
+    """Return *text* in the user's language; texts outside a class are collected without context."""
+    return QCoreApplication.translate("", text)
 
 
 class Pairs:

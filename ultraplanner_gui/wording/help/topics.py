@@ -12,6 +12,7 @@ from ultraplanner_gui.wording.help import (
     handover,
     living,
     pace,
+    program,
     race_pace,
     race_rules,
     rules,
@@ -22,26 +23,26 @@ from ultraplanner_gui.wording.help import (
 )
 from ultraplanner_gui.wording.help.topic import Topic
 
-TOPICS: dict[str, Topic] = {
-    topic.key: topic
-    for module in (
-        sheet,
-        weeks,
-        rules,
-        race_rules,
-        sessions,
-        living,
-        runner,
-        course,
-        pace,
-        race_pace,
-        fuel,
-        fuel_stores,
-        cards,
-        handover,
-    )
-    for topic in module.TOPICS
-}
+MODULES = (
+    sheet,
+    weeks,
+    rules,
+    race_rules,
+    sessions,
+    living,
+    runner,
+    course,
+    pace,
+    race_pace,
+    fuel,
+    fuel_stores,
+    cards,
+    handover,
+    program,
+)
+"""Where topics stand, in the order of the handbook."""
+
+TOPICS: dict[str, Topic] = {topic.key: topic for module in MODULES for topic in module.TOPICS}
 
 
 def search(query: str, translate: Callable[[str], str]) -> tuple[Topic, ...]:

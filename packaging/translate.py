@@ -1,0 +1,107 @@
+"""Collect the texts of the program, and make what it reads its translations from.
+
+python packaging/translate.py            renew resources/translations: .ts from the code, .qm of it
+python packaging/translate.py pseudo DIR  a made-up language in DIR: longer, accented, complete
+
+A translator edits the .ts (any editor of that format does) and runs the first again.
+"""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+import xml.etree.ElementTree as ET
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[1]
+FOLDER = ROOT / "resources" / "translations"
+PLURALS, TRANSLATED = "en", ("de",)
+_TOOLS = Path(sys.executable).parent
+_PLACEHOLDER = re.compile(r"(\{[^{}]*\}|<[^<>]+>|&\w|%n|%L?\d)")
+_ACCENTS = str.maketrans("aeiouncyAEIOUNCY", "áéíöüñçýÁÉÍÖÜÑÇÝ")
+
+
+def collect(target: Path, *options: str) -> None:
+    """Bring the texts in the .ts file *target* up to the code; no text for a warning."""
+    sources = sorted(str(path) for path in (ROOT / "ultraplanner_gui").rglob("*.py"))
+    listed = target.with_suffix(".lst")
+    listed.write_text("\n".join(sources), "utf-8")
+    try:
+        _run(
+            *("pyside6-lupdate", f"@{listed}", "-no-obsolete", "-locations", "none", "-silent"),
+            *(*options, "-ts", str(target)),
+        )
+    finally:
+        listed.unlink()
+
+
+def release(source: Path, target: Path) -> None:
+    """Make the .qm file *target* of the .ts file *source*; unfinished texts are left out."""
+    _run("pyside6-lrelease", "-silent", str(source), "-qm", str(target))
+
+
+def unfinished(source: Path) -> list[str]:
+    """Return the texts in the .ts file *source* that have no translation."""
+    messages = ET.parse(source).getroot().iter("message")
+    return [m.findtext("source") or "" for m in messages if _is_unfinished(m)]
+
+
+def pseudo_text(text: str) -> str:
+    """Return *text* with accents and a third longer; placeholders and tags stay as they are."""
+    parts = _PLACEHOLDER.split(text)
+    shown = "".join(p if n % 2 else p.translate(_ACCENTS) for n, p in enumerate(parts))
+    return f"⟦{shown}{'~' * max(1, round(0.3 * len(text)))}⟧" if text.strip() else text
+
+
+def pseudo(folder: Path) -> Path:
+    """Write the made-up language into *folder* and return its .qm file."""
+    folder.mkdir(parents=True, exist_ok=True)
+    source = folder / "pseudo.ts"
+    source.unlink(missing_ok=True)
+    collect(source, "-target-language", "en")
+    tree = ET.parse(source)
+    for message in tree.getroot().iter("message"):
+        _fill(message, pseudo_text(message.findtext("source") or ""))
+    tree.write(source, "utf-8", xml_declaration=True)
+    release(source, source.with_suffix(".qm"))
+    return source.with_suffix(".qm")
+
+
+def renew() -> None:
+    """Renew every translation and say what is missing."""
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    for language in (PLURALS, *TRANSLATED):
+        source = FOLDER / f"ultraplanner_{language}.ts"
+        only = ("-pluralonly",) if language == PLURALS else ()
+        collect(source, "-target-language", language, "-source-language", "en", *only)
+        release(source, source.with_suffix(".qm"))
+        print(f"{source.name}: {len(unfinished(source))} texts without a translation")
+
+
+def _fill(message: ET.Element, text: str) -> None:
+    translation = message.find("translation")
+    if translation is None:
+        return
+    translation.attrib.pop("type", None)
+    forms = translation.findall("numerusform")
+    for form in forms:
+        form.text = text
+    if not forms:
+        translation.text = text
+
+
+def _is_unfinished(message: ET.Element) -> bool:
+    translation = message.find("translation")
+    return translation is None or translation.get("type") == "unfinished"
+
+
+def _run(tool: str, *arguments: str) -> None:
+    subprocess.run([str(_TOOLS / tool), *arguments], check=True, cwd=ROOT)
+
+
+if __name__ == "__main__":
+    if sys.argv[1:2] == ["pseudo"]:
+        print(pseudo(Path(sys.argv[2])))
+    else:
+        renew()

@@ -1,0 +1,76 @@
+import json
+from datetime import date
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QComboBox, QFileDialog
+
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.window.settings_form import SettingsForm
+
+TODAY = date(2027, 4, 1)
+
+
+@pytest.fixture
+def window(qtbot, tmp_path):
+    window = MainWindow(Settings(tmp_path / "settings.ini"))
+    qtbot.addWidget(window)
+    window.show()
+    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    return window
+
+
+def row_of(form, key):
+    return next(row for row in form.rows if row._setting.key == key)
+
+
+def opened(window):
+    window.deeds.settings()
+    return window.findChild(SettingsForm)
+
+
+def choose(box, value):
+    assert isinstance(box, QComboBox)
+    box.setCurrentIndex(box.findData(value))
+
+
+def test_units_change_the_sheet_at_once(window):
+    form = opened(window)
+    choose(row_of(form, "units").field, "imperial")
+    assert window.settings.units == "imperial"
+    assert window.workplace.header._words().units == "imperial"
+
+
+def test_search_leaves_what_it_is_about(window):
+    form = opened(window)
+    QTest.keyClicks(form.search, "miles")
+    assert [row._setting.key for row in form.rows if not row.isHidden()] == ["units"]
+    QTest.keyClick(form.search, Qt.Key.Key_Return)
+    assert form.isVisible()
+    form.search.setText("zzz")
+    assert form.said.text()
+
+
+def test_choices_are_exported_and_come_back(window, tmp_path, monkeypatch):
+    form, file = opened(window), str(tmp_path / "mine.json")
+    choose(row_of(form, "cards/paper").field, "A4")
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (file, ""))
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (file, ""))
+    form._on_export()
+    form._on_reset()
+    assert window.settings.card_paper == "card"
+    form._on_import()
+    assert window.settings.card_paper == "A4"
+    assert row_of(form, "cards/paper").field.currentData() == "A4"
+
+
+def test_a_file_that_is_none_is_said_so(window, tmp_path, monkeypatch):
+    form, file = opened(window), tmp_path / "bad.json"
+    file.write_text(json.dumps([1]), "utf-8")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(file), ""))
+    form._on_import()
+    assert "holds no settings" in form.said.text()

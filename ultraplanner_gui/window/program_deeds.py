@@ -1,0 +1,40 @@
+"""What belongs to the program and to no plan: its settings, its handbook."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QLocale, Slot
+
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.widgets.motion import Motion
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.view_deeds import ViewDeeds
+
+
+class ProgramDeeds(ViewDeeds):
+    """The slots of the settings and the handbook."""
+
+    @Slot()
+    def settings(self) -> None:
+        from ultraplanner_gui.window.settings_form import SettingsForm
+
+        self._shown = _shown(self._window.settings)
+        SettingsForm(self._window.settings, self._apply, self._window).open()
+
+    def _apply(self) -> None:
+        """Bring the window up to what is chosen in the settings, and do only what that asks."""
+        window, settings = self._window, self._window.settings
+        (look, words), self._shown = self._shown, _shown(settings)
+        Motion.wished = settings.motion
+        if look != self._shown[0]:
+            theme().choose(settings.theme, settings.text_percent)
+        if words != self._shown[1]:
+            QLocale.setDefault(QLocale(settings.words().locale))
+            window.reopen_views()
+        elif window.workplace is not None:
+            window.workplace.raceday.choose_measure(settings.race_axis)
+            window.workplace.raceday.show_plan(settings.plan_view)
+
+
+def _shown(settings: Settings) -> tuple[object, object]:
+    """Return what all text on screen depends on: colours and size; units and locale."""
+    return (settings.theme, settings.text_percent), settings.words()

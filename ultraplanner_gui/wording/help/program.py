@@ -1,0 +1,22 @@
+"""Topics of the program and no plan: its settings, its handbook."""
+
+from __future__ import annotations
+
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.wording.help.topic import Topic
+
+TOPICS: tuple[Topic, ...] = (
+    Topic(
+        "settings",
+        QT_TRANSLATE_NOOP("Help", "Settings"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "What holds for the program and not for one plan: language, units, colours, size of "
+            "text, paper. A change is seen at once, a language from the next start on. Export "
+            "takes your choices to another computer; nothing of a plan or of your health is in "
+            "that file.",
+        ),
+        see=("sheet", "cards", "help"),
+        words=QT_TRANSLATE_NOOP("Help", "preferences options language locale theme export import"),
+    ),
+)
