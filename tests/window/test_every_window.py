@@ -40,6 +40,7 @@ COURSE_TABLE = (
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"
     "Finish;42;1240;900;Sun 03:00;"
 )
+MENDED = "Cutbacks stay where they are; what the missed days no longer carry is shorter."
 TABS = tuple(spec.name for spec in SPECS)
 
 
@@ -85,7 +86,7 @@ def _ways(window):
     block = window.document.project.block
     session = next(s for s in block.sessions if s.is_open)
     shorter = replace(session, distance_m=session.distance_m / 2)
-    why = message("Cutbacks stay where they are; what the missed days no longer carry is shorter.")
+    why = message(MENDED)
     ways = [
         Choice(message(name), why, mended, (change,), Cost(4e3, 2e3, 31e3, 1), True, (why,))
         for name, mended, change in (

@@ -44,6 +44,14 @@ CONTEXTS = (
 """Where sentences are marked that travel in a `Message`, which does not say its own context."""
 
 
+def tr(text: str) -> str:
+    """Return the literal *text* in the user's language, outside a class.
+
+    The name is the one texts are collected by; in a class it is `self.tr`.
+    """
+    return QCoreApplication.translate("", text)
+
+
 @lru_cache(maxsize=4096)
 def translated(text: str) -> str:
     """Return *text* in the user's language, itself where no translation is known."""

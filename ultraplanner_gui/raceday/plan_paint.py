@@ -10,6 +10,7 @@ import numpy as np
 from PySide6.QtCore import QCoreApplication, QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.raceday.plan_line import DrawnLine
@@ -258,9 +259,6 @@ def _paint_places(painter: QPainter, scene: Scene, taken: list[QRectF]) -> None:
 
 
 def _ends(start: tuple[float, float], finish: tuple[float, float]) -> list[_Named]:
-    def tr(text: str) -> str:
-        return QCoreApplication.translate("", text)
-
     if abs(start[0] - finish[0]) + abs(start[1] - finish[1]) < 3 * DOT_PX:
         return [_Named(*start, tr("Start and finish"), 0)]
     return [_Named(*start, tr("Start"), 0), _Named(*finish, tr("Finish"), 0)]

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Si
 from PySide6.QtGui import QFont, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from ultraplanner_gui.desk.language import translated
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
@@ -16,6 +17,7 @@ from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.motion import MARK_MS, moves
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
+from ultraplanner_gui.wording.state_names import STATES
 
 TITLE_PT = Pt.HEAD
 TEXT_PT = Pt.TEXT
@@ -447,5 +449,5 @@ def _spoken(row: Row) -> str:
     if isinstance(row, Figure):
         return f"{row.label}: {row.now}" + (f" ({row.before})" if row.before else "")
     if isinstance(row, CheckRow):
-        return f"{row.state}: {row.text}"
+        return f"{translated(STATES[row.state])}: {row.text}"
     return row.text if isinstance(row, Sentence | Link) else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import QCoreApplication, Qt, Slot
+from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
     QDialog,
     QFrame,
@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.edits.training import RemoveCandidate
 from ultraplanner_gui.engine.candidates import CandidateFigures, Leg, candidate_figures
 from ultraplanner_gui.plan.candidates import Candidate
@@ -151,39 +152,39 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
     dark = NONE if figures.dark_s is None else words.duration(figures.dark_s)
     rows: list[Row] = [
         Title(race.name, day),
-        _figure(_tr("Distance"), words.distance(race.distance_m, 1)),
+        _figure(tr("Distance"), words.distance(race.distance_m, 1)),
         _figure(
-            _tr("Climb, drop"), f"{words.height_bare(race.climb_m)}, {words.height(race.drop_m)}"
+            tr("Climb, drop"), f"{words.height_bare(race.climb_m)}, {words.height(race.drop_m)}"
         ),
-        _figure(_tr("Climb per {0}").format(words.distance_unit), _per_unit(figures, words)),
-        _figure(_tr("Likely finish"), words.duration(figures.finish_s)),
-        _figure(_tr("In the dark"), dark),
+        _figure(tr("Climb per {0}").format(words.distance_unit), _per_unit(figures, words)),
+        _figure(tr("Likely finish"), words.duration(figures.finish_s)),
+        _figure(tr("In the dark"), dark),
         Rule(),
-        Heads(_tr("Runway"), topic="runway"),
-        Figure(_tr("Weeks to go"), words.number(way.weeks_there), topic="runway"),
-        Figure(_tr("Weeks needed"), words.number(way.weeks_needed), topic="runway"),
+        Heads(tr("Runway"), topic="runway"),
+        Figure(tr("Weeks to go"), words.number(way.weeks_there), topic="runway"),
+        Figure(tr("Weeks needed"), words.number(way.weeks_needed), topic="runway"),
         Figure(
-            _tr("Largest week"),
+            tr("Largest week"),
             words.distance(way.reachable_week_m, 0),
             words.distance(way.asks.peak_week_m, 0),
             shows_both=True,
             topic="what the race asks",
         ),
         Figure(
-            _tr("Longest run"),
+            tr("Longest run"),
             words.distance(way.reachable_longest_m, 0),
             words.distance(way.asks.longest_m, 0),
             shows_both=True,
             topic="what the race asks",
         ),
-        Sentence(_tr("Pale: asked; bold: what the rules allow by then.")),
+        Sentence(tr("Pale: asked; bold: what the rules allow by then.")),
         CheckRow(figures.state, words.say(figures.says[0]), topic=TOPIC),
         *(Sentence(words.say(text)) for text in figures.says[1:]),
     ]
     if figures.legs:
         rows += [
             Rule(),
-            Heads(_tr("Cutoffs, level pace"), _tr("asked"), _tr("likely"), topic=TOPIC),
+            Heads(tr("Cutoffs, level pace"), tr("asked"), tr("likely"), topic=TOPIC),
             *(_leg(leg, words) for leg in figures.legs),
         ]
     if race.note:
@@ -193,11 +194,11 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
 
 def _leg(leg: Leg, words: Words) -> Figure:
     return Figure(
-        _tr("to {0}").format(words.distance(leg.end_m)),
+        tr("to {0}").format(words.distance(leg.end_m)),
         words.pace(1.0 / leg.does_mps) if leg.does_mps > 0.0 else NONE,
         words.pace(1.0 / leg.asked_mps) if leg.asked_mps > 0.0 else NONE,
         warns=leg.in_hand_s < 0.0,
-        help_text=_tr("Time in hand at its end: {0}").format(
+        help_text=tr("Time in hand at its end: {0}").format(
             words.signed(words.duration(leg.in_hand_s))
             if leg.in_hand_s < 0.0
             else words.duration(leg.in_hand_s)
@@ -213,7 +214,3 @@ def _per_unit(figures: CandidateFigures, words: Words) -> str:
 
 def _figure(label: str, text: str) -> Figure:
     return Figure(label, text, topic=TOPIC)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Candidates", text)

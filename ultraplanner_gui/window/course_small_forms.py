@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.edits.compound import DescribeSection, SetSurfaceCosts
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
@@ -44,10 +45,6 @@ if TYPE_CHECKING:
     from ultraplanner_gui.window.course_deeds import CourseDeeds
 
 LEAST_FACTOR, MOST_COST, MOST_DESCENT = 0.1, 3.0, 1.5
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("CourseForms", text)
 
 
 def _dialog(parent: QWidget, title: str, topic: str, wide: float) -> tuple[QDialog, QVBoxLayout]:
@@ -85,21 +82,21 @@ def _close(dialog: QDialog) -> QDialogButtonBox:
 
 def open_cut_every(parent: QWidget, document: Document, words: Words) -> QDialog:
     """Ask how long sections are to be; cutting is one step that can be undone."""
-    dialog, box = _dialog(parent, _tr("Cut sections every so far"), "cutting sections", 340)
+    dialog, box = _dialog(parent, tr("Cut sections every so far"), "cutting sections", 340)
     every = DistanceField(words, 500.0, 500_000.0, 1, dialog)
     every.set_metres(10.0 * words.unit_m)
-    every.setAccessibleName(_tr("Length of a section"))
-    label = QLabel(_tr("&Length of a section"), dialog)
+    every.setAccessibleName(tr("Length of a section"))
+    label = QLabel(tr("&Length of a section"), dialog)
     label.setBuddy(every)
-    at_stations = QCheckBox(_tr("End them at aid &stations too"), dialog)
+    at_stations = QCheckBox(tr("End them at aid &stations too"), dialog)
     at_stations.setChecked(True)
     row = QHBoxLayout()
     row.addWidget(label)
     row.addWidget(every, 1)
     box.addLayout(row)
     box.addWidget(at_stations)
-    box.addWidget(_line(_tr("A section always ends where there is a cutoff."), dialog))
-    buttons = _send(dialog, _tr("&Cut"))
+    box.addWidget(_line(tr("A section always ends where there is a cutoff."), dialog))
+    buttons = _send(dialog, tr("&Cut"))
     box.addWidget(buttons)
 
     def send() -> None:
@@ -117,20 +114,20 @@ def open_section_name(parent: QWidget, document: Document, key: str) -> QDialog:
     course = document.project.course
     assert course is not None
     section = course.section(key)
-    dialog, box = _dialog(parent, _tr("Name the section"), "cutting sections", 380)
+    dialog, box = _dialog(parent, tr("Name the section"), "cutting sections", 380)
     name, note = QLineEdit(section.name, dialog), QPlainTextEdit(section.hard_note, dialog)
     name.setMaxLength(LONGEST_NAME)
     note.setTabChangesFocus(True)
-    note.setPlaceholderText(_tr("If …, then …"))
+    note.setPlaceholderText(tr("If …, then …"))
     note.setFixedHeight(5 * note.fontMetrics().height())
-    for text, field in ((_tr("&Name"), name), (_tr("When it gets &hard here"), note)):
+    for text, field in ((tr("&Name"), name), (tr("When it gets &hard here"), note)):
         label = QLabel(text, dialog)
         label.setBuddy(field)
         field.setAccessibleName(text.replace("&", ""))
         box.addWidget(label)
         box.addWidget(field)
     set_topic(note, "when it gets hard")
-    buttons = _send(dialog, _tr("&Set"))
+    buttons = _send(dialog, tr("&Set"))
     box.addWidget(buttons)
 
     def send() -> None:
@@ -146,17 +143,17 @@ def open_section_name(parent: QWidget, document: Document, key: str) -> QDialog:
 
 def open_surface_factors(parent: QWidget, document: Document, words: Words) -> QDialog:
     """Show and change what each surface costs and how fast one comes down on it."""
-    dialog, box = _dialog(parent, _tr("What surfaces cost"), "surface", 440)
+    dialog, box = _dialog(parent, tr("What surfaces cost"), "surface", 440)
     course = document.project.course
     assert course is not None
-    text = _tr(
+    text = tr(
         "Energy on each surface over that on firm ground, and speed downhill over that on firm "
         "ground. What is usual stands beside it: sand and smooth trail come from measurements, "
         "the rest is our own estimate. Help names the sources."
     )
     box.addWidget(_line(text, dialog))
     grid = QGridLayout()
-    for column, head in enumerate((_tr("Surface"), _tr("Energy"), _tr("Downhill"), _tr("Usual"))):
+    for column, head in enumerate((tr("Surface"), tr("Energy"), tr("Downhill"), tr("Usual"))):
         grid.addWidget(QLabel(head, dialog), 0, column)
     fields: dict[Surface, tuple[QDoubleSpinBox, QDoubleSpinBox]] = {}
     now = surface_factors_of(course)
@@ -164,16 +161,16 @@ def open_surface_factors(parent: QWidget, document: Document, words: Words) -> Q
         name = surface_name(surface)
         cost = _factor(dialog, now[surface].cost, MOST_COST)
         descent = _factor(dialog, now[surface].descent, MOST_DESCENT)
-        cost.setAccessibleName(_tr("Energy on {0}").format(name))
-        descent.setAccessibleName(_tr("Speed downhill on {0}").format(name))
+        cost.setAccessibleName(tr("Energy on {0}").format(name))
+        descent.setAccessibleName(tr("Speed downhill on {0}").format(name))
         fields[surface] = cost, descent
         usual = f"{words.number(COST_FACTOR[surface], 2)}, "
         usual += words.number(DESCENT_FACTOR[surface], 2)
         for column, part in enumerate((QLabel(name, dialog), cost, descent, QLabel(usual, dialog))):
             grid.addWidget(part, row, column)
     box.addLayout(grid)
-    buttons = _send(dialog, _tr("&Set"))
-    usual_button = buttons.addButton(_tr("As &usual"), QDialogButtonBox.ButtonRole.ResetRole)
+    buttons = _send(dialog, tr("&Set"))
+    usual_button = buttons.addButton(tr("As &usual"), QDialogButtonBox.ButtonRole.ResetRole)
     box.addWidget(buttons)
 
     def reset() -> None:
@@ -219,17 +216,17 @@ def _add_lines(
 ) -> None:
     """List the lines of the file, each to be read instead."""
     words = deeds.words()
-    box.addWidget(_line(_tr("The file holds several lines. Read another instead:"), dialog))
+    box.addWidget(_line(tr("The file holds several lines. Read another instead:"), dialog))
     for choice in choices:
         row = QHBoxLayout()
-        said = _tr("{0}: {1}, {2} points").format(
-            choice.name or _tr("all in order"),
+        said = tr("{0}: {1}, {2} points").format(
+            choice.name or tr("all in order"),
             words.distance(choice.length_m, 1),
             words.number(choice.points),
         )
         row.addWidget(_line(said, dialog), 1)
-        read = QPushButton(_tr("Read this"), dialog)
-        read.setAccessibleName(_tr("Read this: {0}").format(said))
+        read = QPushButton(tr("Read this"), dialog)
+        read.setAccessibleName(tr("Read this: {0}").format(said))
         read.setEnabled(choice.key != reading.choice)
         read.clicked.connect(partial(deeds.read_again, choice.key, reading.without))
         read.clicked.connect(dialog.accept)
@@ -244,20 +241,20 @@ def open_mended(
 
     Where the file holds several *lines*, each can be read instead.
     """
-    dialog, box = _dialog(parent, _tr("What was mended"), "course", 520)
+    dialog, box = _dialog(parent, tr("What was mended"), "course", 520)
     course, words = document.project.course, deeds.words()
     assert course is not None
     reading = course.reading
     path = deeds.course_file(reading.file) if reading is not None else None
     if not course.repairs:
-        box.addWidget(_line(_tr("Nothing had to be mended in this course."), dialog))
+        box.addWidget(_line(tr("Nothing had to be mended in this course."), dialog))
     for repair in course.repairs:
         row = QHBoxLayout()
         said = words.say(repair)
         row.addWidget(_line(said, dialog), 1)
         if isinstance(repair, Repair):
-            undo = QPushButton(_tr("Undo this"), dialog)
-            undo.setAccessibleName(_tr("Undo this: {0}").format(said))
+            undo = QPushButton(tr("Undo this"), dialog)
+            undo.setAccessibleName(tr("Undo this: {0}").format(said))
             undo.setEnabled(path is not None and reading is not None)
             if reading is not None:
                 kinds = tuple(dict.fromkeys((*reading.without, repair.kind)))
@@ -268,14 +265,12 @@ def open_mended(
     if reading is not None and len(lines) > 1:
         _add_lines(dialog, box, deeds, lines, reading)
     if reading is not None and reading.without and path is not None:
-        again = QPushButton(_tr("&Mend all again"), dialog)
+        again = QPushButton(tr("&Mend all again"), dialog)
         again.clicked.connect(partial(deeds.read_again, reading.choice, ()))
         again.clicked.connect(dialog.accept)
         box.addWidget(again)
     if course.repairs and path is None:
-        why = _tr(
-            "To undo one, open the file of the course again: it was not read in this sitting."
-        )
+        why = tr("To undo one, open the file of the course again: it was not read in this sitting.")
         box.addWidget(_line(why, dialog))
     box.addWidget(_close(dialog))
     dialog.open()

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui import __version__
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.desk.points import shown_label
 from ultraplanner_gui.desk.typing_pause import TypingPause
 from ultraplanner_gui.edits.edit import Edit
@@ -42,10 +43,6 @@ from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.actions import Actions
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Dialogs", text)
 
 
 def _dialog(
@@ -85,11 +82,11 @@ def _paragraph(text: str, parent: QWidget, bold: bool = False) -> QLabel:
 
 def open_notes(parent: QWidget, document: Document) -> QDialog:
     """Open the project's notes; they are kept as one types."""
-    dialog, box = _dialog(parent, _tr("Notes"), 520, 360)
+    dialog, box = _dialog(parent, tr("Notes"), 520, 360)
     set_topic(dialog, "notes")
     text = QPlainTextEdit(document.project.notes, dialog)
     text.setTabChangesFocus(True)
-    text.setAccessibleName(_tr("Notes"))
+    text.setAccessibleName(tr("Notes"))
 
     def edit(value: str, gesture: int) -> Edit:
         return WriteNotes(value, gesture)
@@ -104,13 +101,13 @@ def open_notes(parent: QWidget, document: Document) -> QDialog:
 
 def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
     """Open the list of earlier states; going back is one step that can be undone."""
-    dialog, box = _dialog(parent, _tr("Go back to an earlier state"), 460, 340)
+    dialog, box = _dialog(parent, tr("Go back to an earlier state"), 460, 340)
     set_topic(dialog, "history")
     box.addWidget(
-        _paragraph(_tr("The plan becomes what it was then. Undo brings today's back."), dialog)
+        _paragraph(tr("The plan becomes what it was then. Undo brings today's back."), dialog)
     )
     points = QListWidget(dialog)
-    points.setAccessibleName(_tr("Earlier states"))
+    points.setAccessibleName(tr("Earlier states"))
     for point in document.history():
         at = point.kept_at.astimezone()
         when = f"{words.day_and_year(at.date())}, {words.clock(at, weekday=False)}"
@@ -119,11 +116,11 @@ def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
         points.addItem(item)
     points.setCurrentRow(0)
     if points.count() == 0:
-        nothing = _tr("Nothing lies behind yet. Name this state, and you find it here.")
+        nothing = tr("Nothing lies behind yet. Name this state, and you find it here.")
         box.addWidget(_paragraph(nothing, dialog))
     box.addWidget(points)
     buttons = _close_button(dialog)
-    back = buttons.addButton(_tr("Go &back to it"), QDialogButtonBox.ButtonRole.AcceptRole)
+    back = buttons.addButton(tr("Go &back to it"), QDialogButtonBox.ButtonRole.AcceptRole)
     back.setEnabled(points.count() > 0)
     box.addWidget(buttons)
 
@@ -141,7 +138,7 @@ def open_history(parent: QWidget, document: Document, words: Words) -> QDialog:
 def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
     """Open the form for what is taken per hour and how it is spread."""
     fuel = document.project.fuel
-    dialog, box = _dialog(parent, _tr("Fuel per hour"), 420)
+    dialog, box = _dialog(parent, tr("Fuel per hour"), 420)
     form = QFormLayout()
 
     def field(value: float, low: float, high: float, suffix: str, step: int) -> QSpinBox:
@@ -151,7 +148,7 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
         box.setSuffix(suffix)
         box.setValue(round(value))
         align_text(box)
-        describe(box, _tr("From {0} to {1}").format(round(low), f"{round(high)}{suffix}"))
+        describe(box, tr("From {0} to {1}").format(round(low), f"{round(high)}{suffix}"))
         return box
 
     carbs = field(fuel.carb_g_per_h, 0, HIGHEST_CARB_G_PER_H, " g/h", 5)
@@ -161,16 +158,16 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
     every = field(fuel.every_s / 60, 5, 180, " min", 5)
     set_topics({dialog: "fuel", carbs: "carbs per hour", fluid: "fluid", sodium: "sodium"})
     set_topics({first: "first bite", every: "placing fuel"})
-    form.addRow(_tr("&Carbohydrate"), carbs)
-    form.addRow(_tr("&Fluid to have with you"), fluid)
-    form.addRow(_tr("&Sodium"), sodium)
-    form.addRow(_tr("First &bite after"), first)
-    form.addRow(_tr("Then &every"), every)
+    form.addRow(tr("&Carbohydrate"), carbs)
+    form.addRow(tr("&Fluid to have with you"), fluid)
+    form.addRow(tr("&Sodium"), sodium)
+    form.addRow(tr("First &bite after"), first)
+    form.addRow(tr("Then &every"), every)
     box.addLayout(form)
     caution = QCoreApplication.translate("Caution", cautions.OVER_DRINKING)
     box.addWidget(_paragraph(caution, dialog))
     buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, dialog)
-    buttons.addButton(_tr("&Set"), QDialogButtonBox.ButtonRole.AcceptRole)
+    buttons.addButton(tr("&Set"), QDialogButtonBox.ButtonRole.AcceptRole)
     buttons.rejected.connect(dialog.reject)
     box.addWidget(buttons)
 
@@ -192,7 +189,7 @@ def open_fuel_rates(parent: QWidget, document: Document) -> QDialog:
 
 def open_keys(parent: QWidget, actions: Actions) -> QDialog:
     """Open the list of every action and its keys."""
-    dialog, box = _dialog(parent, _tr("Keys"), 520, 560)
+    dialog, box = _dialog(parent, tr("Keys"), 520, 560)
     set_topic(dialog, "help")
     rows = [
         (
@@ -202,21 +199,21 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
         for action in actions.by_name.values()
     ]
     rows += [
-        (_tr("In the day grid and the race lanes: choose"), _tr("arrow keys")),
-        (_tr("Pick up, put down"), _tr("Enter")),
-        (_tr("Move what is picked up"), _tr("arrow keys")),
-        (_tr("Put it back"), _tr("Esc")),
-        (_tr("Move a lane up or down"), "Ctrl+Shift+Up, Ctrl+Shift+Down"),
-        (_tr("Make a lane higher or lower"), "Alt+Down, Alt+Up"),
-        (_tr("In other lanes: move the line with the figures"), _tr("left and right, Shift: ten")),
-        (_tr("In other lanes: what can be done"), _tr("Enter")),
+        (tr("In the day grid and the race lanes: choose"), tr("arrow keys")),
+        (tr("Pick up, put down"), tr("Enter")),
+        (tr("Move what is picked up"), tr("arrow keys")),
+        (tr("Put it back"), tr("Esc")),
+        (tr("Move a lane up or down"), "Ctrl+Shift+Up, Ctrl+Shift+Down"),
+        (tr("Make a lane higher or lower"), "Alt+Down, Alt+Up"),
+        (tr("In other lanes: move the line with the figures"), tr("left and right, Shift: ten")),
+        (tr("In other lanes: what can be done"), tr("Enter")),
     ]
     table = QTableWidget(len(rows), 2, dialog)
-    table.setHorizontalHeaderLabels([_tr("Action"), _tr("Keys")])
+    table.setHorizontalHeaderLabels([tr("Action"), tr("Keys")])
     table.verticalHeader().hide()
     table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
     table.setTabKeyNavigation(False)
-    table.setAccessibleName(_tr("Keys"))
+    table.setAccessibleName(tr("Keys"))
     for row, (text, keys) in enumerate(rows):
         table.setItem(row, 0, QTableWidgetItem(text))
         table.setItem(row, 1, QTableWidgetItem(keys))
@@ -234,7 +231,7 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
 
 def open_red_flags(parent: QWidget) -> QDialog:
     """Open the lines on when to stop and get help."""
-    dialog, box = _dialog(parent, _tr("When to stop and get help"), 560)
+    dialog, box = _dialog(parent, tr("When to stop and get help"), 560)
     set_topic(dialog, "red flags")
     for text in cautions.RED_FLAGS:
         box.addWidget(_paragraph(QCoreApplication.translate("Caution", text), dialog))
@@ -245,19 +242,17 @@ def open_red_flags(parent: QWidget) -> QDialog:
 
 def open_about(parent: QWidget) -> QDialog:
     """Open what this program is."""
-    dialog, box = _dialog(parent, _tr("About Ultraplanner"), 460)
-    box.addWidget(_paragraph(_tr("Ultraplanner {0}").format(__version__), dialog, bold=True))
+    dialog, box = _dialog(parent, tr("About Ultraplanner"), 460)
+    box.addWidget(_paragraph(tr("Ultraplanner {0}").format(__version__), dialog, bold=True))
     box.addWidget(
         _paragraph(
-            _tr(
-                "Plans an ultramarathon from the first week of training to the card in the pocket."
-            ),
+            tr("Plans an ultramarathon from the first week of training to the card in the pocket."),
             dialog,
         )
     )
     box.addWidget(
         _paragraph(
-            _tr("This plan is arithmetic on what you typed. It does not examine you."), dialog
+            tr("This plan is arithmetic on what you typed. It does not examine you."), dialog
         )
     )
     box.addWidget(_close_button(dialog))

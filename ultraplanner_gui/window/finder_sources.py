@@ -11,6 +11,7 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QApplication
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.desk.language import translated
 from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.glycogen import ledger_of
 from ultraplanner_gui.engine.outlook import Outlook
@@ -32,6 +33,7 @@ from ultraplanner_gui.window.action_row import (
 )
 from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.finder_index import Entry, Source
+from ultraplanner_gui.wording.state_names import STATES
 from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:
@@ -76,11 +78,6 @@ SETTINGS: dict[str, tuple[str, str, str]] = {
     "units_imperial": (QT_TRANSLATE_NOOP("Finder", "Units: {0}"), "units", "imperial"),
     "by_distance": (QT_TRANSLATE_NOOP("Finder", "Race axis: {0}"), "race_axis", "distance"),
     "by_clock": (QT_TRANSLATE_NOOP("Finder", "Race axis: {0}"), "race_axis", "clock"),
-}
-
-STATES = {
-    State.STRAINS: QT_TRANSLATE_NOOP("Finder", "strains"),
-    State.BREAKS: QT_TRANSLATE_NOOP("Finder", "breaks"),
 }
 
 
@@ -175,17 +172,19 @@ class FinderSources:
         outlook, words = self._outlook(), self._words()
         if outlook is None:
             return
-        loose = [c for c in outlook.checks if c.state in STATES]
+        loose = [c for c in outlook.checks if c.state is not State.HOLDS]
         loose.sort(key=lambda check: check.state is not State.BREAKS)
         for check in loose:
             text = words.say(check.text)
-            yield Entry(say(CHECK), text, partial(self._to_check, check), say(STATES[check.state]))
+            yield Entry(
+                say(CHECK), text, partial(self._to_check, check), translated(STATES[check.state])
+            )
         stores = ledger_of(outlook)
         found = (*stores.checks, *outlook.fuel.checks) if stores and outlook.fuel else ()
         for fuel in found:
-            if fuel.state in STATES:
+            if fuel.state is not State.HOLDS:
                 go = partial(self._to_race, "", "")
-                yield Entry(say(CHECK), words.say(fuel.text), go, say(STATES[fuel.state]))
+                yield Entry(say(CHECK), words.say(fuel.text), go, translated(STATES[fuel.state]))
 
     def sessions(self) -> Iterator[Entry]:
         """Give every session by its day, kind and week."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QCoreApplication, Slot
+from PySide6.QtCore import Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QLineEdit,
@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.edits.training import AddGround, ChangeGround
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
@@ -57,7 +58,7 @@ class GroundForm(EditForm):
         fields = FormColumn(self)
         self.kind = QComboBox(fields)
         for kind, name in NAMES.items():
-            self.kind.addItem(_capital(_tr(name)), kind)
+            self.kind.addItem(_capital(tr(name)), kind)
         self.kind.setCurrentIndex(list(NAMES).index(of.kind))
         self.name = QLineEdit(of.name, fields)
         describe(self.name, self.tr("What you call it"))
@@ -121,32 +122,28 @@ class GroundForm(EditForm):
 
 def ground_name(ground: GroundAtHand) -> str:
     """Return what a place is called."""
-    return ground.name or _tr(NAMES[ground.kind])
+    return ground.name or tr(NAMES[ground.kind])
 
 
 def ground_sentence(ground: GroundAtHand, words: Words) -> str:
     """Return a place and its figures in words."""
-    kind = _capital(_tr(NAMES[ground.kind]))
+    kind = _capital(tr(NAMES[ground.kind]))
     name = f"{kind}, {ground.name}" if ground.name else kind
     if ground.kind is GroundKind.TREADMILL:
         low, high = (
             words.percent(100.0 * g) for g in (ground.least_gradient, ground.most_gradient)
         )
-        return _tr("{0}: {1} to {2}").format(name, low, high)
+        return tr("{0}: {1} to {2}").format(name, low, high)
     if ground.kind is GroundKind.PATH:
         return name
     length = words.distance(ground.length_m, 2)
     if ground.kind is GroundKind.LOOP:
         climb, drop = words.height_bare(ground.climb_m), words.height(ground.drop_m)
-        return _tr("{0}: {1}, climb and drop {2}, {3}").format(name, length, climb, drop)
+        return tr("{0}: {1}, climb and drop {2}, {3}").format(name, length, climb, drop)
     gradient = words.percent(100.0 * ground.climb_m / ground.length_m if ground.length_m else 0.0)
     height = words.height(ground.climb_m)
-    return _tr("{0}: {1}, {2} high, {3}").format(name, length, height, gradient)
+    return tr("{0}: {1}, {2} high, {3}").format(name, length, height, gradient)
 
 
 def _capital(text: str) -> str:
     return text[:1].upper() + text[1:]
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Ground", text)

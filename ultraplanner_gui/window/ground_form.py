@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from functools import partial
 
-from PySide6.QtCore import QCoreApplication, QDate, Qt, Slot
+from PySide6.QtCore import QDate, Qt, Slot
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.edits.block import AddSession, ChangeSession
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.training import RemoveGround
@@ -328,17 +329,17 @@ def stand_in_rows(
     climb, drop = words.height_bare(stand_in.climb_m), words.height(stand_in.drop_m)
     rows: list[Row] = [
         Title(kinds.capital(grounds_named(stand_in, grounds))),
-        Figure(_tr("Match"), words.percent(100.0 * stand_in.match), topic=TOPIC),
-        Figure(_tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
-        Figure(_tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),
-        Figure(_tr("Distance"), words.distance(stand_in.distance_m, 1), topic=TOPIC),
-        Figure(_tr("Climb, drop"), f"{climb}, {drop}", topic=TOPIC),
+        Figure(tr("Match"), words.percent(100.0 * stand_in.match), topic=TOPIC),
+        Figure(tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
+        Figure(tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),
+        Figure(tr("Distance"), words.distance(stand_in.distance_m, 1), topic=TOPIC),
+        Figure(tr("Climb, drop"), f"{climb}, {drop}", topic=TOPIC),
         Rule(),
-        Heads(_tr("Parts"), topic=TOPIC),
+        Heads(tr("Parts"), topic=TOPIC),
         *(Sentence(part_sentence(r, grounds, words)) for r in stand_in.repeats),
     ]
     if stand_in.cannot:
-        rows += [Rule(), Heads(_tr("What it leaves out"), topic=TOPIC)]
+        rows += [Rule(), Heads(tr("What it leaves out"), topic=TOPIC)]
         rows += [Sentence(words.say(text)) for text in stand_in.cannot]
     return tuple(rows)
 
@@ -346,26 +347,22 @@ def stand_in_rows(
 def part_sentence(repeat: Repeat, grounds: tuple[GroundAtHand, ...], words: Words) -> str:
     """Return "6 times 8 min at +11 % on the treadmill"."""
     place = next((g for g in grounds if g.key == repeat.place), None)
-    name = _tr("any ground") if place is None else ground_name(place)
+    name = tr("any ground") if place is None else ground_name(place)
     time = words.duration(round(repeat.each_s / 60.0) * 60.0)
     if repeat.each_s < 60.0:
-        time = _tr("{0} s").format(words.number(repeat.each_s))
+        time = tr("{0} s").format(words.number(repeat.each_s))
     if place is not None and place.kind is GroundKind.LOOP:
-        return _tr("{0} times round {1}, {2} each").format(repeat.count, name, time)
+        return tr("{0} times round {1}, {2} each").format(repeat.count, name, time)
     percent = words.percent(abs(100.0 * repeat.gradient), 1)
     if abs(repeat.gradient) < 0.0005:
-        slope = _tr("on the level")
+        slope = tr("on the level")
     else:
-        slope = _tr("up {0}") if repeat.gradient > 0 else _tr("down {0}")
+        slope = tr("up {0}") if repeat.gradient > 0 else tr("down {0}")
         slope = slope.format(percent)
     if repeat.count == 1:
-        return _tr("{0} {1}, {2}").format(time, slope, name)
-    return _tr("{0} times {1} {2}, {3}").format(repeat.count, time, slope, name)
+        return tr("{0} {1}, {2}").format(time, slope, name)
+    return tr("{0} times {1} {2}, {3}").format(repeat.count, time, slope, name)
 
 
 def _day(day: QDate) -> date:
     return date(day.year(), day.month(), day.day())
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("GroundPage", text)

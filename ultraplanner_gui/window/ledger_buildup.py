@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
+from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.checks import Check
 from ultraplanner_gui.engine.checks_runs import actual_m
 from ultraplanner_gui.engine.outlook import Outlook
@@ -13,7 +15,7 @@ from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
-from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
+from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.window.ledger_week import carry_rows, health_rows, this_week_rows, word_rows
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -41,7 +43,11 @@ def session_rows(
     if session is None:
         return build_up_rows(now, before, words)
     earlier = _session(before, key) or session
-    rows: list[Row] = [Title(_capital(session.kind), _where(session, earlier, now, words))]
+    rows: list[Row] = [
+        Title(
+            kinds.capital(kinds.say(kinds.FULL[session.kind])), _where(session, earlier, now, words)
+        )
+    ]
     rows += _session_figures(session, words)
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
     week = next((w for w in now.weeks if w.to_go == to_go), None)
@@ -94,7 +100,9 @@ def week_rows(
 ) -> list[Row]:
     """Return the rows for one week, before and now."""
     was = next((w for w in before.weeks if w.start == week.start), week)
-    name = tr("{0} to go, {1} week").format(week.to_go, tr(week.role))
+    name = tr("{0} to go, {1} week").format(
+        week.to_go, kinds.say(kinds.ROLES[week.role]) or tr("loading")
+    )
     title = tr("Race week") if week.to_go == 0 else name
     pairs = Pairs(title, was is not week and was != week, _ROLE_TOPICS[week.role])
     pairs.add(
@@ -150,7 +158,13 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
     done = session.done
     rows = _planned_and_done(session, words) if done is None else _done_rows(session, done, words)
     if session.kind.is_run:
-        rows.append(Figure(tr("Ground"), _capital(session.ground), topic="ground"))
+        rows.append(
+            Figure(
+                tr("Ground"),
+                kinds.capital(kinds.say(kinds.GROUNDS[session.ground])),
+                topic="ground",
+            )
+        )
     rows += carry_rows(session, words)
     if session.carb_g_per_h:
         rate = words.grams_per_hour(session.carb_g_per_h)
@@ -295,8 +309,3 @@ def _of_last(week: WeekFigures, words: Words) -> str:
 
 def _share(week: WeekFigures, words: Words) -> str:
     return words.percent(100 * week.longest_m / week.distance_m) if week.distance_m else "–"
-
-
-def _capital(text: str) -> str:
-    shown = tr(text)
-    return shown[:1].upper() + shown[1:]

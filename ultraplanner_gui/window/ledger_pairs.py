@@ -5,16 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
-from PySide6.QtCore import QCoreApplication
-
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row
 
 T = TypeVar("T")
-
-
-def tr(text: str) -> str:
-    """Return *text* in the user's language; texts outside a class are collected without context."""
-    return QCoreApplication.translate("", text)
 
 
 class Pairs:

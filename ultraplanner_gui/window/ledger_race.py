@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.gait import walked_between, walked_m
 from ultraplanner_gui.engine.glycogen import GlycogenLedger, ledger_of, left_g
@@ -13,7 +14,7 @@ from ultraplanner_gui.engine.race_checks import ODDS_HOLD, dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
-from ultraplanner_gui.window.ledger_pairs import Pairs, each, tr
+from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.wording.words import NONE, Words
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from datetime import datetime, time, timedelta
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.session_words import kept_sessions, session_words
 from ultraplanner_gui.engine.weeks import WeekFigures
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.runner import Health
 from ultraplanner_gui.widgets.rows import Figure, Heads, Link, Row, Rule, Sentence
-from ultraplanner_gui.window.ledger_pairs import tr
 from ultraplanner_gui.wording.words import Words
 
 #: Target of a link that starts an action, by its name in the action table.

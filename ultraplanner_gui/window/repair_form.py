@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.edits.block_moves import TakeRepair
 from ultraplanner_gui.engine.repair_request import Absence, Cause, Change, Choice, Repair
 from ultraplanner_gui.plan.block import Session
@@ -260,20 +261,20 @@ class ChoicesForm(QDialog):
 def choice_rows(choice: Choice, words: Words) -> tuple[Row, ...]:
     """Return what there is to say of one way: why, what it costs, every session it changes."""
     cost = choice.cost
-    proven = _tr("Proven: no way keeps these rules with fewer changes.")
-    best = _tr("The best found in the time; fewer changes may be possible.")
+    proven = tr("Proven: no way keeps these rules with fewer changes.")
+    best = tr("The best found in the time; fewer changes may be possible.")
     rows: list[Row] = [
         Sentence(words.say(choice.why)),
         Sentence(proven if choice.is_proven else best),
         *(Sentence(words.say(note)) for note in choice.notes),
         Rule(),
-        Heads(_tr("What it costs"), topic=TOPIC),
-        _cost(_tr("Greatest week"), cost.peak_m, words),
-        _cost(_tr("Longest run"), cost.longest_m, words),
-        _cost(_tr("In all"), cost.total_m, words),
-        Figure(_tr("Loading weeks lost"), words.number(cost.weeks), topic=TOPIC),
+        Heads(tr("What it costs"), topic=TOPIC),
+        _cost(tr("Greatest week"), cost.peak_m, words),
+        _cost(tr("Longest run"), cost.longest_m, words),
+        _cost(tr("In all"), cost.total_m, words),
+        Figure(tr("Loading weeks lost"), words.number(cost.weeks), topic=TOPIC),
         Rule(),
-        Heads(_tr("Sessions changed: {0}").format(len(choice.changes)), topic=TOPIC),
+        Heads(tr("Sessions changed: {0}").format(len(choice.changes)), topic=TOPIC),
     ]
     rows += [Sentence(change_sentence(change, words)) for change in choice.changes]
     return tuple(rows)
@@ -283,15 +284,15 @@ def change_sentence(change: Change, words: Words) -> str:
     """Return one change in words: where it stood, what it was and what it becomes."""
     before, after = change.before, change.after
     if after is None and before is not None:
-        return _tr("{0}: {1} goes").format(words.day(before.day), _said(before, words))
+        return tr("{0}: {1} goes").format(words.day(before.day), _said(before, words))
     if before is None and after is not None:
-        return _tr("{0}: {1} comes in").format(words.day(after.day), _said(after, words))
+        return tr("{0}: {1} comes in").format(words.day(after.day), _said(after, words))
     assert before is not None
     assert after is not None
     now = _said(after, words)
     if after.day != before.day:
-        now = _tr("{0} on {1}").format(now, words.day(after.day))
-    return _tr("{0}: {1} becomes {2}").format(words.day(before.day), _said(before, words), now)
+        now = tr("{0} on {1}").format(now, words.day(after.day))
+    return tr("{0}: {1} becomes {2}").format(words.day(before.day), _said(before, words), now)
 
 
 def _said(session: Session, words: Words) -> str:
@@ -302,12 +303,6 @@ def _cost(label: str, metres: float, words: Words) -> Figure:
     text = words.distance(abs(metres), 1)
     sign = "−" if metres > 0.0 else "+" if metres < 0.0 else ""
     return Figure(label, f"{sign}{text}", topic=TOPIC)
-
-
-def _tr(text: str) -> str:
-    from PySide6.QtCore import QCoreApplication
-
-    return QCoreApplication.translate("RepairForm", text)
 
 
 def _label(text: str, parent: QWidget, colour: str, bold: bool = False) -> QLabel:
