@@ -1,6 +1,7 @@
 """Make the pictures of the README from the program itself: window and cards, of the demo.
 
     .venv/bin/python packaging/pictures.py [--today 2027-04-05] [--to FOLDER] [NAME ...]
+    .venv/bin/python packaging/pictures.py --handbook          # those of the handbook's steps
     .venv/bin/python packaging/pictures.py --all FOLDER        # every state of the window, to check
 
 Runs without a screen too. What is shown moves with today's date unless one is given.
@@ -29,7 +30,7 @@ from pictures_studio import (
 )
 from PySide6.QtCore import QLocale
 from PySide6.QtGui import QColor, QImage, QPainter, Qt
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from ultraplanner_gui.cards.make import pages_of as card_pages_of
 from ultraplanner_gui.cards.paint import measure, paint_page
@@ -41,6 +42,7 @@ from ultraplanner_gui.widgets.theme import register_fonts, theme
 from ultraplanner_gui.window.plan_form import PlanForm
 
 FOLDER = ROOT / "packaging" / "pictures"
+HANDBOOK_FOLDER = ROOT / "resources" / "handbook"
 SMALL_SIZE = (1180, 720)
 MOST_BYTES = 250_000
 COLOURS, FLAT_COLOURS = 256, 64
@@ -132,6 +134,68 @@ PICTURES: dict[str, Callable[[Studio], QImage]] = {
 }
 
 
+def candidates(studio: Studio) -> QImage:
+    """Take the races to pick from, side by side."""
+    return _form_of(studio, "candidates")
+
+
+def week(studio: Studio) -> QImage:
+    """Take the form that marks the sessions of this week."""
+    return _form_of(studio, "this_week")
+
+
+def crew(studio: Studio) -> QImage:
+    """Take the form of crew and lists."""
+    return _form_of(studio, "crew_form")
+
+
+def race(studio: Studio) -> QImage:
+    """Take race day alone, a section of it selected."""
+    return _race_day(studio, "section")
+
+
+def fuel(studio: Studio) -> QImage:
+    """Take race day alone, an item of the fuel selected."""
+    return _race_day(studio, "item")
+
+
+def _form_of(studio: Studio, action: str) -> QImage:
+    window = studio.demo_window()
+    window.table.by_name[action].trigger()
+    settle()
+    (asked,) = window.findChildren(QDialog)
+    image = asked.grab().toImage()
+    asked.reject()
+    window.close()
+    return image
+
+
+def _race_day(studio: Studio, kind: str) -> QImage:
+    window = studio.demo_window()
+    assert window.workplace is not None
+    assert window.document is not None
+    project = window.document.project
+    assert project.course is not None
+    key = project.course.sections[4].key if kind == "section" else project.fuel.items[6].key
+    window.table.by_name["raceday_alone"].trigger()
+    window.workplace.selection.choose(kind, key)
+    return taken(window)
+
+
+HANDBOOK: dict[str, Callable[[Studio], QImage]] = {
+    "form": form,
+    "candidates": candidates,
+    "sheet": sheet,
+    "dragging": dragging,
+    "week": week,
+    "race": race,
+    "fuel": fuel,
+    "crew": crew,
+    "cards": desk,
+    "tables": tables,
+}
+"""The pictures of the handbook's ten steps, by the name it calls them."""
+
 POCKET_CARDS = (Card(CardKind.PACE), Card(CardKind.FUEL), Card(CardKind.HARD))
 
 
@@ -194,10 +258,11 @@ def main() -> int:
     parser.add_argument("names", nargs="*", metavar="NAME", help=f"of {', '.join(PICTURES)}")
     parser.add_argument("--today", type=date.fromisoformat, default=date.today())
     parser.add_argument("--to", type=Path, default=FOLDER)
+    parser.add_argument("--handbook", action="store_true", help="those of the handbook")
     parser.add_argument("--all", type=Path, metavar="FOLDER", help="every state, to be looked at")
     options = parser.parse_args()
-    poses = PICTURES if options.all is None else STATES
-    folder = options.all or options.to
+    poses = STATES if options.all else HANDBOOK if options.handbook else PICTURES
+    folder = options.all or (HANDBOOK_FOLDER if options.handbook else options.to)
     unknown = set(options.names) - set(poses)
     if unknown:
         parser.error(f"there is no picture {', '.join(sorted(unknown))}")

@@ -28,7 +28,7 @@ from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Rows
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.header import HeaderFigure
-from ultraplanner_gui.window.help_panel import as_html
+from ultraplanner_gui.window.help_html import as_html
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.plan_form import PlanForm
 from ultraplanner_gui.window.table_topics import column_topics

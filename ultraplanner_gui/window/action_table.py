@@ -442,6 +442,7 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "help_topics", "help", QT_TRANSLATE_NOOP("Actions", "Search the &help…"), "Alt+F1", ALWAYS
     ),
+    ActionRow("handbook", "help", QT_TRANSLATE_NOOP("Actions", "Hand&book"), "", ALWAYS),
     ActionRow("shortcuts", "help", QT_TRANSLATE_NOOP("Actions", "&Keys"), "Ctrl+F1", ALWAYS),
     ActionRow(
         "red_flags", "help", QT_TRANSLATE_NOOP("Actions", "When to &stop and get help"), "", ALWAYS

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from html import escape
-
-from PySide6.QtCore import QCoreApplication, QEvent, Qt, QUrl, Signal, Slot
+from PySide6.QtCore import QEvent, Qt, QUrl, Signal, Slot
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
@@ -20,28 +18,17 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
-from ultraplanner_gui.wording.help.topic import Source, Topic
+from ultraplanner_gui.window.help_html import as_html, said
+from ultraplanner_gui.wording.help.topic import Topic
 from ultraplanner_gui.wording.help.topics import TOPICS, search
 
 TITLE_PT = Pt.TITLE
 TEXT_PT = Pt.STRONG
-SMALL_PT = Pt.NOTE
 FIRST = "help"
 KEY_ROLE = Qt.ItemDataRole.UserRole
-
-HOW = QT_TRANSLATE_NOOP("Help", "Where the figure comes from")
-SOURCE = QT_TRANSLATE_NOOP("Help", "Source")
-CAUTION = QT_TRANSLATE_NOOP("Help", "Caution")
-SEE = QT_TRANSLATE_NOOP("Help", "See also")
-
-
-def said(text: str) -> str:
-    """Return a text marked in the context "Help" in the user's language."""
-    return QCoreApplication.translate("Help", text) if text else ""
 
 
 class HelpPanel(QFrame):
@@ -221,46 +208,3 @@ class HelpPanel(QFrame):
         self.text.setFont(look.font(TEXT_PT))
         if self.key:
             self.text.setHtml(as_html(TOPICS[self.key]))
-
-
-def as_html(topic: Topic) -> str:
-    """Return *topic* as the browser shows it, in the colours and sizes of now."""
-    parts = [_paragraph(said(topic.what))]
-    if topic.how:
-        parts += [_head(HOW), _paragraph(said(topic.how))]
-    if topic.sources:
-        parts += [_head(SOURCE), *(_source(source) for source in topic.sources)]
-    if topic.caution:
-        parts += [_head(CAUTION, "clay"), _paragraph(said(topic.caution))]
-    if topic.see:
-        links = [_link(TOPICS[key]) for key in topic.see]
-        parts += [_head(SEE), _paragraph("<br>".join(links), is_html=True)]
-    return "".join(parts)
-
-
-def _paragraph(text: str, is_html: bool = False) -> str:
-    shown = text if is_html else escape(text).replace("\n", "<br>")
-    # A percent sign never stands alone at the start of a line.
-    shown = shown.replace(" %", "&nbsp;%")
-    return f'<p style="margin: 0 0 6px 0">{shown}</p>'
-
-
-def _head(text: str, colour: str = "soft") -> str:
-    look = theme()
-    style = f"color: {getattr(look.colours, colour)}; font-size: {SMALL_PT * look.scale:.1f}pt;"
-    return f'<p style="margin: 8px 0 2px 0; {style}"><b>{escape(said(text))}</b></p>'
-
-
-def _source(source: Source) -> str:
-    soft = theme().colours.soft
-    parts = [f"<b>{escape(said(source.mark.value))}.</b>"]
-    if source.says:
-        parts.append(escape(said(source.says)))
-    if source.cite:
-        parts.append(f'<span style="color: {soft}">{escape(source.cite)}.</span>')
-    return _paragraph(" ".join(parts), is_html=True)
-
-
-def _link(topic: Topic) -> str:
-    style = f"color: {theme().colours.teal}"
-    return f'<a href="topic:{escape(topic.key)}" style="{style}">{escape(said(topic.title))}</a>'

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QLocale, Slot
 
+from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window.view_deeds import ViewDeeds
+from ultraplanner_gui.window.job_deeds import JobDeeds
 
 
-class ProgramDeeds(ViewDeeds):
+class ProgramDeeds(JobDeeds):
     """The slots of the settings and the handbook."""
 
     @Slot()
@@ -19,6 +22,26 @@ class ProgramDeeds(ViewDeeds):
 
         self._shown = _shown(self._window.settings)
         SettingsForm(self._window.settings, self._apply, self._window).open()
+
+    @Slot()
+    def handbook(self) -> None:
+        from ultraplanner_gui.window.handbook_view import HandbookView
+
+        HandbookView(self._ask_for_handbook, self._window).show()
+
+    def _ask_for_handbook(self) -> None:
+        folder = Path(self._window.settings.last_folder or places.documents())
+        proposed = folder / self.tr("Ultraplanner handbook.pdf")
+        self._window.ask.where_to_export(proposed, self._write_handbook)
+
+    def _write_handbook(self, path: Path) -> None:
+        from ultraplanner_gui.window.handbook_pdf import usual_paper, write_handbook
+
+        self._window.name_work(self.tr("Writing {0}").format(path.name))
+        self._start(self._on_handbook, write_handbook, path, usual_paper())
+
+    def _on_handbook(self, path: Path) -> None:
+        self._window.say(self.tr("Written: {0}").format(path.name))
 
     def _apply(self) -> None:
         """Bring the window up to what is chosen in the settings, and do only what that asks."""

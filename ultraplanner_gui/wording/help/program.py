@@ -19,4 +19,17 @@ TOPICS: tuple[Topic, ...] = (
         see=("sheet", "cards", "help"),
         words=QT_TRANSLATE_NOOP("Help", "preferences options language locale theme export import"),
     ),
+    Topic(
+        "handbook",
+        QT_TRANSLATE_NOOP("Help", "Handbook"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The job in ten steps with pictures, and every topic of this help in order: what each "
+            "figure means, where it comes from, on which source. It says what is custom and what "
+            "is supported, and ends with all cautions. Search it by any word; write it as a PDF "
+            "to print.",
+        ),
+        see=("help", "settings", "red flags"),
+        words=QT_TRANSLATE_NOOP("Help", "manual guide documentation pdf steps"),
+    ),
 )

@@ -16,7 +16,7 @@ PROGRAM: tuple[Topic, ...] = (
             "ledger can be clicked. The field above searches every page; Esc takes you back to "
             "where you were.",
         ),
-        see=("sheet", "checks", "red flags", "welcome", "notes", "settings"),
+        see=("sheet", "checks", "red flags", "welcome", "notes", "settings", "handbook"),
         words=QT_TRANSLATE_NOOP("Help", "F1 explain source meaning"),
     ),
     Topic(
