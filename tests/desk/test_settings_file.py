@@ -30,7 +30,7 @@ def test_choices_go_to_another_computer(settings, tmp_path):
 
 
 def test_what_was_only_remembered_stays_at_home(settings, tmp_path):
-    settings.recent_names = ("/home/secret.ultraplan",)
+    settings.recent_names = ("secret.ultraplan",)
     write_settings(settings, tmp_path / "out.json")
     assert "secret" not in (tmp_path / "out.json").read_text("utf-8")
 

@@ -21,6 +21,7 @@ from ultraplanner_gui.edits import (
     race,
     sections,
     surfaces,
+    template,
     training,
 )
 from ultraplanner_gui.engine.check import Mend
@@ -185,6 +186,7 @@ EDITS = (
     (block.MarkMissed("easy"), {"block"}),
     (block.ReplaceBlock(replace(BLOCK, first_week=5)), {"block"}),
     (better_block.TakeBetterBlock(BLOCK, replace(BLOCK, first_week=7)), {"block"}),
+    (template.ApplyTemplate(replace(BLOCK, first_week=8)), {"block"}),
     (block_moves.MoveSessions(("easy", "hills"), 3), {"block"}),
     (block_moves.CopySessions(("easy", "run"), 14), {"block"}),
     (block_moves.PasteSessions((PLANNED, HILLS), RUN_DAY), {"block"}),

@@ -37,6 +37,8 @@ def _runs_text(call):
             return word in RUNS | SHELLS
         case ast.Attribute(value=ast.Name(id="builtins"), attr=word):
             return word in RUNS
+        case ast.Attribute(value=ast.Name(id="QLocale"), attr="system"):
+            return False
         case ast.Attribute(attr=word):
             return word in SHELLS
     return False

@@ -10,14 +10,13 @@ from PySide6.QtGui import QFont, QHelpEvent, QKeyEvent, QMouseEvent, QPainter, Q
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.desk.language import translated
-from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.engine.state import STATES, State
 from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.motion import MARK_MS, moves
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
-from ultraplanner_gui.wording.state_names import STATES
 
 TITLE_PT = Pt.HEAD
 TEXT_PT = Pt.TEXT

@@ -174,4 +174,15 @@ TRAINING: tuple[ActionRow, ...] = (
         "Ctrl+B",
         WITH_COURSE,
     ),
+    ActionRow(
+        "save_template",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Keep as a template to use a&gain…"),
+    ),
+    ActionRow(
+        "apply_template",
+        "training",
+        QT_TRANSLATE_NOOP("Actions", "Ad&just a template to this race…"),
+        enabled=WITH_COURSE,
+    ),
 )

@@ -80,6 +80,11 @@ class Ask(QObject):
         kinds = self.tr("Calendars (*.ics);;All files (*)")
         self._file(self.tr("Import sessions"), folder, kinds, taken)
 
+    def which_template(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for a template block."""
+        kinds = self.tr("Template blocks (*.ultrablock);;All files (*)")
+        self._file(self.tr("Apply a template"), folder, kinds, taken)
+
     def where_to_export(self, proposed: Path, taken: PathTaken) -> None:
         """Ask where a file for another program is to be written."""
         self._save(self.tr("Export to"), proposed, proposed.suffix.removeprefix("."), taken)

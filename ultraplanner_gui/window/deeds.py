@@ -42,6 +42,7 @@ from ultraplanner_gui.window.export_deeds import ExportDeeds
 from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.program_deeds import ProgramDeeds
+from ultraplanner_gui.window.template_deeds import TemplateDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
 if TYPE_CHECKING:
@@ -63,6 +64,7 @@ class Deeds(
     TrustDeeds,
     ExportDeeds,
     ProgramDeeds,
+    TemplateDeeds,
 ):
     """The slots behind the actions of one window."""
 

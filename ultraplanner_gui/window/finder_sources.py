@@ -15,7 +15,7 @@ from ultraplanner_gui.desk.language import translated
 from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.glycogen import ledger_of
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.engine.state import STATES, State
 from ultraplanner_gui.plan.block import Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.window.action_row import (
@@ -33,7 +33,6 @@ from ultraplanner_gui.window.action_row import (
 )
 from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.finder_index import Entry, Source
-from ultraplanner_gui.wording.state_names import STATES
 from ultraplanner_gui.wording.words import Words
 
 if TYPE_CHECKING:

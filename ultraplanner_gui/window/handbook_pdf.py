@@ -11,11 +11,11 @@ from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.widgets.theme import FONT_FAMILY
+from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.window.handbook_html import PICTURE, handbook_html
 from ultraplanner_gui.window.help_html import on_paper
 from ultraplanner_gui.wording import handbook
 
-TEXT_PT = 9.0
 _DPI = 150
 _PICTURE_MM = 150.0
 
@@ -57,7 +57,7 @@ def write_handbook(token: Token, path: Path, paper: QPageSize) -> Path:
 def _document() -> QTextDocument:
     document = QTextDocument()
     font = QFont(FONT_FAMILY)
-    font.setPointSizeF(TEXT_PT)
+    font.setPointSizeF(Pt.STRONG)
     document.setDefaultFont(font)
     for step in handbook.STEPS:
         url = QUrl(f"{PICTURE}:{step.picture}")

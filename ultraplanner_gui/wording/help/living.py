@@ -230,7 +230,31 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Begin with few descents and few step-downs: the quads need days to get over it.",
         ),
-        see=("ground", "downhill run", "climb and drop"),
+        see=("ground", "downhill run", "climb and drop", "template block"),
         words=QT_TRANSLATE_NOOP("Help", "treadmill stairs hill ramp flat stand-in similar"),
+    ),
+    Topic(
+        "template block",
+        QT_TRANSLATE_NOOP("Help", "Template block"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A build-up kept in a file of its own, without its runner, marks and notes, to be "
+            "laid into another plan: weeks to go and weekdays stay, distances are taken as they "
+            "are or scaled so that the block begins at the other runner's usual week, times follow "
+            "the easy pace. What was done, what is locked, and races on the way stay.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Scaled by usual week over usual week, between 0.4 and 1.5. Every rule is checked "
+            "again for the runner it is laid in for, before anything changes.",
+        ),
+        (choice(QT_TRANSLATE_NOOP("Help", "How far a template is scaled.")),),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A block that suited one runner can hurt another. It knows nothing of health, of days "
+            "without time or of ground at hand: look at each week.",
+        ),
+        see=("building a block", "checks", "usual week"),
+        words=QT_TRANSLATE_NOOP("Help", "coach reuse another runner athlete copy block file"),
     ),
 )

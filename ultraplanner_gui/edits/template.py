@@ -1,0 +1,27 @@
+"""Laying a template block into a plan."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import ClassVar
+
+from ultraplanner_gui.edits.block import check_session
+from ultraplanner_gui.plan.block import Block
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.project import Project
+
+
+@dataclass(frozen=True, slots=True)
+class ApplyTemplate:
+    """The user took the block that a template gives for this race and runner."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Apply a template")
+    block: Block
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        for session in self.block.sessions:
+            check_session(session)
+        if self.block == project.block:
+            return project
+        return replace(project, block=self.block)

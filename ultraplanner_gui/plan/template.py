@@ -1,0 +1,23 @@
+"""A build-up without its runner and race: sessions by weeks to go and weekday."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from ultraplanner_gui.plan.block import Block
+
+
+@dataclass(frozen=True, slots=True)
+class Template:
+    """A block to be used again. Its sessions carry no marks, and their days count back from
+    `race_day`. `weekly_m` is what its runner ran in a usual week before it, `easy_mps` at what
+    easy speed on level ground.
+    """
+
+    name: str
+    race_day: date
+    first_weekday: int
+    weekly_m: float
+    easy_mps: float
+    block: Block
