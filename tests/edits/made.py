@@ -19,6 +19,7 @@ from ultraplanner_gui.edits import (
     pace,
     project,
     race,
+    recordings,
     sections,
     surfaces,
     template,
@@ -64,6 +65,7 @@ from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Health, Runner
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
@@ -130,6 +132,10 @@ OTHER = Candidate(
     latitude_deg=46.0,
     longitude_deg=8.0,
 )
+RECORDED = KeptRecording(
+    *("rec", "may.gpx", b"packed", False, "May", datetime(2027, 5, 1, 8, tzinfo=UTC)),
+    *(12_000.0, 4_000.0, 3_900.0, 200.0, 190.0, "easy"),
+)
 PROJECT = Project(
     race=Race("Round", datetime(2027, 6, 19, 6, tzinfo=UTC), 8 * 3600.0, 12 * 3600.0),
     course=COURSE,
@@ -137,6 +143,7 @@ PROJECT = Project(
     block=BLOCK,
     fuel=FUEL,
     candidates=(OTHER,),
+    recordings=(RECORDED,),
 )
 
 WEATHER = ValleyForecast(9.0, 26.0, 45.0, 300.0)
@@ -164,6 +171,11 @@ EDITS = (
     (course_shape.TakeHeightsAsFeet(), {"course"}),
     (course_shape.PinStation("ford", 12_500.0), {"course"}),
     (course_shape.ReadAgain(replace(LEG, reading=Reading("leg.gpx"))), {"course"}),
+    (recordings.AddRecordings((replace(RECORDED, key="new"),)), {"recordings"}),
+    (recordings.RemoveRecording("rec"), {"recordings", "reviews"}),
+    (recordings.MatchRecording("rec", "", True), {"recordings"}),
+    (recordings.RenameRecording("rec", "Along the dyke"), {"recordings"}),
+    (recordings.MarkFromRecording("rec", 4), {"block"}),
     (sections.CutSections(CutBy.DISTANCE, 10_000.0), {"course"}),
     (sections.CutSections(CutBy.STATIONS), {"course"}),
     (sections.CutSections(CutBy.CLIMBS, with_stations=False), {"course"}),

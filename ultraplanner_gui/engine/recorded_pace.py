@@ -75,6 +75,21 @@ def recorded_pace(recording: Recording) -> RecordedPace:
     )
 
 
+def standing_until(recording: Recording) -> tuple[FloatArray, FloatArray]:
+    """Return seconds from the first point and how much of them was stood until then, as the
+    corners of a line, each of shape (n,).
+    """
+    corners = [corner for stop in _stops(recording) for corner in stop]
+    lengths = [0.0, *(b - a for a, b in zip(corners[::2], corners[1::2], strict=True))]
+    stood = np.repeat(np.cumsum(lengths), 2)[1:-1] if corners else np.zeros(0)
+    last = float(recording.elapsed_s[-1] - recording.elapsed_s[0])
+    total = float(sum(lengths))
+    return (
+        np.array([0.0, *corners, max(last, corners[-1] if corners else 0.0)]),
+        np.concatenate(([0.0], stood, [total])),
+    )
+
+
 def _stops(recording: Recording) -> list[tuple[float, float]]:
     """Return start and end of every stop, seconds from the first point."""
     line = recording.line

@@ -12,8 +12,15 @@ from ultraplanner_gui.engine.profile import build_profile
 from ultraplanner_gui.exchange.course_heights import mended_heights
 from ultraplanner_gui.exchange.course_line import gaps_of, line_of
 from ultraplanner_gui.exchange.course_pieces import Pieces, chosen_pieces, keys_of, pieces_of
-from ultraplanner_gui.exchange.gpx_parse import GpxFile, Kind, cleaned, parse_gpx
+from ultraplanner_gui.exchange.gpx_parse import (
+    GpxFile,
+    Kind,
+    cleaned,
+    parse_gpx,
+    parse_gpx_bytes,
+)
 from ultraplanner_gui.exchange.recorded import check_is_run, timed_points
+from ultraplanner_gui.exchange.safe_read import read_bytes, shown_name
 from ultraplanner_gui.exchange.waypoints import SECTION_END, propose_stations
 from ultraplanner_gui.plan.course import Course, Line, Reading, RepairKind, sections_between
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
@@ -124,7 +131,14 @@ def read_recording(path: Path | str) -> Recording:
     Raises CourseError with a sentence for the user if there are no times, or none of a run.
     """
     path = Path(path)
-    gpx = parse_gpx(path, with_times=True)
+    return recording_in(read_bytes(path), shown_name(path), path)
+
+
+def recording_in(data: bytes, name: str, path: Path) -> Recording:
+    """Return the run recorded in *data*, the content of a GPX file called *name* that lay at
+    *path*; CourseError like `read_recording`.
+    """
+    gpx = parse_gpx_bytes(data, name, with_times=True)
     pieces = pieces_of(gpx)
     points, epoch_s, starts = timed_points(gpx, pieces)
     latitude, longitude = gpx.latitude_deg[points], gpx.longitude_deg[points]

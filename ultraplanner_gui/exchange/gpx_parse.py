@@ -98,8 +98,16 @@ def parse_gpx(
 
     *progress* is told now and then what share of it is read, and may raise to stop.
     """
-    data = read_bytes(path)
-    name = shown_name(path)
+    return parse_gpx_bytes(read_bytes(path), shown_name(path), with_times, progress)
+
+
+def parse_gpx_bytes(
+    data: bytes,
+    name: str,
+    with_times: bool = False,
+    progress: Callable[[float], None] | None = None,
+) -> GpxFile:
+    """Return what *data*, of the file called *name*, holds, as `parse_gpx` does."""
     reader = _Reader(name, with_times, progress)
     try:
         reader.parse(data)

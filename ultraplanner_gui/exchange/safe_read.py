@@ -28,15 +28,29 @@ def read_bytes(path: Path) -> bytes:
 
     Raises CourseError if it cannot be read, is empty or larger than 256 MB.
     """
+    return unpacked(read_as_it_is(path), shown_name(path))
+
+
+def read_as_it_is(path: Path) -> bytes:
+    """Return the bytes of the file, at most one more than the limit; CourseError if it cannot be
+    read.
+    """
     name = shown_name(path)
     try:
-        data = _bounded(path)
+        return _bounded(path)
     except OSError as error:
         raise _unreadable(name, error) from error
     except ValueError as error:  # a name with a NUL in it
         raise CourseError(
             QT_TRANSLATE_NOOP("Course", "{0} is not a name a file can have. Choose another."), name
         ) from error
+
+
+def unpacked(data: bytes, name: str) -> bytes:
+    """Return *data*, of the file called *name*, unpacked if it is gzip.
+
+    Raises CourseError if it is empty, damaged or larger than 256 MB.
+    """
     if data.startswith(GZIP_MAGIC):
         data = _unpacked(data, name)
     if len(data) > LARGEST_BYTES:

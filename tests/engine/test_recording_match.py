@@ -1,0 +1,122 @@
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+
+import numpy as np
+import pytest
+
+from tests.engine.made_recordings import run_of
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.engine.course_scale import places_of_points
+from ultraplanner_gui.engine.outlook import derive
+from ultraplanner_gui.engine.recording_match import all_matched, matched, on_course
+from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.course import Course, Line, sections_between
+from ultraplanner_gui.plan.recording import KeptRecording, Recording
+
+TODAY = date(2027, 4, 5)
+
+
+@pytest.fixture(scope="module")
+def project():
+    return demo_project(TODAY)
+
+
+def kept(project, day, distance_m, hour=9, key="k"):
+    zone = project.race.start.tzinfo
+    start = datetime(day.year, day.month, day.day, hour, tzinfo=zone)
+    return KeptRecording(key, "a.gpx", b"x", start=start, distance_m=distance_m)
+
+
+def past_run(project, kind=Kind.LONG):
+    return next(s for s in project.block.sessions if s.kind is kind and s.done is not None)
+
+
+def test_a_run_is_of_the_session_of_its_day(project):
+    session = past_run(project)
+    found = matched(kept(project, session.day, session.done.distance_m), project)
+    assert (found.session, found.is_race) == (session.key, False)
+
+
+def test_of_two_sessions_of_a_day_the_nearer_in_length_counts(project):
+    session = past_run(project)
+    other = replace(session, key="short", distance_m=6_000.0, done=None)
+    both = replace(project, block=project.block.with_new(other))
+    assert matched(kept(both, session.day, 6_500.0), both).session == "short"
+
+
+def test_a_run_after_midnight_may_be_of_the_evening_before(project):
+    session = past_run(project)
+    night = session.day + timedelta(days=1)
+    alone = replace(project, block=replace(project.block, sessions=(session,)))
+    assert matched(kept(alone, night, session.done.distance_m, hour=1), alone).session
+    assert not matched(kept(alone, night, session.done.distance_m, hour=9), alone).session
+
+
+def test_what_is_much_too_short_is_of_no_session(project):
+    session = past_run(project)
+    alone = replace(project, block=replace(project.block, sessions=(session,)))
+    assert not matched(kept(alone, session.day, 900.0), alone).session
+
+
+def test_two_recordings_never_share_a_session(project):
+    session = past_run(project)
+    two = [kept(project, session.day, 1.0 * session.done.distance_m, key=k) for k in "ab"]
+    alone = replace(project, block=replace(project.block, sessions=(session,)))
+    assert sorted(r.session for r in all_matched(two, alone)) == ["", session.key]
+
+
+def test_a_long_run_on_the_day_is_the_race(project):
+    start, length_m = project.race.start, project.course.length_m
+    found = matched(replace(kept(project, start.date(), 0.6 * length_m), start=start), project)
+    assert found.is_race
+    assert not matched(kept(project, start.date(), 3_000.0, start.hour), project).is_race
+
+
+def test_a_run_along_the_course_is_found_on_it(project):
+    outlook = derive(project, None, TODAY)
+    length_m = project.course.length_m
+    laid = on_course(project.course, run_of(outlook, 0.2 * length_m, 0.7 * length_m))
+    assert laid.from_m == pytest.approx(0.2 * length_m, abs=120.0)
+    assert laid.to_m == pytest.approx(0.7 * length_m, abs=120.0)
+    assert laid.off_share < 0.01
+
+
+def east_west(metres_east):
+    """A line on the equator, where a degree is 111.3 km either way."""
+    degrees = np.asarray(metres_east) / 111_319.5
+    return Line(np.zeros(len(degrees)), degrees, np.full(len(degrees), 100.0))
+
+
+def there_and_back():
+    line = east_west(np.r_[np.arange(0.0, 5_000.0, 25.0), np.arange(5_000.0, -1.0, -25.0)])
+    return Course(line, 10_000.0, (), sections_between(()))
+
+
+def test_there_and_back_keep_their_order():
+    course = there_and_back()
+    run = Recording(course.line, 8.0 * np.arange(len(course.line.latitude_deg)))
+    laid = on_course(course, run)
+    np.testing.assert_allclose(laid.place_m, places_of_points(course), atol=120.0)
+
+
+def test_laps_keep_their_order():
+    angle = np.linspace(0.0, 6.0 * np.pi, 900)
+    line = Line(0.01 * np.sin(angle), 0.01 * np.cos(angle), np.zeros(900))
+    course = Course(line, 1.0, (), sections_between(()))
+    course = replace(course, length_m=float(places_of_points(course)[-1]))
+    length_m = 3 * 2 * np.pi * 0.01 * 111_000.0
+    course = replace(course, length_m=length_m)
+    laid = on_course(course, Recording(line, 20.0 * np.arange(900)))
+    np.testing.assert_allclose(laid.place_m, places_of_points(course), atol=150.0)
+
+
+def test_off_the_line_the_place_waits():
+    course = there_and_back()
+    line = east_west(np.arange(0.0, 4_000.0, 25.0))
+    latitude = line.latitude_deg.copy()
+    latitude[60:100] = 0.004  # 440 m north
+    laid = on_course(course, Recording(replace(line, latitude_deg=latitude), 8.0 * np.arange(160)))
+    assert not laid.is_on[60:100].any()
+    assert np.ptp(laid.place_m[62:99]) == 0.0
+    assert laid.to_m == pytest.approx(3_975.0, abs=60.0)
+    assert laid.off_share > 0.2

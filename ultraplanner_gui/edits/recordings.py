@@ -1,0 +1,182 @@
+"""Recordings kept with the plan: added, matched, named, taken away; sessions marked from them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from typing import ClassVar
+
+from ultraplanner_gui.edits.block import check_session
+from ultraplanner_gui.plan.block import Done, Gut
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
+
+MOST_BYTES_IN_ALL = 200 * 1024 * 1024
+LONGEST_NAME = 200
+
+
+@dataclass(frozen=True, slots=True)
+class AddRecordings:
+    """The user added recordings; those that are there already are passed over."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add recordings")
+    recordings: tuple[KeptRecording, ...]
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        kept = {r.key: r for r in project.recordings}
+        for recording in self.recordings:
+            _check(recording, project)
+            kept.setdefault(recording.key, recording)
+        if len(kept) == len(project.recordings):
+            return project
+        if len(kept) > MOST_RECORDINGS or _bytes(kept.values()) > MOST_BYTES_IN_ALL:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit",
+                    "A project keeps up to {0} recordings and 200 MB of them; remove some first.",
+                ),
+                MOST_RECORDINGS,
+            )
+        return replace(project, recordings=_in_order(kept.values()))
+
+
+@dataclass(frozen=True, slots=True)
+class RemoveRecording:
+    """The user took a recording out, and with it what was said in looking back on it."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove a recording")
+    key: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        _find(project, self.key)
+        return replace(
+            project,
+            recordings=tuple(r for r in project.recordings if r.key != self.key),
+            reviews=tuple(r for r in project.reviews if r.recording != self.key),
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class MatchRecording:
+    """The user said which session a recording is of, empty for none, or that it is the race."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Match a recording")
+    key: str
+    session: str
+    is_race: bool = False
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        recording = _find(project, self.key)
+        if self.session:
+            project.block.session(self.session)
+        return _with(
+            project, recording, replace(recording, session=self.session, is_race=self.is_race)
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class RenameRecording:
+    """The user called a recording something else."""
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Name a recording")
+    key: str
+    name: str
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        if len(self.name) > LONGEST_NAME:
+            raise PlanError(
+                QT_TRANSLATE_NOOP("Edit", "A name has up to {0} letters; shorten it."), LONGEST_NAME
+            )
+        recording = _find(project, self.key)
+        return _with(project, recording, replace(recording, name=self.name))
+
+
+@dataclass(frozen=True, slots=True)
+class MarkFromRecording:
+    """The user marked the session of a recording done with what was recorded.
+
+    Effort, stomach and food are the user's: no device knows them.
+    """
+
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark done from a recording")
+    key: str
+    effort: int
+    gut: Gut | None = None
+    carb_g: float = 0.0
+    gesture: int = 0
+
+    def apply(self, project: Project) -> Project:
+        recording = _find(project, self.key)
+        if not recording.session:
+            raise PlanError(
+                QT_TRANSLATE_NOOP(
+                    "Edit", "This recording is of no session yet; choose one in its table."
+                )
+            )
+        session = project.block.session(recording.session)
+        before = session.done
+        done = Done(
+            distance_m=recording.distance_m,
+            duration_s=recording.moving_s,
+            climb_m=recording.climb_m,
+            drop_m=recording.drop_m,
+            effort=self.effort,
+            carb_g=self.carb_g,
+            gut=self.gut,
+            note=before.note if before is not None else "",
+            foods=before.foods if before is not None else (),
+        )
+        marked = replace(session, done=done, missed=False)
+        check_session(marked)
+        if marked == session:
+            return project
+        return replace(project, block=project.block.with_session(marked))
+
+
+def _find(project: Project, key: str) -> KeptRecording:
+    for recording in project.recordings:
+        if recording.key == key:
+            return recording
+    raise PlanError(QT_TRANSLATE_NOOP("Edit", "That recording is no longer in the plan."))
+
+
+def _with(project: Project, before: KeptRecording, after: KeptRecording) -> Project:
+    if after == before:
+        return project
+    return replace(
+        project, recordings=tuple(after if r is before else r for r in project.recordings)
+    )
+
+
+def _check(recording: KeptRecording, project: Project) -> None:
+    if not 0 < len(recording.packed) <= MOST_PACKED_BYTES:
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "{0} is too large to be kept."), recording.file[:60]
+        )
+    figures = (recording.distance_m, recording.elapsed_s, recording.moving_s)
+    if not all(0.0 <= f < 1e9 for f in (*figures, recording.climb_m, recording.drop_m)):
+        raise PlanError(
+            QT_TRANSLATE_NOOP("Edit", "{0} has figures no run can have."), recording.file[:60]
+        )
+    if recording.session:
+        project.block.session(recording.session)
+
+
+def _bytes(recordings: Iterable[KeptRecording]) -> int:
+    return sum(len(r.packed) for r in recordings)
+
+
+def _in_order(recordings: Iterable[KeptRecording]) -> tuple[KeptRecording, ...]:
+    """Return *recordings* by their start, those without one first."""
+
+    def began(recording: KeptRecording) -> tuple[float, str]:
+        start = recording.start
+        return (-math.inf if start is None else start.timestamp()), recording.key
+
+    return tuple(sorted(recordings, key=began))

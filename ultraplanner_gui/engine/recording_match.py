@@ -1,0 +1,186 @@
+"""Which session a recording is of, whether it is the race, and how much of the course it is."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+import numpy as np
+
+from ultraplanner_gui.engine.course_scale import places_of_points
+from ultraplanner_gui.engine.profile import line_distance
+from ultraplanner_gui.plan.block import Kind, Session
+from ultraplanner_gui.plan.course import Course, FloatArray, Line
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.recording import KeptRecording, Recording
+from ultraplanner_gui.science.geodesy import local_plane
+
+#: A run begun before this hour may belong to the day before (own rule).
+NIGHT_ENDS_H = 4
+#: A recording of less or more than so much of a session is none of it (own rule).
+LEAST_SHARE, MOST_SHARE = 0.4, 2.5
+#: A run no further than this from the line is on the course (own rule: GPS and two sides of a
+#: valley road); it is the race if it covers so much of the course.
+OFF_LINE_M = 80.0
+RACE_SHARE = 0.2
+_STEP_M = 50.0
+#: How far along the course one looks for the next place, so that laps and crossings keep order.
+_AHEAD_M = 1_500.0
+#: A metre along the course more or less than was run counts as so much beside the line.
+_SURPRISE = 0.2
+
+
+def local_day(recording: KeptRecording, project: Project) -> date | None:
+    """Return the day *recording* began on where the race is, None without a time."""
+    if recording.start is None:
+        return None
+    return recording.start.astimezone(project.race.start.tzinfo).date()
+
+
+def matched(recording: KeptRecording, project: Project, taken: Iterable[str] = ()) -> KeptRecording:
+    """Return *recording* with the session it is of, or as the race, as far as its date tells.
+
+    Of several sessions of a day the one of the nearest distance counts; *taken* are keys of
+    sessions that have a recording already.
+    """
+    day = local_day(recording, project)
+    if day is None:
+        return recording
+    if _is_race(recording, project):
+        races = [s.key for s in project.block.sessions if s.kind is Kind.RACE]
+        return replace(recording, is_race=True, session=races[0] if races else "")
+    found = _nearest(recording, project.block.sessions, _days(recording, project, day), set(taken))
+    return recording if found is None else replace(recording, session=found.key)
+
+
+def all_matched(recordings: Sequence[KeptRecording], project: Project) -> tuple[KeptRecording, ...]:
+    """Return *recordings* matched one after another, the longest first, so that none shares."""
+    taken = {r.session for r in project.recordings if r.session}
+    found: dict[str, KeptRecording] = {}
+    for recording in sorted(recordings, key=lambda r: -r.distance_m):
+        one = matched(recording, project, taken)
+        found[one.key] = one
+        if one.session:
+            taken.add(one.session)
+    return tuple(found[r.key] for r in recordings)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class OnCourse:
+    """A recording laid on a course: the place of each of its points and whether it is on the line.
+
+    `place_m` of shape (n,) never falls, metres from the start as the course counts them; `share`
+    is how much of the course was run, `off_share` how much of the run was off it.
+    """
+
+    place_m: FloatArray
+    is_on: np.typing.NDArray[np.bool_]
+    from_m: float
+    to_m: float
+    share: float
+    off_share: float
+
+
+def on_course(course: Course, recording: Recording) -> OnCourse:
+    """Lay *recording* on *course*.
+
+    Each point takes the nearest place of the line ahead of the one before, so that laps and ways
+    there and back keep their order; where the run leaves the line its place waits.
+    """
+    along, grid, run = _on_one_plane(course, recording.line)
+    run_m = line_distance(recording.line)
+    place, is_on = np.empty(len(run_m)), np.zeros(len(run_m), dtype=bool)
+    now, last_on = _first_place(run[:, 0], grid), 0
+    for i in range(len(run_m)):
+        since_m = run_m[i] - run_m[last_on]
+        # away from the line one may have skipped as much of it as one has run, and more
+        part = slice(now, now + 1 + round((_AHEAD_M + 2.0 * since_m) / _STEP_M))
+        apart = np.hypot(grid[0, part] - run[0, i], grid[1, part] - run[1, i])
+        near = np.flatnonzero(apart <= OFF_LINE_M)
+        if len(near):
+            # of two arms of a bend the one where the way run leads
+            surprise = np.abs(along[part][near] - along[now] - since_m)
+            now += int(near[np.argmin(apart[near] + _SURPRISE * surprise)])
+            is_on[i], last_on = True, i
+            place[i] = along[now] + _beside(run[:, i], grid[:, max(0, now - 1) : now + 2], now > 0)
+        else:
+            place[i] = place[i - 1] if i else along[now]
+    steps = np.diff(run_m)
+    off = float(steps[~is_on[1:]].sum() / steps.sum()) if steps.sum() > 0.0 else 0.0
+    on = np.flatnonzero(is_on)
+    from_m, to_m = (float(place[on[0]]), float(place[on[-1]])) if len(on) else (0.0, 0.0)
+    return OnCourse(place, is_on, from_m, to_m, (to_m - from_m) / course.length_m, off)
+
+
+def _on_one_plane(course: Course, line: Line) -> tuple[FloatArray, FloatArray, FloatArray]:
+    """Return places every 50 m of the course, and those and the points of *line* in metres east
+    and north, each of shape (2, n).
+    """
+    along = places_of_points(course)
+    grid = np.linspace(0.0, course.length_m, max(2, round(course.length_m / _STEP_M) + 1))
+    latitude = np.interp(grid, along, course.line.latitude_deg)
+    longitude = np.interp(grid, along, course.line.longitude_deg)
+    both = local_plane(
+        np.concatenate((latitude, line.latitude_deg)),
+        np.concatenate((longitude, line.longitude_deg)),
+    )
+    plane = np.vstack(both)
+    return grid, plane[:, : len(grid)], plane[:, len(grid) :]
+
+
+def _first_place(start: FloatArray, grid: FloatArray) -> int:
+    """Return where on the grid the run begins: the first of the places nearest to its start."""
+    apart = np.hypot(grid[0] - start[0], grid[1] - start[1])
+    near = np.flatnonzero(apart <= max(OFF_LINE_M, float(apart.min()) + _STEP_M))
+    return int(near[0])
+
+
+def _beside(point: FloatArray, grid: FloatArray, has_before: bool) -> float:
+    """Return how far along the line *point* lies from the middle place, or the first, of *grid*."""
+    middle = grid[:, 1] if has_before else grid[:, 0]
+    best, at_m = np.inf, 0.0
+    for sign, end in ((-1.0, grid[:, 0]), (1.0, grid[:, -1])):
+        way = end - middle
+        length = float(np.hypot(*way))
+        if length > 0.0:
+            share = float(np.clip((point - middle) @ way / length**2, 0.0, 1.0))
+            apart = float(np.hypot(*(point - middle - share * way)))
+            if apart < best:
+                best, at_m = apart, sign * share * min(length, _STEP_M)
+    return at_m
+
+
+def _is_race(recording: KeptRecording, project: Project) -> bool:
+    start, race = recording.start, project.race
+    if start is None or project.course is None:
+        return False
+    early, late = race.start - timedelta(hours=3), race.clock(max(race.goal_s, race.limit_s or 0.0))
+    is_long = recording.distance_m >= RACE_SHARE * project.course.length_m
+    return early <= start <= late and is_long
+
+
+def _days(recording: KeptRecording, project: Project, day: date) -> tuple[date, ...]:
+    start = recording.start
+    hour = start.astimezone(project.race.start.tzinfo).hour if start is not None else 12
+    return (day, day - timedelta(days=1)) if hour < NIGHT_ENDS_H else (day,)
+
+
+def _nearest(
+    recording: KeptRecording, sessions: Iterable[Session], days: Sequence[date], taken: set[str]
+) -> Session | None:
+    free = [s for s in sessions if s.day in days and s.key not in taken and _fits(s, recording)]
+    return min(free, key=lambda s: abs(_planned_m(s) - recording.distance_m), default=None)
+
+
+def _fits(session: Session, recording: KeptRecording) -> bool:
+    if not session.kind.is_run or session.kind is Kind.RACE or session.missed:
+        return False
+    planned_m = _planned_m(session)
+    if planned_m <= 0.0:
+        return True
+    return LEAST_SHARE <= recording.distance_m / planned_m <= MOST_SHARE
+
+
+def _planned_m(session: Session) -> float:
+    return session.done.distance_m if session.done is not None else session.distance_m
