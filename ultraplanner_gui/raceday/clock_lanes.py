@@ -285,18 +285,21 @@ class FootLane(RaceLane):
             return self._clock_marks(body, room)
         words, axis = self.words(), self.axis
         per_unit = words.unit_m
+        # As close as there is room outside the pleats, and none inside them.
+        room = max(2, round(room * (axis.high - axis.low) / max(axis.open_in_view(), 1.0)))
         ticks = nice_ticks(axis.low / per_unit, axis.high / per_unit, room)
         step = ticks[1] - ticks[0] if len(ticks) > 1 else 1.0
         decimals = 0 if step > 0.99 else 1 if step > 0.099 else 2
         return [
             (self.x_of(t * per_unit, body), words.distance_bare(t * per_unit, decimals))
             for t in ticks
+            if not axis.in_fold(t * per_unit)
         ]
 
     def _clock_marks(self, body: QRectF, room: int) -> list[tuple[float, str]]:
         """Return marks at round times of the clock, the weekday only where it changes."""
         words, axis, race = self.words(), self.axis, self.shown.project.race
-        rough_min = (axis.high - axis.low) / 60.0 / room
+        rough_min = axis.open_in_view() / 60.0 / room
         step_min = next((m for m in ROUND_MINUTES if m >= rough_min), ROUND_MINUTES[-1])
         start = race.clock(axis.low)
         # By steps of at most an hour, because over a change of clocks even hours are not evenly
@@ -308,7 +311,8 @@ class FootLane(RaceLane):
         said: date | None = None
         while at_s <= axis.high + 1.0:
             clock = race.clock(at_s)
-            if (clock.hour * 60 + clock.minute) % step_min == 0:
+            is_round = (clock.hour * 60 + clock.minute) % step_min == 0
+            if is_round and not axis.in_fold(at_s):
                 text = words.clock(clock, weekday=clock.date() != said)
                 marks.append((self.x_of_time(at_s, body), text))
                 said = clock.date()

@@ -125,7 +125,7 @@ class ProfileLane(RaceLane):
         axis = self.axis
         target = self.shown.target if axis.measure == "clock" else None
         size = (round(body.width()), round(body.height()))
-        look = (size, self.devicePixelRatioF(), theme().colours, axis.measure)
+        look = (size, self.devicePixelRatioF(), theme().colours, axis.measure, axis.folds)
         return _Kept(profile, look, target, axis.low, axis.high)
 
     def _paint_stretched(self, painter: QPainter, body: QRectF, wanted: _Kept) -> bool:
@@ -137,7 +137,9 @@ class ProfileLane(RaceLane):
         is_trial = self.document.shown is not self.document.before
         if picture is None or kept is None or not is_trial or wanted.target is None:
             return False
-        if kept.target is None or (kept.profile, kept.look) != (wanted.profile, wanted.look):
+        if self.axis.folds or kept.target is None:
+            return False
+        if (kept.profile, kept.look) != (wanted.profile, wanted.look):
             return False
         knots_m, width = self._knots_m(), body.width()
         old = kept.x_of(_times(kept.target, knots_m), width)

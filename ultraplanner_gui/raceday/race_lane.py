@@ -185,8 +185,7 @@ class RaceLane(Lane):
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
             self._zoom(turns, (event.position().x() - body.left()) / body.width())
         else:
-            shift = -turns * PAN_STEP * (axis.high - axis.low)
-            axis.view(axis.low + shift, axis.high + shift)
+            axis.pan(-turns * PAN_STEP, body.width())
         event.accept()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -202,12 +201,12 @@ class RaceLane(Lane):
 
     def _share_of_choice(self) -> float:
         at_m, body = self.place_of_choice(), self.body()
-        x = self.axis.x_of_distance(at_m, 1.0) if at_m is not None and body.width() else 0.5
+        if at_m is None:
+            return 0.5
+        x = self.axis.x_of_distance(at_m, body.width()) / body.width()
         return x if 0.0 <= x <= 1.0 else 0.5
 
     def _zoom(self, turns: float, share: float) -> None:
         """Zoom by *turns* of the wheel about the point at *share* of the view."""
-        share, span = min(max(share, 0.0), 1.0), self.axis.high - self.axis.low
-        wide = span * ZOOM_STEP**-turns
-        low = self.axis.low + share * (span - wide)
-        self.axis.view(low, low + wide)
+        wide = self.body().width()
+        self.axis.zoom(ZOOM_STEP**turns, min(max(share, 0.0), 1.0) * wide, wide)

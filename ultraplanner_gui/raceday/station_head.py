@@ -104,7 +104,8 @@ class StationHead(RaceLane):
             return 1
         # Layouts ask a hundred times while the window opens.
         axis, look = self.axis, theme()
-        ground = (width, look.px(1.0), axis.measure, axis.share_of_race(1.0), self.words())
+        at_one = axis.share_of_race(1.0, width)
+        ground = (width, look.px(1.0), axis.measure, at_one, axis.folds, self.words())
         if self._crowd[0] is not self.shown or self._crowd[1] != ground:
             self._crowd = (self.shown, ground, self._rows_anew(width))
         return self._crowd[2]
@@ -112,8 +113,10 @@ class StationHead(RaceLane):
     def _rows_anew(self, width: float) -> int:
         left, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
 
+        wide = max(1.0, width - left - right)
+
         def x_of(at_m: float) -> float:
-            return left + self.axis.share_of_race(at_m) * max(1.0, width - left - right)
+            return left + self.axis.share_of_race(at_m, wide) * wide
 
         return 2 if _is_crowded(self._labels(x_of)) else 1
 
