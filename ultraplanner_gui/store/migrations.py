@@ -107,7 +107,7 @@ def bring_up(
     Everything happens on a copy, which *check* must be able to read; StoreError leaves the
     original as it was.
     """
-    steps = _way(path, version, migrations)
+    steps = steps_from(path.name, version, migrations)
     original = _free_name(path, version)
     part = part_beside(path)
     try:
@@ -155,13 +155,14 @@ def _stepped(
     return bodies, result
 
 
-def _way(path: Path, version: int, migrations: Mapping[int, Migration]) -> list[Step]:
+def steps_from(name: str, version: int, migrations: Mapping[int, Migration]) -> list[Step]:
+    """Return what leads from *version* to this one; StoreError, about *name*, if nothing does."""
     steps = []
     while version < VERSION:
         migration = migrations.get(version)
         if migration is None:
             raise StoreError(
-                QT_TRANSLATE_NOOP("Store", "{0} has a version this program never wrote."), path.name
+                QT_TRANSLATE_NOOP("Store", "{0} has a version this program never wrote."), name
             )
         steps.append(migration.step)
         version = migration.to_version
