@@ -20,6 +20,7 @@ from ultraplanner_gui.edits import (
     project,
     race,
     recordings,
+    review,
     sections,
     surfaces,
     template,
@@ -66,6 +67,7 @@ from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.review import Lesson, PinnedTo, Review, Taken
 from ultraplanner_gui.plan.runner import Health, Runner
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
@@ -144,6 +146,7 @@ PROJECT = Project(
     fuel=FUEL,
     candidates=(OTHER,),
     recordings=(RECORDED,),
+    lessons=(Lesson("lesson", "Walk the first climb"),),
 )
 
 WEATHER = ValleyForecast(9.0, 26.0, 45.0, 300.0)
@@ -175,7 +178,10 @@ EDITS = (
     (recordings.RemoveRecording("rec"), {"recordings", "reviews"}),
     (recordings.MatchRecording("rec", "", True), {"recordings"}),
     (recordings.RenameRecording("rec", "Along the dyke"), {"recordings"}),
-    (recordings.MarkFromRecording("rec", 4), {"block"}),
+    (review.ChangeReview(Review("rec", note="Cold.", taken=(Taken(3_600.0, "gel"),))), {"reviews"}),
+    (review.NewLesson("Eat early", PinnedTo.HOUR, 7_200.0), {"lessons"}),
+    (review.ChangeLesson("lesson", answer="Two gels."), {"lessons"}),
+    (review.RemoveLesson("lesson"), {"lessons"}),
     (sections.CutSections(CutBy.DISTANCE, 10_000.0), {"course"}),
     (sections.CutSections(CutBy.STATIONS), {"course"}),
     (sections.CutSections(CutBy.CLIMBS, with_stations=False), {"course"}),

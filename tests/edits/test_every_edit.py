@@ -124,7 +124,7 @@ SWAPS = {"SwapSessions", "SwapWeeks"}
 BY_SO_MUCH = {"MoveSessions"}
 GONE = {
     *("RemoveSession", "RemoveSessions", "RemoveItem", "RemoveStation", "RemoveFood"),
-    *("RemoveGround", "RemoveCandidate", "RemoveRecording"),
+    *("RemoveGround", "RemoveCandidate", "RemoveRecording", "RemoveLesson"),
 }
 
 

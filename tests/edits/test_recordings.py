@@ -6,12 +6,10 @@ import pytest
 from tests.edits.made import PROJECT
 from ultraplanner_gui.edits.recordings import (
     AddRecordings,
-    MarkFromRecording,
     MatchRecording,
     RemoveRecording,
     RenameRecording,
 )
-from ultraplanner_gui.plan.block import Gut
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, KeptRecording
 from ultraplanner_gui.plan.review import Review
@@ -45,20 +43,6 @@ def test_what_was_said_of_a_recording_goes_with_it():
     assert RemoveRecording("k1").apply(looked_back).reviews == ()
 
 
-def test_a_session_is_marked_with_what_was_recorded():
-    marked = MarkFromRecording("k1", 4, Gut.FINE, 30.0).apply(KEPT)
-    done = marked.block.session("easy").done
-    assert (done.distance_m, done.duration_s, done.effort) == (12_000.0, 3_900.0, 4)
-    assert (done.gut, done.carb_g) == (Gut.FINE, 30.0)
-    assert MarkFromRecording("k1", 4, Gut.FINE, 30.0).apply(marked) is marked
-
-
-def test_a_recording_of_no_session_marks_none():
-    loose = MatchRecording("k1", "").apply(KEPT)
-    with pytest.raises(PlanError, match="of no session"):
-        MarkFromRecording("k1", 4).apply(loose)
-
-
 @pytest.mark.parametrize(
     "edit",
     [
@@ -68,7 +52,6 @@ def test_a_recording_of_no_session_marks_none():
         AddRecordings((replace(RUN, key="k2", packed=b"x" * (MOST_PACKED_BYTES + 1)),)),
         AddRecordings((replace(RUN, key="k2", packed=b""),)),
         AddRecordings((replace(RUN, key="k2", distance_m=float("nan")),)),
-        MarkFromRecording("k1", 40),
     ],
     ids=lambda edit: type(edit).__name__,
 )

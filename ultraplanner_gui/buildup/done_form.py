@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 
 from PySide6.QtCore import Signal, Slot
@@ -11,6 +12,7 @@ from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.session_fields import WAS_DONE, WAS_MISSED, DoneBox
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import MarkDone, MarkMissed
+from ultraplanner_gui.plan.block import Done
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -21,12 +23,17 @@ WIDTH_PX = 380.0
 
 
 class DoneForm(QDialog):
-    """The record of one session; `kept` says that it was kept."""
+    """The record of one session, *recorded* or as it was; `kept` says that it was kept."""
 
     kept = Signal()
 
     def __init__(
-        self, document: Document, key: str, words: Words, parent: QWidget | None = None
+        self,
+        document: Document,
+        key: str,
+        words: Words,
+        parent: QWidget | None = None,
+        recorded: Done | None = None,
     ) -> None:
         super().__init__(parent)
         self._document, self._key, self._words = document, key, words
@@ -37,8 +44,9 @@ class DoneForm(QDialog):
         planned = QLabel(self.tr("Planned: {0}").format(kinds.sentence(session, words)), self)
         planned.setWordWrap(True)
         dress(planned, Pt.LABEL, theme().colours.soft)
-        self.box = DoneBox(session, words, self)
-        if session.done is None:
+        shown = session if recorded is None else replace(session, done=recorded, missed=False)
+        self.box = DoneBox(shown, words, self)
+        if shown.done is None:
             self.box.state.setCurrentIndex(WAS_DONE)
         self.refusal = QLabel("", self)
         self.refusal.setWordWrap(True)

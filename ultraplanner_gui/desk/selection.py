@@ -10,6 +10,7 @@ from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.course import AidStation, Section
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.recording import KeptRecording
 
 
 class Selection(QObject):
@@ -28,7 +29,7 @@ class Selection(QObject):
 
     @property
     def kind(self) -> str:
-        """What it is: "session", "week", "section", "station", "item", or "" for nothing."""
+        """What it is: "session", "week", "section", "station", "item", "recording", or ""."""
         return self._kind
 
     @property
@@ -68,9 +69,10 @@ class Selection(QObject):
     def forget_missing(self, project: Project) -> None:
         """Select no longer what *project* does not have."""
         course = project.course
-        there: dict[str, Iterable[Session | Section | AidStation | FuelItem]] = {
+        there: dict[str, Iterable[Session | Section | AidStation | FuelItem | KeptRecording]] = {
             "session": project.block.sessions,
             "item": project.fuel.items,
+            "recording": project.recordings,
             "section": course.sections if course is not None else (),
             "station": course.stations if course is not None else (),
         }

@@ -1,4 +1,4 @@
-"""Recordings kept with the plan: added, matched, named, taken away; sessions marked from them."""
+"""Recordings kept with the plan: added, matched, named, taken away."""
 
 from __future__ import annotations
 
@@ -7,8 +7,6 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import ClassVar
 
-from ultraplanner_gui.edits.block import check_session
-from ultraplanner_gui.plan.block import Done, Gut
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
@@ -95,48 +93,6 @@ class RenameRecording:
             )
         recording = _find(project, self.key)
         return _with(project, recording, replace(recording, name=self.name))
-
-
-@dataclass(frozen=True, slots=True)
-class MarkFromRecording:
-    """The user marked the session of a recording done with what was recorded.
-
-    Effort, stomach and food are the user's: no device knows them.
-    """
-
-    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark done from a recording")
-    key: str
-    effort: int
-    gut: Gut | None = None
-    carb_g: float = 0.0
-    gesture: int = 0
-
-    def apply(self, project: Project) -> Project:
-        recording = _find(project, self.key)
-        if not recording.session:
-            raise PlanError(
-                QT_TRANSLATE_NOOP(
-                    "Edit", "This recording is of no session yet; choose one in its table."
-                )
-            )
-        session = project.block.session(recording.session)
-        before = session.done
-        done = Done(
-            distance_m=recording.distance_m,
-            duration_s=recording.moving_s,
-            climb_m=recording.climb_m,
-            drop_m=recording.drop_m,
-            effort=self.effort,
-            carb_g=self.carb_g,
-            gut=self.gut,
-            note=before.note if before is not None else "",
-            foods=before.foods if before is not None else (),
-        )
-        marked = replace(session, done=done, missed=False)
-        check_session(marked)
-        if marked == session:
-            return project
-        return replace(project, block=project.block.with_session(marked))
 
 
 def _find(project: Project, key: str) -> KeptRecording:
