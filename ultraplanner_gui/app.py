@@ -7,12 +7,14 @@ import gc
 import os
 import sys
 from collections.abc import Sequence
-from datetime import date
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from ultraplanner_gui import __version__
-from ultraplanner_gui.plan.message import PlanError
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QApplication
 
 SETTLED_MS = 1000
 
@@ -20,53 +22,59 @@ SETTLED_MS = 1000
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the program; return its exit code: 0, or 2 with one sentence on what is wrong."""
     options = _options(sys.argv[1:] if arguments is None else arguments)
-    if options.cards is not None:
-        return _write_cards(options.cards, options.file, options.demo)
-    return _run_window(options.file, options.demo)
+    if options.self_test:
+        from ultraplanner_gui.self_test import self_test
+
+        return self_test()
+    if options.cards is None and options.restore is None and not options.dump:
+        return _run_window(options.file, options.demo)
+    from ultraplanner_gui import commands
+
+    if options.dump:
+        return commands.dump(options.file)
+    if options.restore is not None:
+        return commands.restore(options.restore, options.file)
+    return commands.cards(options.cards, options.file, options.demo)
 
 
 def _options(arguments: Sequence[str]) -> argparse.Namespace:
     parser = argparse.ArgumentParser(
         prog="ultraplanner-gui",
         description="Plan an ultramarathon: training block, section targets, fuel, cards.",
+        epilog="Without an option the window opens, with FILE in it if one is named.",
     )
     parser.add_argument(
-        "file", nargs="?", type=Path, help="a project (.ultraplan) or a course (.gpx)"
+        "file",
+        nargs="?",
+        type=Path,
+        metavar="FILE",
+        help="a project (.ultraplan) or a course (.gpx); with --cards also a folder of projects",
     )
-    parser.add_argument("--demo", action="store_true", help="open the demo project")
-    parser.add_argument(
-        "--cards", type=Path, metavar="OUT.pdf", help="write all cards without a window"
+    deeds = parser.add_mutually_exclusive_group()
+    parser.add_argument("--demo", action="store_true", help="take the demo project")
+    deeds.add_argument(
+        "--cards",
+        type=Path,
+        metavar="OUT",
+        help="write all cards of FILE to the PDF OUT, without a window; "
+        "if FILE is a folder, a PDF of each project in it into the folder OUT",
+    )
+    deeds.add_argument(
+        "--dump", action="store_true", help="print the project FILE as lines of JSON"
+    )
+    deeds.add_argument(
+        "--restore",
+        type=Path,
+        metavar="LINES",
+        help="make the new project FILE out of the lines of JSON in LINES (- for standard input)",
+    )
+    deeds.add_argument(
+        "--self-test",
+        action="store_true",
+        help="see whether this installation works, in a folder that is thrown away",
     )
     parser.add_argument("--version", action="version", version=f"Ultraplanner {__version__}")
     return parser.parse_args(arguments)
-
-
-def _write_cards(target: Path, file: Path | None, demo: bool) -> int:
-    os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-    from PySide6.QtGui import QGuiApplication
-
-    from ultraplanner_gui.cards.pdf import write_cards
-    from ultraplanner_gui.desk.demo import demo_project
-    from ultraplanner_gui.desk.settings import Settings
-    from ultraplanner_gui.engine.outlook import derive
-    from ultraplanner_gui.store.project_file import read_project
-    from ultraplanner_gui.widgets.theme import register_fonts
-
-    if file is None and not demo:
-        print("Name a project file (.ultraplan) to print, or --demo.", file=sys.stderr)
-        return 2
-    app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
-    words = Settings().words()
-    try:
-        register_fonts()
-        project = demo_project(date.today()) if file is None else read_project(file)
-        write_cards(derive(project), words, target)
-    except PlanError as error:
-        print(words.say(error.message), file=sys.stderr)
-        return 2
-    finally:
-        del app
-    return 0
 
 
 def _run_window(file: Path | None, demo: bool) -> int:
@@ -108,8 +116,22 @@ def _run_window(file: Path | None, demo: bool) -> int:
         QTimer.singleShot(0, window.deeds.demo)
     elif file is not None:
         QTimer.singleShot(0, partial(window.deeds.open_any, file))
+    QTimer.singleShot(0, partial(_give_icon, app))
     QTimer.singleShot(SETTLED_MS, _collect_again)
+    if sys.platform == "darwin":
+        from ultraplanner_gui.window.handed_over import HandedOver
+
+        app.installEventFilter(HandedOver(window.deeds.open_any, app))
     return app.exec()
+
+
+def _give_icon(app: QApplication) -> None:
+    """Give every window its icon, once the first one stands: drawing it takes some ms."""
+    from PySide6.QtGui import QIcon
+
+    from ultraplanner_gui.desk import resources
+
+    app.setWindowIcon(QIcon(str(resources.path("icons/ultraplanner.svg"))))
 
 
 def _collect_again() -> None:
