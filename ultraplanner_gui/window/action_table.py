@@ -13,6 +13,7 @@ from ultraplanner_gui.window.action_row import (
     Standard,
 )
 from ultraplanner_gui.window.action_rows_export import EXPORT
+from ultraplanner_gui.window.action_rows_recordings import RECORDINGS
 from ultraplanner_gui.window.action_rows_training import TRAINING
 
 MENUS = (
@@ -22,6 +23,7 @@ MENUS = (
     ("race", QT_TRANSLATE_NOOP("Actions", "&Race day")),
     ("course", QT_TRANSLATE_NOOP("Actions", "&Course")),
     ("fuel", QT_TRANSLATE_NOOP("Actions", "F&uel")),
+    ("recordings", QT_TRANSLATE_NOOP("Actions", "Rec&ordings")),
     ("view", QT_TRANSLATE_NOOP("Actions", "&View")),
     ("help", QT_TRANSLATE_NOOP("Actions", "&Help")),
 )
@@ -363,6 +365,7 @@ TABLE: tuple[ActionRow, ...] = (
         "fuel",
         QT_TRANSLATE_NOOP("Actions", "What your &gut has tolerated…"),
     ),
+    *RECORDINGS,
     ActionRow(
         "sheet", "view", QT_TRANSLATE_NOOP("Actions", "&Sheet"), "Ctrl+1", WITH_PROJECT, True
     ),
@@ -461,5 +464,6 @@ GROUPS = frozenset(
         *("free_target", "shape_form", "both_storeys", "by_distance", "theme_system"),
         *("place_fuel", "add_item", "keep_clock", "fuel_cautions", "practice_food"),
         *("text_larger", "units_metric", "shortcuts", "red_flags"),
+        *("look_at_recording", "look_back"),
     )
 )

@@ -36,11 +36,34 @@ class Ask(QObject):
     def which_recordings(self, folder: Path, taken: PathsTaken) -> None:
         """Ask for one recorded run or several."""
         kinds = self.tr("GPX recordings (*.gpx *.gpx.gz);;All files (*)")
-        dialog = QFileDialog(self._window, self.tr("Fit from recorded runs"), str(folder), kinds)
+        dialog = QFileDialog(self._window, self.tr("Choose recordings"), str(folder), kinds)
         dialog.setFileMode(QFileDialog.FileMode.ExistingFiles)
         dialog.filesSelected.connect(lambda names: taken(tuple(map(Path, names))))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
+
+    def which_folder(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for a folder with recordings in it, or in folders in it."""
+        dialog = QFileDialog(self._window, self.tr("A folder of recordings"), str(folder))
+        dialog.setFileMode(QFileDialog.FileMode.Directory)
+        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
+        self._open(dialog, taken)
+
+    def choose(
+        self, title: str, sentence: str, ways: Sequence[tuple[str, Callable[[], None]]]
+    ) -> None:
+        """Ask which of several *ways* to go, each a button with what it does, or none."""
+        box = QMessageBox(
+            QMessageBox.Icon.NoIcon,
+            title,
+            sentence,
+            QMessageBox.StandardButton.Cancel,
+            self._window,
+        )
+        for text, do in ways:
+            button = box.addButton(text, QMessageBox.ButtonRole.ActionRole)
+            button.clicked.connect(do)
+        box.open()
 
     def which_project(self, folder: Path, taken: PathTaken) -> None:
         """Ask for a project file."""

@@ -42,6 +42,7 @@ from ultraplanner_gui.window.export_deeds import ExportDeeds
 from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.program_deeds import ProgramDeeds
+from ultraplanner_gui.window.recording_deeds import ENDINGS, RecordingDeeds, has_times
 from ultraplanner_gui.window.template_deeds import TemplateDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
@@ -64,6 +65,7 @@ class Deeds(
     TrustDeeds,
     ExportDeeds,
     ProgramDeeds,
+    RecordingDeeds,
     TemplateDeeds,
 ):
     """The slots behind the actions of one window."""
@@ -97,6 +99,19 @@ class Deeds(
             self.open_project_file(path)
         else:
             self._read_course(path, self._propose)
+
+    def take_dropped(self, paths: tuple[Path, ...]) -> None:
+        """Take files dropped on the window: recordings into an open plan, else as they open."""
+        runs = tuple(p for p in paths if p.name.lower().endswith(ENDINGS) and has_times(p))
+        if self._window.document is not None and len(runs) > 1:
+            self.keep_recordings(runs)
+        elif self._window.document is not None and runs == paths:
+            self.ask_what_dropped(runs[0])
+        else:
+            self.open_any(paths[0])
+
+    def _open_course_file(self, path: Path) -> None:
+        self._read_course(path, self._propose)
 
     @Slot()
     def demo(self) -> None:

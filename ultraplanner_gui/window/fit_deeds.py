@@ -11,6 +11,7 @@ from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.window.job_deeds import JobDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
 
@@ -36,7 +37,19 @@ class FitDeeds(JobDeeds, PaceDeeds):
         form.open()
 
     def _pick_runs(self, taken: Callable[[ReadRuns], None]) -> None:
-        self._which_recordings(partial(self.read_runs_from, taken))
+        files = partial(self._which_recordings, partial(self.read_runs_from, taken))
+        self._which_runs(self.tr("&Add"), partial(self._take_kept_runs, taken), files)
+
+    def _take_kept_runs(
+        self, taken: Callable[[ReadRuns], None], kept: tuple[KeptRecording, ...]
+    ) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        from ultraplanner_gui.window.recordings_read import kept_runs
+
+        self._window.name_work(self.tr("Reading recordings"))
+        self._start(taken, kept_runs, kept, document.project.runner)
 
     def read_runs_from(self, taken: Callable[[ReadRuns], None], paths: tuple[Path, ...]) -> None:
         """Read the recordings in *paths* off the GUI thread and hand them to *taken*."""
@@ -51,7 +64,37 @@ class FitDeeds(JobDeeds, PaceDeeds):
 
     @Slot()
     def fit_runs(self) -> None:
-        self._which_recordings(self.fit_from)
+        files = partial(self._which_recordings, self.fit_from)
+        self._which_runs(self.tr("&Fit"), self._fit_kept, files)
+
+    def _which_runs(
+        self,
+        use: str,
+        taken: Callable[[tuple[KeptRecording, ...]], None],
+        files: Callable[[], None],
+    ) -> None:
+        """Ask which recordings are meant: of those kept where there are any, else files."""
+        document = self._window.document
+        if document is None:
+            return
+        if not document.project.recordings:
+            files()
+            return
+        from ultraplanner_gui.window.run_choice import RunChoice
+
+        words = self._window.settings.words()
+        kept = document.project.recordings
+        RunChoice(kept, words, use, taken, files, self._window).open()
+
+    def _fit_kept(self, kept: tuple[KeptRecording, ...]) -> None:
+        document = self._window.document
+        if document is None:
+            return
+        from ultraplanner_gui.window.pace_fit import fit_kept
+
+        self._window.name_work(self.tr("Fitting from my runs"))
+        shown = partial(self._show_fit, document)
+        self._start(shown, fit_kept, kept, document.project.runner)
 
     def _which_recordings(self, taken: Callable[[tuple[Path, ...]], None]) -> None:
         last = self._window.settings.last_folder

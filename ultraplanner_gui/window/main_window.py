@@ -200,11 +200,10 @@ class MainWindow(QMainWindow):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        for url in event.mimeData().urls():
-            if url.isLocalFile():
-                event.acceptProposedAction()
-                self.deeds.open_any(Path(url.toLocalFile()))
-                return
+        files = [Path(u.toLocalFile()) for u in event.mimeData().urls() if u.isLocalFile()]
+        if files:
+            event.acceptProposedAction()
+            self.deeds.take_dropped(tuple(files))
 
     def changeEvent(self, event: QEvent) -> None:
         if (

@@ -10,7 +10,7 @@ from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.engine.prediction import result_of
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
-from ultraplanner_gui.plan.recording import Recording
+from ultraplanner_gui.plan.recording import KeptRecording, Recording
 from ultraplanner_gui.plan.runner import Runner
 
 MOST_FILES = 200
@@ -54,12 +54,39 @@ def read_recordings(
     return recordings, tuple(left_out)
 
 
+def read_kept(
+    token: Token, kept: Sequence[KeptRecording], share: float = 1.0
+) -> tuple[list[tuple[str, Recording]], LeftOut]:
+    """Return the recordings *kept* in a project as `read_recordings` does."""
+    from ultraplanner_gui.exchange.kept_recording import recording_of
+
+    recordings: list[tuple[str, Recording]] = []
+    left_out: list[tuple[str, Message]] = []
+    for number, one in enumerate(kept):
+        token.progress(share * number / len(kept))
+        try:
+            recordings.append((one.name or one.file, recording_of(one)))
+        except CourseError as error:
+            left_out.append((one.file, error.message))
+    return recordings, tuple(left_out)
+
+
 def read_runs(token: Token, paths: Sequence[Path], runner: Runner) -> ReadRuns:
     """Read the recordings in *paths* as past runs, their standing time left out.
 
     Each is taken as a long run: a race held against one would promise too much.
     """
-    recordings, unread = read_recordings(token, paths)
+    return _as_runs(*read_recordings(token, paths), runner)
+
+
+def kept_runs(token: Token, kept: Sequence[KeptRecording], runner: Runner) -> ReadRuns:
+    """Return the recordings *kept* in a project as past runs, as `read_runs` does."""
+    return _as_runs(*read_kept(token, kept), runner)
+
+
+def _as_runs(
+    recordings: Sequence[tuple[str, Recording]], unread: LeftOut, runner: Runner
+) -> ReadRuns:
     runs: list[PastRun] = []
     left_out = list(unread)
     for name, recording in recordings:

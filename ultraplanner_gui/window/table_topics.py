@@ -24,6 +24,26 @@ _INTAKE = {
 }
 # By the name of the table and the head of the column, as they are marked for translation.
 TOPICS: Mapping[str, Mapping[str, str]] = {
+    "Recordings": {
+        "Date": "recordings",
+        "Start": "recordings",
+        "Name": "recordings",
+        "Is of": "recording matched",
+        "Distance": "recordings",
+        "Elapsed": "recordings",
+        "Moving": "recordings",
+        "Standing": "recordings",
+        "Climb": "climb and drop",
+        "Drop": "climb and drop",
+        "Pace": "recordings",
+    },
+    "Lessons": {
+        "Lesson": "lessons",
+        "Pinned to": "lessons",
+        "Which": "lessons",
+        "Learnt at": "lessons",
+        "Answer": "lessons",
+    },
     "Sessions": {
         "Date": "session day",
         "Day": "session day",

@@ -26,9 +26,11 @@ from ultraplanner_gui.window.table_cutoffs import CUTOFFS
 from ultraplanner_gui.window.table_foods import FOODS
 from ultraplanner_gui.window.table_fuel import FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
+from ultraplanner_gui.window.table_lessons import LESSONS
 from ultraplanner_gui.window.table_list import TableList
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
 from ultraplanner_gui.window.table_practice import PRACTICE
+from ultraplanner_gui.window.table_recordings import RECORDINGS
 from ultraplanner_gui.window.table_sections import SECTIONS
 from ultraplanner_gui.window.table_sessions import SESSIONS
 from ultraplanner_gui.window.table_spec import TableSpec
@@ -44,10 +46,12 @@ if TYPE_CHECKING:
 BUILDUP = QT_TRANSLATE_NOOP("Tables", "Build-up")
 RACE_DAY = QT_TRANSLATE_NOOP("Tables", "Race day")
 FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
+BEHIND = QT_TRANSLATE_NOOP("Tables", "Looking back")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS, WEEKS)),
-    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES, AFTER)),
+    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES)),
     (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE, PRACTICE)),
+    (BEHIND, (RECORDINGS, LESSONS, AFTER)),
 )
 SPECS = tuple(spec for _, specs in GROUPS for spec in specs)
 

@@ -198,7 +198,7 @@ STEPS: tuple[Step, ...] = (
             ),
         ),
         "tables",
-        ("fit from my runs", "after the race"),
+        ("recordings", "looking back", "lessons", "fit from my runs", "after the race"),
     ),
 )
 
@@ -249,6 +249,7 @@ CHAPTERS: dict[str, str] = {
     "fuel": QT_TRANSLATE_NOOP("Handbook", "Eating and drinking"),
     "fuel_stores": QT_TRANSLATE_NOOP("Handbook", "Stores, bags and practice"),
     "cards": QT_TRANSLATE_NOOP("Handbook", "Cards"),
+    "review": QT_TRANSLATE_NOOP("Handbook", "Recordings and looking back"),
     "handover": QT_TRANSLATE_NOOP("Handbook", "After the race, and other programs"),
     "program": QT_TRANSLATE_NOOP("Handbook", "The program"),
 }

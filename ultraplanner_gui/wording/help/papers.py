@@ -37,6 +37,7 @@ MCCORMICK_2018 = "McCormick, Meijen & Marcora 2018, Sport Psychol 32:42-50"
 
 # Pace, ground and light
 HUBER_1964 = "Huber 1964, Ann Math Stat 35:73-101"
+SHAPLEY_1953 = "Shapley 1953, Annals of Mathematics Studies 28:307-317"
 MINETTI_2002 = "Minetti et al. 2002, J Appl Physiol 93:1039-1046"
 KERHERVE_2015 = "Kerhervé et al. 2015, PLoS One 10:e0145482"
 LAMBERT_2004 = "Lambert et al. 2004, J Sports Sci Med 3:167-173"

@@ -15,6 +15,7 @@ from ultraplanner_gui.wording.help import (
     program,
     race_pace,
     race_rules,
+    review,
     rules,
     runner,
     sessions,
@@ -37,6 +38,7 @@ MODULES = (
     fuel,
     fuel_stores,
     cards,
+    review,
     handover,
     program,
 )
