@@ -191,56 +191,6 @@ class InHandLane(RaceLane):
         draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
 
 
-class LightLane(RaceLane):
-    """Day, twilight and dark, said in words where there is room."""
-
-    topic = "light"
-
-    def paint_body(self, painter: QPainter, body: QRectF) -> None:
-        look = theme()
-        c = look.colours
-        hues = {"day": "daylight", "twilight": "twilight", "dark": "night"}
-        names = {"day": self.tr("day"), "twilight": self.tr("twilight"), "dark": self.tr("dark")}
-        for span in self.shown.light:
-            left = max(self.x_of_time(span.start_s, body), body.left())
-            right = min(self.x_of_time(span.end_s, body), body.right())
-            if right <= left:
-                continue
-            rect = QRectF(left, body.top(), right - left, body.height())
-            painter.fillRect(rect, c[hues[span.kind]])
-            text = names[span.kind]
-            if look.metrics(LABEL_PT).horizontalAdvance(text) + 10 < rect.width():
-                ink = "on_night" if span.kind == "dark" else "ink"
-                draw_text(
-                    painter,
-                    rect.adjusted(5, 0, 0, 0),
-                    text,
-                    c[ink],
-                    look.font(LABEL_PT),
-                    Align.AlignVCenter,
-                )
-
-    def readout(self, at: QPointF) -> str:
-        words, race = self.words(), self.shown.project.race
-        body = self.body()
-        moment_s = self.axis.time_at(at.x() - body.left(), body.width())
-        for span in self.shown.light:
-            if span.start_s <= moment_s < span.end_s:
-                name = {
-                    "day": self.tr("Day"),
-                    "twilight": self.tr("Twilight"),
-                    "dark": self.tr("Dark"),
-                }[span.kind]
-                return self.tr("{0} from {1} to {2}").format(
-                    name, words.clock(race.clock(span.start_s)), words.clock(race.clock(span.end_s))
-                )
-        return ""
-
-    def renew(self, before: Outlook, after: Outlook) -> None:
-        if before.light is not after.light or before.target is not after.target:
-            self.update()
-
-
 class FootLane(RaceLane):
     """The figures of the axis itself, at the foot of the storey."""
 

@@ -26,6 +26,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane, bends
+from ultraplanner_gui.raceday.snap import Snap, is_free
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
@@ -70,8 +71,9 @@ class FuelLane(RaceLane):
         axis: RaceAxis,
         words: Callable[[], Words],
         parent: QWidget | None = None,
+        snap: Snap | None = None,
     ) -> None:
-        super().__init__("", "", 92.0, document, selection, axis, words, parent)
+        super().__init__("", "", 92.0, document, selection, axis, words, parent, snap)
         self.rename(self.tr("Fuel"))
         self.set_unit(self.tr("carbs g/h"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -143,7 +145,7 @@ class FuelLane(RaceLane):
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if self._carry.is_on and self._by_mouse:
             at_s = self._time_at(event.position().x()) - self._grab_s
-            self._move_to(round(at_s / SNAP_S) * SNAP_S)
+            self._move_to(self.snap.moment(at_s, self.body().width(), is_free(event)))
             return
         over = self._item_at(event.position()) is not None
         self.setCursor(Qt.CursorShape.SizeHorCursor if over else Qt.CursorShape.ArrowCursor)
@@ -153,6 +155,7 @@ class FuelLane(RaceLane):
         if is_left and self._carry.is_on and self._by_mouse:
             self._by_mouse = False
             self._carry.put_down()
+            self.snap.let_go()
 
     def add_deeds(self, menu: QMenu, at: QPointF | None) -> None:
         if self.shown.target is None:
@@ -180,6 +183,7 @@ class FuelLane(RaceLane):
         elif key == Qt.Key.Key_Escape and self._carry.is_on:
             self._by_mouse = False
             self._carry.put_back()
+            self.snap.let_go()
             self.update()
         elif way and self._carry.is_on:
             is_long = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)

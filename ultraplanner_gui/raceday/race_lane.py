@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 import numpy.typing as npt
@@ -13,7 +13,8 @@ from PySide6.QtWidgets import QMenu, QWidget
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.course import AidStation, FloatArray
+from ultraplanner_gui.raceday.snap import Snap
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.theme import theme
@@ -53,9 +54,12 @@ class RaceLane(Lane):
         axis: RaceAxis,
         words: Callable[[], Words],
         parent: QWidget | None = None,
+        snap: Snap | None = None,
     ) -> None:
         super().__init__(name, unit, height_px, parent)
         self.document, self.selection, self.axis, self.words = document, selection, axis, words
+        #: What things in the hand snap to; one for all lanes of a storey.
+        self.snap = snap if snap is not None else Snap(document, axis, words, self)
         axis.changed.connect(self.update)
         selection.changed.connect(self.update)
 
@@ -78,6 +82,20 @@ class RaceLane(Lane):
         at_m = self.axis.distance_at(x - body.left(), body.width())
         length_m = self.shown.profile.length_m if self.shown.profile is not None else 0.0
         return min(max(at_m, 0.0), length_m)
+
+    def place_without_stop(self, x: float, from_m: float) -> float:
+        """Return the place at *x* if there were no stop at *from_m*, where something lies that is
+        dragged to *x*: by the clock it would else not move before the stop is over.
+        """
+        target, body = self.document.before.target, self.body()
+        if self.axis.measure != "clock" or target is None:
+            return self.place_at(x)
+        at_s = self.axis.time_at(x - body.left(), body.width())
+        arrive_s = target.arrival_s(from_m)
+        if at_s > arrive_s:
+            at_s += target.departure_s(from_m) - arrive_s
+        length_m = self.shown.profile.length_m if self.shown.profile is not None else 0.0
+        return min(max(target.distance_at(at_s), 0.0), length_m)
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         """Repaint if what this lane shows may have changed."""
@@ -153,6 +171,27 @@ class RaceLane(Lane):
         xs = [round(self.x_of(station.at_m, body)) for station in course.stations]
         foot = float(self.height())
         painter.drawLines([QLineF(x, 0.0, x, foot) for x in xs if body.left() <= x <= body.right()])
+        was = self.document.before.project.course
+        if was is not None and was.stations is not course.stations:
+            same = set(map(id, course.stations))
+            self._paint_lines_before(painter, body, [s for s in was.stations if id(s) not in same])
+
+    def _paint_lines_before(
+        self, painter: QPainter, body: QRectF, changed: Sequence[AidStation]
+    ) -> None:
+        """Draw where stations in the hand are as the plan is kept."""
+        painter.setPen(QPen(theme().colours["ink"], Stroke.HAIR, Qt.PenStyle.DotLine))
+        now = {s.key: s.at_m for s in self.stations}
+        for station in changed:
+            x = round(self.x_of(station.at_m, body))
+            if now.get(station.key) != station.at_m and body.left() <= x <= body.right():
+                painter.drawLine(QLineF(x, 0.0, x, float(self.height())))
+
+    @property
+    def stations(self) -> tuple[AidStation, ...]:
+        """The stations shown, on trial or kept."""
+        course = self.shown.project.course
+        return course.stations if course is not None else ()
 
     def paint_focus(self, painter: QPainter) -> None:
         # Unsmoothed and level: a smooth dotted frame costs more than the whole lane.
@@ -180,10 +219,14 @@ class RaceLane(Lane):
         painter.drawText(body.adjusted(8, 0, -8, 0), int(Qt.AlignmentFlag.AlignVCenter), text)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
+        self.wheel(event)
+
+    def wheel(self, event: QWheelEvent, left: float = 0.0) -> None:
+        """Zoom or pan by a turn of the wheel over something that begins at *left*."""
         body, axis = self.body(), self.axis
         turns = (event.angleDelta().y() or event.angleDelta().x()) / 120.0
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            self._zoom(turns, (event.position().x() - body.left()) / body.width())
+            self._zoom(turns, (left + event.position().x() - body.left()) / body.width())
         else:
             axis.pan(-turns * PAN_STEP, body.width())
         event.accept()

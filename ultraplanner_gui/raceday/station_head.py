@@ -1,4 +1,4 @@
-"""The names of aid stations and their cutoffs, over their lines."""
+"""The names of aid stations and their cutoffs, over their lines, and what can be done there."""
 
 from __future__ import annotations
 
@@ -7,29 +7,51 @@ from dataclasses import dataclass, replace
 from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Slot
-from PySide6.QtGui import QMouseEvent, QPainter
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.course import Course
+from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.raceday.head_hand import START, HeadHand
+from ultraplanner_gui.raceday.leg_bar import (
+    BAR_PX,
+    LegSpot,
+    StopSpot,
+    leg_spots,
+    paint_legs,
+    paint_stop,
+    stop_spots,
+)
 from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.snap import Snap
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import HEAD_PX, LABEL_PT, RIGHT_PX, UNIT_PT, Align, draw_text
+from ultraplanner_gui.widgets.lane import (
+    GUTTER_PX,
+    HEAD_PX,
+    LABEL_PT,
+    RIGHT_PX,
+    UNIT_PT,
+    Align,
+    draw_text,
+)
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.widgets.tokens import Pt
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
 REACH_PX = 60.0
+RIGHT = Align.AlignRight | Align.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
-class _Label:
+class Label:
     """A name at *x* and the clock under it, a cutoff or not; `short` is the clock alone.
 
-    `wish` is the width it would like to have.
+    `wish` is the width it would like to have, `key` the station, None for the finish.
     """
 
     x: float
@@ -38,6 +60,7 @@ class _Label:
     short: str = ""
     is_cutoff: bool = True
     wish: float = 0.0
+    key: str | None = None
 
     def clock_in(self, width: float) -> str:
         """Return as much of the clock as fits: a time cut short would be another time."""
@@ -48,8 +71,16 @@ class _Label:
 
 class StationHead(RaceLane):
     """Names over their lines; where they would meet, every other one stands a row lower, and
-    what still does not fit is shortened and said in full under the pointer.
+    what still does not fit is shortened and said in full under the pointer. Under the names a
+    strip has a fold for each leg and a grip for each stop.
+
+    Names, stops and the start can be dragged. Keys: left and right choose; Enter picks up, then
+    left and right move it (with Shift further), up and down change the stop; Enter puts down, Esc
+    puts back; F folds the leg ahead away, with Shift the leg behind.
     """
+
+    #: The leg that ends at this key is to be folded, or unfolded.
+    fold_wanted = Signal(str)
 
     topic = "aid station"
 
@@ -60,19 +91,34 @@ class StationHead(RaceLane):
         axis: RaceAxis,
         words: Callable[[], Words],
         parent: QWidget | None = None,
+        snap: Snap | None = None,
     ) -> None:
-        super().__init__("", "", 28.0, document, selection, axis, words, parent)
+        super().__init__("", "", 28.0, document, selection, axis, words, parent, snap)
         self.setAccessibleName(self.tr("Aid stations"))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
         self._rows = 1
         self._texts_of: object = None
-        self._texts: dict[tuple[str, float | None, bool], _Label] = {}
+        self._texts: dict[tuple[str, float | None, bool], Label] = {}
         self._is_strip = False
         self._crowd: tuple[Outlook | None, tuple[object, ...], int] = (None, (), 1)
+        self.folded: frozenset[str] = frozenset()
+        self.hand = HeadHand(self)
 
     def set_strip(self, is_strip: bool) -> None:
         """Keep to one row, and name the storey, whose title is out of sight."""
         self._is_strip = is_strip
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus if is_strip else Qt.FocusPolicy.StrongFocus)
         self.update()
+
+    @property
+    def is_strip(self) -> bool:
+        """Whether it is one row of a strip, in which nothing is moved."""
+        return self._is_strip
+
+    @property
+    def is_carrying(self) -> bool:
+        return self.hand.is_on
 
     @property
     def title_middle(self) -> float:
@@ -88,7 +134,8 @@ class StationHead(RaceLane):
         The whole race decides, so that nothing jumps under a zoom.
         """
         self._rows = self._rows_in(float(width))
-        return round(self._rows * _row_height() + 2)
+        bar = 0.0 if self._is_strip else theme().px(BAR_PX)
+        return round(self._rows * _row_height() + bar + 2)
 
     def sizeHint(self) -> QSize:
         return QSize(400, self.heightForWidth(self.width()))
@@ -112,7 +159,6 @@ class StationHead(RaceLane):
 
     def _rows_anew(self, width: float) -> int:
         left, right = theme().px(HEAD_PX), theme().px(RIGHT_PX)
-
         wide = max(1.0, width - left - right)
 
         def x_of(at_m: float) -> float:
@@ -121,11 +167,13 @@ class StationHead(RaceLane):
         return 2 if _is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        if self.has_ground_changed(before, after):
+        if self.has_ground_changed(before, after) or before.target is not after.target:
             self.update()
         # Under a drag the rows stay as they are, else everything below would jump.
         if after is self.document.before:
             self.fit()
+
+    # Painting
 
     def paint_head(self, painter: QPainter) -> None:
         if self._is_strip:
@@ -135,6 +183,16 @@ class StationHead(RaceLane):
             )
             font = look.font(Pt.LABEL, bold=True)
             draw_text(painter, rect, self.tr("RACE DAY"), look.colours["soft"], font)
+            return
+        self._name_bar(painter)
+
+    def _name_bar(self, painter: QPainter) -> None:
+        """Say at the left what the strip under the names is."""
+        look, height = theme(), theme().px(BAR_PX)
+        right = look.px(HEAD_PX - GUTTER_PX)
+        rect = QRectF(0.0, self.bar_top, right, height)
+        text = self.tr("legs, stops")
+        draw_text(painter, rect, text, look.colours["soft"], look.font(UNIT_PT), RIGHT)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass
@@ -145,30 +203,75 @@ class StationHead(RaceLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         look = theme()
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
-        seen = self._seen(body)
-        for label, rect in self._places(_thinned(seen) if self._is_strip else seen, body):
+        if not self._is_strip:
+            self._paint_bar(painter, body)
+        for label, rect in self.placed(body):
             name = shortened(label.name, rect.width() + 1, bold.horizontalAdvance)
             top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
-            draw_text(
-                painter, top, name, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter
-            )
+            if label.key == self.hand.chosen and not self._is_strip:
+                self._mark_chosen(painter, rect)
+            font = look.font(LABEL_PT, bold=True)
+            draw_text(painter, top, name, c["ink"], font, Align.AlignHCenter)
             under = label.clock_in(rect.width())
             foot = QRectF(rect.left(), top.bottom(), rect.width(), small.height())
             colour = c["clay" if label.is_cutoff else "soft"]
             draw_text(painter, foot, under, colour, look.font(UNIT_PT), Align.AlignHCenter)
 
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Select the aid station whose line is nearest."""
-        course, body = self.shown.project.course, self.body()
-        if event.button() is not Qt.MouseButton.LeftButton or course is None:
+    def _mark_chosen(self, painter: QPainter, rect: QRectF) -> None:
+        look = theme()
+        pad = look.px(3.0)
+        painter.setPen(QPen(look.colours["teal"], Stroke.HEAVY if self.is_carrying else 1.0))
+        painter.setBrush(look.colours["pale_teal"])
+        painter.drawRoundedRect(rect.adjusted(-pad, 0.5, pad, -0.5), 3.0, 3.0)
+
+    def paint_focus(self, painter: QPainter) -> None:
+        if self._is_strip or not self.shown.project.course:
             return
-        x, reach = event.position().x(), theme().px(REACH_PX)
-        away = [(abs(self.x_of(s.at_m, body) - x), s.key) for s in course.stations]
-        gap, key = min(away, default=(reach, ""))
-        if gap < reach:
-            self.selection.choose("station", key)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(QPen(theme().colours["teal"], Stroke.HAIR, Qt.PenStyle.DotLine))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(self.rect().adjusted(1, 0, -2, -1))
+
+    def _paint_bar(self, painter: QPainter, body: QRectF) -> None:
+        grip = self.hand.hot
+        hot_leg = grip.key if grip.kind == "fold" else None
+        paint_legs(painter, self.leg_spots(body), self.folded, hot_leg)
+        was = {}
+        if self.document.shown is not self.document.before:
+            x_of = partial(self.x_of, body=body)
+            spots = stop_spots(self.document.before, self.axis, body, x_of)
+            was = {s.station.key: s for s in spots}
+        for spot in self.stop_spots(body):
+            key, before = spot.station.key, was.get(spot.station.key)
+            is_hot = grip.kind == "stop" and grip.key == key
+            has_moved = before is not None and before.station.stop_s != spot.station.stop_s
+            dashed = spot.left + before.right - before.left if before and has_moved else None
+            paint_stop(painter, spot, self.bar_top, is_hot, dashed)
+
+    # What stands where
+
+    @property
+    def bar_top(self) -> float:
+        """Where the strip of legs and stops begins."""
+        return self._rows * _row_height() + 1.0
+
+    def leg_spots(self, body: QRectF) -> list[LegSpot]:
+        """Return the legs in sight and their folds."""
+        return leg_spots(self.shown, body, self.bar_top, partial(self.x_of, body=body))
+
+    def stop_spots(self, body: QRectF) -> list[StopSpot]:
+        """Return the stops in sight and their grips."""
+        return stop_spots(self.shown, self.axis, body, partial(self.x_of, body=body))
+
+    def placed(self, body: QRectF) -> list[tuple[Label, QRectF]]:
+        """Return the names in sight and where each is written."""
+        seen = self._seen(body)
+        return self._places(_thinned(seen) if self._is_strip else seen, body)
 
     def readout(self, at: QPointF) -> str:
+        said = self.hand.said_at(at)
+        if said:
+            return said
         near = [
             (abs(label.x - at.x()), f"{label.name}  {label.under}".strip())
             for label in self._seen(self.body())
@@ -176,7 +279,43 @@ class StationHead(RaceLane):
         ]
         return min(near)[1] if near else ""
 
-    def _places(self, labels: list[_Label], body: QRectF) -> list[tuple[_Label, QRectF]]:
+    def topic_at(self, at: QPoint | None) -> str:
+        kind = self.hand.hot.kind if at is None else self.hand.grip_at(QPointF(at)).kind
+        return {"fold": "folded leg", "stop": "stop", "start": "start time"}.get(kind, self.topic)
+
+    # Mouse and keys
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() is Qt.MouseButton.LeftButton:
+            self.hand.press(event)
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        self.hand.move(event)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        if event.button() is Qt.MouseButton.LeftButton:
+            self.hand.release()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        self.hand.cool()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._is_strip or not self.hand.key(event):
+            super().keyPressEvent(event)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        super().focusInEvent(event)
+        if event.reason() in (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason):
+            self.hand.choose_some()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        self.hand.forsake()
+        super().focusOutEvent(event)
+
+    def place_of_choice(self) -> float | None:
+        return next((s.at_m for s in self.stations if s.key == self.hand.chosen), None)
+
+    def _places(self, labels: list[Label], body: QRectF) -> list[tuple[Label, QRectF]]:
         """Return where each label goes: over its line as far as its neighbours let it."""
         gap = theme().px(GAP_PX)
         left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 2.0
@@ -193,11 +332,11 @@ class StationHead(RaceLane):
                 placed.append((label, QRectF(x, row * _row_height(), width, _row_height())))
         return placed
 
-    def _seen(self, body: QRectF) -> list[_Label]:
+    def _seen(self, body: QRectF) -> list[Label]:
         labels = self._labels(partial(self.x_of, body=body))
         return [one for one in labels if body.left() - 1 <= one.x <= body.right() + 1]
 
-    def _labels(self, x_of: Callable[[float], float]) -> list[_Label]:
+    def _labels(self, x_of: Callable[[float], float]) -> list[Label]:
         shown, words = self.shown, self.words()
         course = shown.project.course
         if course is None or shown.profile is None:
@@ -207,27 +346,50 @@ class StationHead(RaceLane):
         texts_of = (race, words, theme().scale)
         if texts_of != self._texts_of:
             self._texts_of, self._texts = texts_of, {}
-        ends = [(s.at_m, s.name, s.cutoff_s) for s in course.stations]
-        ends.append((course.length_m, self.tr("Finish"), race.limit_s))
-        start = replace(self._label(self.tr("Start"), 0.0, is_cutoff=False), x=x_of(0.0))
-        return [start, *(replace(self._label(name, s), x=x_of(at_m)) for at_m, name, s in ends)]
+        held, said = self.hand.said_in_hand()
+        labels = []
+        for key, name, at_m, elapsed_s, is_cutoff in self._ends(course, race):
+            label = self._label(name, elapsed_s, is_cutoff)
+            if key is not None and key == held:
+                label = self._saying(label, said)
+            labels.append(replace(label, x=x_of(at_m), key=key))
+        return labels
 
-    def _label(self, name: str, elapsed_s: float | None, is_cutoff: bool = True) -> _Label:
+    def _ends(
+        self, course: Course, race: Race
+    ) -> list[tuple[str | None, str, float, float | None, bool]]:
+        """Return key, name, place, clock and whether it is a cutoff of start, stations, finish."""
+        ends = [(START, self.tr("Start"), 0.0, 0.0, False)]
+        ends += [(s.key, s.name, s.at_m, s.cutoff_s, True) for s in course.stations]
+        return [*ends, (None, self.tr("Finish"), course.length_m, race.limit_s, True)]
+
+    def _label(self, name: str, elapsed_s: float | None, is_cutoff: bool = True) -> Label:
         """Return the label of a place, its x left open."""
         key = (name, elapsed_s, is_cutoff)
         label = self._texts.get(key)
         if label is None:
-            look, words, under, short = theme(), self.words(), "", ""
+            words, under, short = self.words(), "", ""
             if elapsed_s is not None:
                 clock = self.shown.project.race.clock(elapsed_s)
                 under, short = words.clock(clock), words.clock(clock, weekday=False)
                 under = self.tr("by {0}").format(under) if is_cutoff else under
-            wish = max(
-                look.metrics(LABEL_PT, bold=True).horizontalAdvance(name),
-                look.metrics(UNIT_PT).horizontalAdvance(under),
-            )
-            label = self._texts[key] = _Label(0.0, name, under, short, is_cutoff, wish)
+            label = Label(0.0, name, under, short, is_cutoff, _wish(name, under))
+            self._texts[key] = label
         return label
+
+    def _saying(self, label: Label, said: tuple[str, str]) -> Label:
+        """Return *label* with what is in the hand, now and before, instead of its clock."""
+        under, short = said
+        wish = max(label.wish, _wish(label.name, under))
+        return replace(label, under=under, short=short, is_cutoff=False, wish=wish)
+
+
+def _wish(name: str, under: str) -> float:
+    look = theme()
+    return max(
+        look.metrics(LABEL_PT, bold=True).horizontalAdvance(name),
+        look.metrics(UNIT_PT).horizontalAdvance(under),
+    )
 
 
 def shortened(name: str, width: float, advance: Callable[[str], float]) -> str:
@@ -261,7 +423,7 @@ def shortened(name: str, width: float, advance: Callable[[str], float]) -> str:
     return "…" if advance("…") <= width else ""
 
 
-def _thinned(labels: list[_Label]) -> list[_Label]:
+def _thinned(labels: list[Label]) -> list[Label]:
     """Return those that stand clear in one row: start, finish, then those with a cutoff first."""
     gap, kept = theme().px(GAP_PX), labels[:1] + labels[1:][-1:]
     for label in sorted(labels[1:-1], key=lambda one: not one.under):
@@ -275,7 +437,7 @@ def _row_height() -> float:
     return look.metrics(LABEL_PT, bold=True).height() + look.metrics(UNIT_PT).height()
 
 
-def _wall(a: _Label, b: _Label) -> float:
+def _wall(a: Label, b: Label) -> float:
     """Return where the room of *a* ends and that of *b*, right of it, begins.
 
     Halfway, unless one of them leaves some of its half to the other.
@@ -288,6 +450,6 @@ def _wall(a: _Label, b: _Label) -> float:
     return b.x - max(of_b, 2 * half - of_a) - gap / 2 if of_b <= half else (a.x + b.x) / 2
 
 
-def _is_crowded(labels: list[_Label]) -> bool:
+def _is_crowded(labels: list[Label]) -> bool:
     gap = theme().px(GAP_PX)
     return any(b.x - a.x < (a.wish + b.wish) / 2 + gap for a, b in pairwise(labels))

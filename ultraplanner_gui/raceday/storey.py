@@ -3,23 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
-from PySide6.QtCore import QSize, Signal, Slot
+from PySide6.QtCore import QPointF, QSize, Signal, Slot
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.raceday import at_cursor
-from ultraplanner_gui.raceday.clock_lanes import FootLane, InHandLane, LightLane
+from ultraplanner_gui.raceday.clock_lanes import FootLane, InHandLane
 from ultraplanner_gui.raceday.fluid_lane import FluidLane
+from ultraplanner_gui.raceday.folds import Folds
 from ultraplanner_gui.raceday.fuel_lane import FuelLane
 from ultraplanner_gui.raceday.glycogen_lane import GlycogenLane
+from ultraplanner_gui.raceday.legs import Leg, leg_at
+from ultraplanner_gui.raceday.light_lane import LightLane
 from ultraplanner_gui.raceday.line_view import LineView
 from ultraplanner_gui.raceday.profile_lane import ProfileLane
 from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.snap import Snap
+from ultraplanner_gui.raceday.snap_mark import SnapMark
 from ultraplanner_gui.raceday.station_head import StationHead
 from ultraplanner_gui.raceday.surface_lane import SurfaceLane
 from ultraplanner_gui.raceday.target_lane import TargetLane
@@ -62,29 +68,37 @@ class RaceDay(QWidget):
         self._base = document.before
         self._axis = RaceAxis(self)
         self.stack = LaneStack(self)
+        self.snap = Snap(document, self._axis, words, self)
         units = words()
+        shared = (document, selection, self._axis, words, self.stack, self.snap)
 
         def lane(of: type[RaceLane], name: str, unit: str) -> RaceLane:
-            return of(name, unit, 40.0, document, selection, self._axis, words, self.stack)
+            return of(name, unit, 40.0, *shared)
 
         self.title = TitleRow(self.stack)
         self.title.chosen.connect(self._on_measure_chosen)
         self.title.plan_wanted.connect(self._on_plan_wanted)
-        self.head = StationHead(document, selection, self._axis, words, self.stack)
+        self.title.unfold_wanted.connect(self.unfold_all)
+        self.head = StationHead(*shared)
         self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit)
         self.surface = lane(SurfaceLane, self.tr("Surface"), "")
-        self.target = TargetLane(document, selection, self._axis, words, self.stack)
+        self.target = TargetLane(*shared)
         self.in_hand = lane(InHandLane, self.tr("In hand"), self.tr("hours"))
         self.light = lane(LightLane, self.tr("Light"), "")
         self.warmth = lane(WarmthLane, self.tr("Warmth"), units.temperature_unit)
-        self.fuel = FuelLane(document, selection, self._axis, words, self.stack)
-        self.glycogen = GlycogenLane(document, selection, self._axis, words, self.stack)
-        self.fluid = FluidLane(document, selection, self._axis, words, self.stack)
+        self.fuel = FuelLane(*shared)
+        self.glycogen = GlycogenLane(*shared[:-1])
+        self.fluid = FluidLane(*shared[:-1])
         self.foot = lane(FootLane, "", units.distance_unit)
         self._fill_stack()
         self._cursor = self.stack.follow(
             self.title, self._spot_at, self._step_from, lambda: self.title.free_left
         )
+        self.folds = Folds(self.stack, document, self._axis, words, self.head, self.foot)
+        self.folds.changed.connect(self._on_folded)
+        self.head.fold_wanted.connect(self.folds.toggle)
+        self._snap_mark = SnapMark(self.stack)
+        self.snap.changed.connect(self._show_caught)
         self.plan = LineView(document, selection, words, self)
         self.plan.hide()
         self.plan.pointed.connect(self._on_plan_pointed)
@@ -113,6 +127,19 @@ class RaceDay(QWidget):
         self._axis.choose(measure)
         self.head.fit()
         self.title.show_measure(measure)
+
+    def leg_chosen(self) -> Leg | None:
+        """Return the leg that what is selected lies in, else the one under the cursor."""
+        outlook, place_m = self._document.shown, self._place_selected()
+        if self._selection.kind == "section":
+            found = (s for s in outlook.sections if s.key == self._selection.key)
+            place_m = next(((s.start_m + s.end_m) / 2.0 for s in found), None)
+        place_m = self.place_of_cursor() if place_m is None else place_m
+        return None if place_m is None else leg_at(outlook, place_m)
+
+    def unfold_all(self) -> None:
+        """Unfold every leg."""
+        self.folds.choose(())
 
     def set_strip(self, is_strip: bool) -> None:
         """Show no more than a strip, or what there is room for."""
@@ -207,8 +234,19 @@ class RaceDay(QWidget):
             strip_rank=strip_rank,
             is_core=is_core,
             choose=choose,
-            deeds=lane.add_deeds,
+            deeds=partial(self._add_deeds, lane),
         )
+
+    def _add_deeds(self, lane: RaceLane, menu: QMenu, at: QPointF | None) -> None:
+        """Put in what can be done in *lane*, and folding the leg at a place."""
+        lane.add_deeds(menu, at)
+        leg = (
+            self.leg_chosen() if at is None else leg_at(self._document.shown, lane.place_at(at.x()))
+        )
+        if leg is not None:
+            is_folded = leg.key in self.folds.keys
+            text = self.tr("Unfold this leg") if is_folded else self.tr("Fold this leg away")
+            menu.addAction(text, partial(self.folds.toggle, leg.key))
 
     def _table_of(self, lane: RaceLane) -> str:
         if lane in (self.fuel, self.glycogen, self.fluid):
@@ -226,7 +264,41 @@ class RaceDay(QWidget):
         moment_s = self._axis.time_at(x - body.left(), body.width())
         place_m = self.profile.place_at(x)
         said = at_cursor.figures(outlook, place_m, moment_s, self._words())
-        return Spot(x, x, said)
+        return Spot(x, x, (*self._snap_said(), *said))
+
+    def _snap_said(self) -> tuple[str, ...]:
+        """Return what the thing in the hand has snapped to, and how to free it."""
+        if not self.snap.is_on:
+            return ()
+        caught = self.snap.caught
+        if caught is None:
+            return (self.tr("snaps to nothing here"),)
+        return (self.tr("at {0} (Alt frees)").format(caught.text),)
+
+    @Slot()
+    def _show_caught(self) -> None:
+        """Mark through the lanes what the thing in the hand has snapped to."""
+        caught, lane = self.snap.caught, self.profile
+        body, x = lane.body(), None
+        if caught is not None and caught.at_m is not None:
+            x = lane.x_of(caught.at_m, body)
+        elif caught is not None and caught.at_s is not None:
+            x = lane.x_of_time(caught.at_s, body)
+        is_seen = x is not None and body.left() - 1.0 <= x <= body.right() + 1.0
+        top = self.head.geometry().bottom() + 1
+        if caught is None or x is None or not is_seen:
+            self._snap_mark.hide()
+        else:
+            foot = self.foot.geometry().top()
+            self._snap_mark.stand_at(round(x), top, foot - top, caught.text)
+        self._cursor.renew()
+
+    @Slot()
+    def _on_folded(self) -> None:
+        self.head.folded = self.folds.keys
+        self.title.show_folds(len(self.folds.keys))
+        self.head.update()
+        self.head.fit()
 
     def _step_from(self, x: float | None, by: int) -> float:
         body = self.profile.body()
@@ -265,7 +337,7 @@ class RaceDay(QWidget):
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
-        self._axis.show(after)
+        self.folds.follow(after)
         # What was on trial and is kept now is the same outlook, but nothing is "before" any more.
         is_settled = self._document.before is not self._base
         self._base = self._document.before

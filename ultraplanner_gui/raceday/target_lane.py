@@ -18,6 +18,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.snap import Snap, is_free
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_level, draw_text
@@ -55,8 +56,9 @@ class TargetLane(RaceLane):
         axis: RaceAxis,
         words: Callable[[], Words],
         parent: QWidget | None = None,
+        snap: Snap | None = None,
     ) -> None:
-        super().__init__("", "", 58.0, document, selection, axis, words, parent)
+        super().__init__("", "", 58.0, document, selection, axis, words, parent, snap)
         self.rename(self.tr("Target"))
         self.set_unit(self.tr("{0}\nfaster up").format(words().pace_unit))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -116,7 +118,7 @@ class TargetLane(RaceLane):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if self._carry.is_on and self._grip:
-            self._drag(event.position())
+            self._drag(event.position(), is_free(event))
             return
         _, grip = self._hit(event.position())
         shapes = {"edge": Qt.CursorShape.SizeHorCursor, "top": Qt.CursorShape.SizeVerCursor}
@@ -126,6 +128,7 @@ class TargetLane(RaceLane):
         if event.button() is Qt.MouseButton.LeftButton and self._carry.is_on and self._grip:
             self._grip = ""
             self._carry.put_down()
+            self.snap.let_go()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         section = self._section_at(event.position().x())
@@ -153,6 +156,7 @@ class TargetLane(RaceLane):
         elif key == Qt.Key.Key_Escape and self._carry.is_on:
             self._grip = ""
             self._carry.put_back()
+            self.snap.let_go()
             self.update()
         elif key in ARROWS and self._carry.is_on:
             if not self._grip:
@@ -243,18 +247,24 @@ class TargetLane(RaceLane):
             edit = MoveSectionEnd(section.key, end_m, self._carry.gesture)
         self._carry.show(edit)
 
-    def _drag(self, at: QPointF) -> None:
+    def _drag(self, at: QPointF, free: bool) -> None:
         section = next((s for s in self.shown.sections if s.key == self._section), None)
         if section is None:
             return
         if self._grip == "edge":
-            self._carry.show(
-                MoveSectionEnd(section.key, round(self.place_at(at.x()), -1), self._carry.gesture)
-            )
+            end_m = self._end_at(at.x(), section, free)
+            self._carry.show(MoveSectionEnd(section.key, end_m, self._carry.gesture))
             return
         speed_mps = max(self._scale(self.body()).value(at.y()), SLOWEST_TARGET_MPS)
         target_s = round(section.length_m / speed_mps / 10.0) * 10.0
         self._carry.show(SetSectionTarget(section.key, target_s, self._carry.gesture))
+
+    def _end_at(self, x: float, section: SectionFigures, free: bool) -> float:
+        """Return where the end of *section* is put when it is dragged to *x*."""
+        was = next((s for s in self.document.before.sections if s.key == section.key), section)
+        ends = {s.station for s in self.shown.sections if s.station is not None}
+        at_m = self.place_without_stop(x, was.end_m) if was.station else self.place_at(x)
+        return self.snap.place(at_m, self.body().width(), free, ends)
 
     def _hit(self, at: QPointF) -> tuple[SectionFigures | None, str]:
         body, scale = self.body(), self._scale(self.body())

@@ -18,6 +18,8 @@ class TitleRow(QWidget):
     chosen = Signal(str)
     #: The user wants the plan view shown or hidden.
     plan_wanted = Signal(bool)
+    #: Every leg is to be unfolded.
+    unfold_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -49,6 +51,12 @@ class TitleRow(QWidget):
         self.plan.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.plan.clicked.connect(self.plan_wanted)
         row.addWidget(self.plan)
+        self.unfold = QPushButton("", self)
+        self.unfold.setFlat(True)
+        self.unfold.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.unfold.clicked.connect(self.unfold_wanted)
+        self.unfold.hide()
+        row.addWidget(self.unfold)
         row.addStretch(1)
         self._dress()
         theme().changed.connect(self._dress)
@@ -57,10 +65,16 @@ class TitleRow(QWidget):
         """Mark the button of what the race runs by."""
         self.buttons[measure].setChecked(True)
 
+    def show_folds(self, count: int) -> None:
+        """Offer to unfold *count* legs, nothing where none is folded."""
+        self.unfold.setText(self.tr("unfold %n leg(s)", "", count))
+        self.unfold.setVisible(count > 0)
+
     @property
     def free_left(self) -> int:
         """Where, past title and buttons, the row is free."""
-        return self.plan.geometry().right() + round(theme().px(10.0))
+        last = self.unfold if self.unfold.isVisibleTo(self) else self.plan
+        return last.geometry().right() + round(theme().px(10.0))
 
     @Slot()
     def _dress(self) -> None:

@@ -58,6 +58,8 @@ class LaneStack(QWidget):
     table_wanted = Signal(str)
     #: The storey is a strip and was clicked, or reached by keys.
     open_wanted = Signal()
+    #: Every part has its room.
+    laid_out = Signal()
 
     follows_drags = True
 
@@ -237,6 +239,7 @@ class LaneStack(QWidget):
         self._put_open_button()
         if self._cursor is not None:
             self._cursor.renew()
+        self.laid_out.emit()
         if self._is_focus_due:
             self.focus_first()
 
@@ -310,6 +313,11 @@ class LaneStack(QWidget):
         """Take the cursor away."""
         if self._cursor is not None:
             self._cursor.leave()
+
+    def put_under_cursor(self, part: QWidget) -> None:
+        """Put *part*, which lies over the lanes, under the line of the cursor."""
+        if self._cursor is not None:
+            part.stackUnder(self._cursor.line)
 
     def step(self, by: int) -> str:
         """Step the cursor along the axis; return what is there."""

@@ -1,0 +1,141 @@
+"""The strip under the names of the stations: each leg with its fold, each stop with its grip."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from itertools import pairwise
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen, QPolygonF
+
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.course import AidStation
+from ultraplanner_gui.raceday.legs import Leg, legs_of
+from ultraplanner_gui.widgets.axis import RaceAxis
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.widgets.tokens import Stroke
+
+BAR_PX = 13.0
+BOX_PX = 16.0
+GRIP_PX = 5.0
+#: By distance a stop has no width of its own: so wide is a minute of it drawn and dragged.
+MINUTE_PX = 1.6
+LEAST_STOP_PX = 4.0
+#: Of the way to the next station a stop takes at most so much.
+MOST_STOP_SHARE = 0.4
+
+XOf = Callable[[float], float]
+
+
+@dataclass(frozen=True, slots=True)
+class LegSpot:
+    """Where a leg stands in the strip; `box` is its fold, None where there is no room for it."""
+
+    leg: Leg
+    left: float
+    right: float
+    box: QRectF | None
+
+
+@dataclass(frozen=True, slots=True)
+class StopSpot:
+    """Where the stop at a station begins and ends; its grip is at the end."""
+
+    station: AidStation
+    left: float
+    right: float
+
+
+def leg_spots(outlook: Outlook, body: QRectF, top: float, x_of: XOf) -> list[LegSpot]:
+    """Return the legs in sight, the strip beginning at *top*."""
+    spots, look = [], theme()
+    wide, high = look.px(BOX_PX), look.px(BAR_PX)
+    for leg in legs_of(outlook):
+        left, right = max(x_of(leg.start_m), body.left()), min(x_of(leg.end_m), body.right())
+        if right - left < 2.0:
+            continue
+        middle = (left + right) / 2.0
+        has_room = right - left >= wide + 2.0 * look.px(GRIP_PX)
+        box = QRectF(middle - wide / 2.0, top, wide, high) if has_room else None
+        spots.append(LegSpot(leg, left, right, box))
+    return spots
+
+
+def stop_spots(outlook: Outlook, axis: RaceAxis, body: QRectF, x_of: XOf) -> list[StopSpot]:
+    """Return the stops at the stations in sight, those of no time too."""
+    course, target = outlook.project.course, outlook.target
+    if course is None or target is None:
+        return []
+    ends = [*(s.at_m for s in course.stations), course.length_m]
+    spots = []
+    for station, (at_m, next_m) in zip(course.stations, pairwise(ends), strict=True):
+        left = x_of(at_m)
+        if not body.left() - 1.0 <= left <= body.right() + 1.0:
+            continue
+        if axis.measure == "clock":
+            leave_s = target.departure_s(at_m)
+            right = body.left() + axis.x_of_time(leave_s, body.width())
+        else:
+            most = MOST_STOP_SHARE * max(x_of(next_m) - left, 0.0)
+            right = left + min(station.stop_s / 60.0 * theme().px(MINUTE_PX), most)
+        spots.append(StopSpot(station, left, max(right, left + theme().px(LEAST_STOP_PX))))
+    return spots
+
+
+def stop_px_per_s(axis: RaceAxis, width: float) -> float:
+    """Return how many pixels of a drag make a stop a second longer."""
+    if axis.measure == "clock":
+        return axis.unit_px(width)
+    return theme().px(MINUTE_PX) / 60.0
+
+
+def paint_legs(
+    painter: QPainter, spots: list[LegSpot], folded: frozenset[str], hot: str | None
+) -> None:
+    """Draw each leg as a line with its fold in the middle, that of the leg *hot* darker."""
+    look = theme()
+    c, half = look.colours, look.px(BAR_PX) / 2.0
+    for spot in spots:
+        if spot.box is None:
+            continue
+        y, is_hot = spot.box.center().y(), spot.leg.key == hot
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        painter.setPen(QPen(c["strong_line"], Stroke.HAIR))
+        gap = look.px(3.0)
+        painter.drawLine(QLineF(spot.left + gap, y, spot.box.left(), y))
+        painter.drawLine(QLineF(spot.box.right(), y, spot.right - gap, y))
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        painter.setPen(QPen(c["ink" if is_hot else "soft"], Stroke.LINE))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        # Two tips: toward each other they fold the leg, away from each other they open it.
+        way = -1.0 if spot.leg.key in folded else 1.0
+        for side in (-1.0, 1.0):
+            tip = QPointF(spot.box.center().x() + side * look.px(2.0 if way > 0 else 5.5), y)
+            back = side * way * look.px(3.5)
+            painter.drawPolyline(
+                QPolygonF(
+                    [tip + QPointF(back, -0.55 * half), tip, tip + QPointF(back, 0.55 * half)]
+                )
+            )
+
+
+def paint_stop(
+    painter: QPainter, spot: StopSpot, top: float, is_hot: bool, was: float | None
+) -> None:
+    """Draw a stop as a bar from its station on; *was* is where it ended before."""
+    look = theme()
+    c, high = look.colours, look.px(BAR_PX)
+    inset = look.px(3.0)
+    bar = QRectF(spot.left, top + inset, spot.right - spot.left, high - 2.0 * inset)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(QPen(c["ink"], Stroke.HAIR))
+    is_stop = spot.station.stop_s > 0.0
+    painter.setBrush(c["teal" if is_hot else "soft" if is_stop else "paper"])
+    painter.drawRect(bar)
+    if is_hot:
+        painter.fillRect(QRectF(spot.right - 1.0, top + 1.0, 2.0, high - 2.0), c["ink"])
+    if was is not None and abs(was - spot.right) > 0.5:
+        painter.setPen(QPen(c["ink"], Stroke.HAIR, Qt.PenStyle.DashLine))
+        painter.drawLine(QLineF(round(was), top, round(was), top + high))
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
