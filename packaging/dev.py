@@ -15,6 +15,7 @@ import signal
 import subprocess
 from collections.abc import Callable, Sequence
 
+from dev_bundle import bundle, deb, wheel
 from dev_checks import go_through, static_steps, test_counts, test_steps
 from dev_lock import lock
 from dev_setup import (
@@ -102,6 +103,9 @@ COMMANDS: dict[str, Callable[[Sequence[str]], int]] = {
     "bench": bench,
     "trust": trust,
     "lock": lock,
+    "bundle": bundle,
+    "wheel": wheel,
+    "deb": deb,
 }
 
 

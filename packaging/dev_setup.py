@@ -24,6 +24,7 @@ READY = VENV / "ready.json"
 UNFINISHED = VENV / "unfinished"
 LOCK_RUN = "requirements.txt"
 LOCK_DEV = "requirements-dev.txt"
+LOCK_BUNDLE = "requirements-bundle.txt"
 
 # What Qt's wheels leave to the system: the first six for every start, the rest for a window.
 QT_PACKAGES = (

@@ -102,7 +102,7 @@ def _run_window(file: Path | None, demo: bool) -> int:
 
     QApplication.setApplicationName("Ultraplanner")
     QApplication.setApplicationVersion(__version__)
-    QApplication.setDesktopFileName("ultraplanner")
+    QApplication.setDesktopFileName("org.ultraplanner.Ultraplanner")
     app = QApplication(sys.argv[:1])
     app.setStyle("Fusion")
     settings = Settings()
