@@ -7,6 +7,7 @@ from contextlib import contextmanager
 from dataclasses import replace
 from datetime import timedelta
 
+from pictures_race import RACE_STATES
 from pictures_studio import SIZE, Studio, held, held_tile, hover, settle, taken, wait_for
 from PySide6.QtCore import QPoint, QPointF
 from PySide6.QtGui import QImage, QPainter, Qt
@@ -358,6 +359,7 @@ STATES: dict[str, Callable[[Studio], QImage]] = {
     "held-tile": tile_held,
     "held-target": target_held,
     "held-token": token_held,
+    **RACE_STATES,
     "long-work": long_work,
     "offer": offered,
     "error-file": unreadable_file,

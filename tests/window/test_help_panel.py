@@ -103,6 +103,7 @@ def test_every_figure_and_check_of_the_ledger_is_explained(window):
     one_of_each = {s.kind: s.key for s in project.block.sessions}.values()
     things = [("session", key) for key in (*ends, *one_of_each, easy.key)]
     things += [("section", s.key) for s in project.course.sections]
+    things += [("station", s.key) for s in project.course.stations]
     things += [("item", item.key) for item in project.fuel.items[:12]]
     seen = {type(row) for row in ledger_rows(window)}
     assert unexplained(ledger_rows(window)) == []

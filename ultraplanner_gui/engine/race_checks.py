@@ -25,8 +25,8 @@ LAMP_SPARE = 0.8
 # distance races of the American College of Sports Medicine (2007, Med Sci Sports Exerc 39:556).
 WARM_C, HOT_C, TOO_HOT_C = 18.0, 23.0, 28.0
 
-_OWN = message(QT_TRANSLATE_NOOP("Checks", "Our own choice."))
-_ODDS_SOURCE = message(
+OWN_CHOICE = message(QT_TRANSLATE_NOOP("Checks", "Our own choice."))
+ODDS_SOURCE = message(
     QT_TRANSLATE_NOOP(
         "Checks", "10,000 simulated races about the forecast; an estimate of our own."
     )
@@ -71,27 +71,29 @@ def _cutoff_checks(sections: Sequence[SectionFigures]) -> Iterator[Check]:
     late = worst.forecast_s > worst.arrive_s
     yield Check(
         CUTOFF,
-        _margin_state(worst.to_cutoff_s),
+        margin_state(worst.to_cutoff_s),
         message(_cutoff_words(worst.to_cutoff_s < 0.0, late), place, spare),
-        _OWN,
+        OWN_CHOICE,
     )
     with_chance = [s for s in sections if s.chance is not None]
     if with_chance:
         least = min(with_chance, key=lambda s: s.chance.share if s.chance else 1.0)
         assert least.chance is not None
         days = least.chance.twentieths
-        state = (
-            State.HOLDS
-            if days >= ODDS_HOLD
-            else State.STRAINS
-            if days >= ODDS_STRAIN
-            else State.BREAKS
-        )
+        state = odds_state(days)
         text = QT_TRANSLATE_NOOP("Checks", "{0} is made in time on about {1} of {2} days.")
-        yield Check(ODDS, state, message(text, _place(least), days, IN_TWENTY), _ODDS_SOURCE)
+        yield Check(ODDS, state, message(text, _place(least), days, IN_TWENTY), ODDS_SOURCE)
 
 
-def _margin_state(spare_s: float) -> State:
+def odds_state(days: int) -> State:
+    """Return how a cutoff stands that is made on so many days of twenty."""
+    if days >= ODDS_HOLD:
+        return State.HOLDS
+    return State.STRAINS if days >= ODDS_STRAIN else State.BREAKS
+
+
+def margin_state(spare_s: float) -> State:
+    """Return how a cutoff stands with so much time to spare, below zero where it is missed."""
     if spare_s < 0.0:
         return State.BREAKS
     return State.STRAINS if spare_s < LITTLE_S else State.HOLDS

@@ -7,8 +7,8 @@ from collections.abc import Callable, Iterable
 from PySide6.QtCore import QObject, Signal, Slot
 
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.engine.legs import Leg, legs_of
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.raceday.legs import Leg, legs_of
 from ultraplanner_gui.raceday.pleat import Pleat
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.axis import RaceAxis

@@ -10,9 +10,9 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.stations import MoveStart, MoveStation, SetStop
+from ultraplanner_gui.engine.legs import Leg, leg_at, legs_of
 from ultraplanner_gui.plan.course import AidStation
 from ultraplanner_gui.raceday.leg_bar import BAR_PX, GRIP_PX, stop_px_per_s
-from ultraplanner_gui.raceday.legs import Leg, leg_at, legs_of
 from ultraplanner_gui.raceday.snap import is_free
 from ultraplanner_gui.raceday.start_drag import STEP_S, shifted, started
 from ultraplanner_gui.widgets.carry import Carry

@@ -9,9 +9,9 @@ from itertools import pairwise
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
+from ultraplanner_gui.engine.legs import Leg, legs_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation
-from ultraplanner_gui.raceday.legs import Leg, legs_of
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke

@@ -208,7 +208,8 @@ class StationHead(RaceLane):
         for label, rect in self.placed(body):
             name = shortened(label.name, rect.width() + 1, bold.horizontalAdvance)
             top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
-            if label.key == self.hand.chosen and not self._is_strip:
+            is_chosen = label.key is not None and label.key == self.hand.chosen
+            if is_chosen and not self._is_strip:
                 self._mark_chosen(painter, rect)
             font = look.font(LABEL_PT, bold=True)
             draw_text(painter, top, name, c["ink"], font, Align.AlignHCenter)
@@ -281,7 +282,9 @@ class StationHead(RaceLane):
 
     def topic_at(self, at: QPoint | None) -> str:
         kind = self.hand.hot.kind if at is None else self.hand.grip_at(QPointF(at)).kind
-        return {"fold": "folded leg", "stop": "stop", "start": "start time"}.get(kind, self.topic)
+        return {"fold": "folded leg", "stop": "planned stop", "start": "moving the start"}.get(
+            kind, self.topic
+        )
 
     # Mouse and keys
 

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QMenu, QSizePolicy, QWidget
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.course import AddStation
+from ultraplanner_gui.engine.legs import Leg, leg_at
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.raceday import at_cursor
 from ultraplanner_gui.raceday.clock_lanes import FootLane, InHandLane
@@ -19,7 +20,6 @@ from ultraplanner_gui.raceday.fluid_lane import FluidLane
 from ultraplanner_gui.raceday.folds import Folds
 from ultraplanner_gui.raceday.fuel_lane import FuelLane
 from ultraplanner_gui.raceday.glycogen_lane import GlycogenLane
-from ultraplanner_gui.raceday.legs import Leg, leg_at
 from ultraplanner_gui.raceday.light_lane import LightLane
 from ultraplanner_gui.raceday.line_view import LineView
 from ultraplanner_gui.raceday.profile_lane import ProfileLane

@@ -67,7 +67,8 @@ class TitleRow(QWidget):
 
     def show_folds(self, count: int) -> None:
         """Offer to unfold *count* legs, nothing where none is folded."""
-        self.unfold.setText(self.tr("unfold %n leg(s)", "", count))
+        text = self.tr("unfold all") if count > 1 else self.tr("unfold the leg")
+        self.unfold.setText(text)
         self.unfold.setVisible(count > 0)
 
     @property

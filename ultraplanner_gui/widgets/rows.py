@@ -401,9 +401,11 @@ class Rows(QWidget):
             gap = max(
                 look.metrics(TEXT_PT, bold=True).horizontalAdvance(now), look.px(52)
             ) + look.px(14)
-            draw_text(
-                painter, rect.adjusted(0, 0, -gap, 0), before, c["soft"], look.font(SMALL_PT), right
-            )
+            free = rect.width() - gap - look.metrics(TEXT_PT).horizontalAdvance(label)
+            # Written over the label neither could be read.
+            if look.metrics(SMALL_PT).horizontalAdvance(before) + look.px(4) <= free:
+                place = rect.adjusted(0, 0, -gap, 0)
+                draw_text(painter, place, before, c["soft"], look.font(SMALL_PT), right)
 
     def _on_theme_changed(self) -> None:
         self._heights.clear()

@@ -189,6 +189,20 @@ TABLE: tuple[ActionRow, ...] = (
         contexts=("target",),
     ),
     ActionRow(
+        "fold_leg",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "Fold the le&g away, or unfold it"),
+        "Ctrl+Shift+E",
+        WITH_COURSE,
+    ),
+    ActionRow(
+        "unfold_legs",
+        "race",
+        QT_TRANSLATE_NOOP("Actions", "&Unfold all legs"),
+        "",
+        WITH_COURSE,
+    ),
+    ActionRow(
         "course_shape",
         "course",
         QT_TRANSLATE_NOOP("Actions", "Shape of the &course…"),

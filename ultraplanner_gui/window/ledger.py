@@ -18,13 +18,15 @@ from ultraplanner_gui.desk.typing_pause import TypingPause
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.stations import SetStop
 from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.rows import Row, Rows
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
-from ultraplanner_gui.window import ledger_buildup, ledger_race
+from ultraplanner_gui.window import ledger_buildup, ledger_race, ledger_station
 from ultraplanner_gui.window.ledger_week import ACTION
 from ultraplanner_gui.wording.words import Words
 
@@ -44,7 +46,7 @@ class Ledger(QScrollArea):
     ) -> None:
         super().__init__(parent)
         self._document, self._selection, self._words = document, selection, words
-        self._session = self._week = self._section = self._item = ""
+        self._session = self._week = self._section = self._item = self._station = ""
         self._race_shown: tuple[object, ...] = ()
         self._build_up_shown: tuple[object, ...] = ()
         self._is_race_first = False
@@ -73,7 +75,8 @@ class Ledger(QScrollArea):
         self._pause = TypingPause(self._note, self._note_edit, document.perform, self)
         self._seeker = seeker_of(document)
         self._seeker.found.connect(self._refresh)
-        self._upper.chosen.connect(self._on_chosen)
+        for rows in (self._upper, self._lower):
+            rows.chosen.connect(self._on_chosen)
         for rows in (self._upper, self._lower):
             rows.reached.connect(partial(self._bring_into_sight, rows))
         set_topics({self: "ledger", self._note: "when it gets hard"})
@@ -99,12 +102,12 @@ class Ledger(QScrollArea):
             self._session, self._week = key, ""
         elif kind == "week":
             self._session, self._week = "", key
-        elif kind == "section":
-            self._section, self._item = key, ""
-        elif kind == "item":
-            self._item, self._section = key, ""
+        elif kind in ("section", "station", "item"):
+            self._section = key if kind == "section" else ""
+            self._station = key if kind == "station" else ""
+            self._item = key if kind == "item" else ""
         elif not kind:
-            self._session = self._week = self._section = self._item = ""
+            self._session = self._week = self._section = self._item = self._station = ""
         if kind:
             self._put_first(kind not in ("session", "week"))
         self._refresh()
@@ -119,6 +122,9 @@ class Ledger(QScrollArea):
         kind, _, key = target.partition(":")
         if kind == ledger_buildup.MEND:
             self._mend(key)
+        elif kind == ledger_station.SET_STOP:
+            station, _, stop_s = key.rpartition(":")
+            self._document.perform(SetStop(station, float(stop_s)))
         elif kind == ACTION:
             table = getattr(self.window(), "table", None)
             if table is not None:
@@ -158,7 +164,14 @@ class Ledger(QScrollArea):
         if not _are_same(parts, self._build_up_shown):
             self._build_up_shown = parts
             self._upper.show_rows(self._upper_rows(now, before, words, better))
-        parts = (words, self._section, self._item, *_race_parts(now), *_race_parts(before))
+        parts = (
+            words,
+            self._section,
+            self._station,
+            self._item,
+            *_race_parts(now),
+            *_race_parts(before),
+        )
         if not _are_same(parts, self._race_shown):
             self._race_shown = parts
             self._lower.show_rows(self._lower_rows(now, before, words))
@@ -174,18 +187,21 @@ class Ledger(QScrollArea):
     def _lower_rows(self, now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         if self._section:
             return ledger_race.section_rows(now, before, self._section, words)
+        if self._station:
+            rows = ledger_station.station_rows(now, before, self._station, words)
+            return rows or ledger_race.race_rows(now, before, words)
         return (
             *ledger_race.item_rows(now, self._item, words),
             *ledger_race.race_rows(now, before, words),
         )
 
     def _show_note(self, now: Outlook) -> None:
-        course = now.project.course
-        section = (
-            next((s for s in course.sections if s.key == self._section), None) if course else None
-        )
+        section = self._noted(now)
         for widget in (self._note_head, self._note):
             widget.setVisible(section is not None)
+        ahead = self.tr("&When it gets hard on the way from here")
+        here = self.tr("&When it gets hard here")
+        self._note_head.setText(ahead if self._station else here)
         if (
             section is not None
             and not self._pause.is_pending
@@ -194,8 +210,21 @@ class Ledger(QScrollArea):
             with QSignalBlocker(self._note):
                 self._note.setPlainText(section.hard_note)
 
+    def _noted(self, outlook: Outlook) -> Section | None:
+        """Return the section the note is about: that selected, or the one a station leads to."""
+        course = outlook.project.course
+        key = self._section
+        if course is not None and self._station:
+            at_m = next(
+                (s.at_m for s in course.stations if s.key == self._station), course.length_m
+            )
+            key = next((s.key for s in outlook.sections if s.end_m > at_m), "")
+        sections = course.sections if course is not None else ()
+        return next((s for s in sections if s.key == key), None)
+
     def _note_edit(self, text: str, gesture: int) -> Edit | None:
-        return NoteHardStretch(self._section, text, gesture) if self._section else None
+        section = self._noted(self._document.outlook)
+        return NoteHardStretch(section.key, text, gesture) if section is not None else None
 
     def _dress(self) -> None:
         look = theme()

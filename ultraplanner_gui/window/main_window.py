@@ -149,10 +149,12 @@ class MainWindow(QMainWindow):
         if self.workplace is not None:
             document, place = self.workplace.document, self.workplace.place
             kind, key = self.workplace.selection.kind, self.workplace.selection.key
+            folded = self.workplace.raceday.folds.keys
             document.setParent(None)
             self._take_down()
             self._set_up(document)
             self.go(place)
+            self.workplace.raceday.folds.choose(folded)
             if kind:
                 self.workplace.selection.choose(kind, key)
 

@@ -53,6 +53,24 @@ class ViewDeeds(QObject):
         self._measure("clock")
 
     @Slot()
+    def fold_leg(self) -> None:
+        """Fold the leg of what is chosen away, or unfold it."""
+        if self._window.workplace is None:
+            return
+        day = self._window.workplace.raceday
+        leg = day.leg_chosen()
+        if leg is None:
+            why = self.tr("Choose an aid station or a section, or point at the leg to fold.")
+            self._window.say(why)
+        else:
+            day.folds.toggle(leg.key)
+
+    @Slot()
+    def unfold_legs(self) -> None:
+        if self._window.workplace is not None:
+            self._window.workplace.raceday.unfold_all()
+
+    @Slot()
     def weeks_larger(self) -> None:
         if self._window.workplace is not None:
             self._window.workplace.buildup.grid.zoom_in()

@@ -246,6 +246,7 @@ CHAPTERS: dict[str, str] = {
     "course": QT_TRANSLATE_NOOP("Handbook", "The course"),
     "pace": QT_TRANSLATE_NOOP("Handbook", "Race day"),
     "race_pace": QT_TRANSLATE_NOOP("Handbook", "Pacing the race"),
+    "race_hand": QT_TRANSLATE_NOOP("Handbook", "Race day in your hands"),
     "fuel": QT_TRANSLATE_NOOP("Handbook", "Eating and drinking"),
     "fuel_stores": QT_TRANSLATE_NOOP("Handbook", "Stores, bags and practice"),
     "cards": QT_TRANSLATE_NOOP("Handbook", "Cards"),

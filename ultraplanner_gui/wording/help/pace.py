@@ -141,10 +141,19 @@ COURSE: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "A place on the course where you may stop, with its cutoff, your planned stop and what "
-            "there is. Sections run from one to the next. Move one by typing its place, or by "
-            "dragging the end of its section.",
+            "there is. Sections run from one to the next. Move one by typing its place, or drag "
+            "it by its name.",
         ),
-        see=("cutoff", "planned stop", "what is there", "section", "carry", "pinned station"),
+        see=(
+            "moving on race day",
+            "folded leg",
+            "cutoff",
+            "planned stop",
+            "what is there",
+            "section",
+            "carry",
+            "pinned station",
+        ),
         words=QT_TRANSLATE_NOOP("Help", "checkpoint control station name place at"),
     ),
     Topic(
@@ -196,7 +205,7 @@ COURSE: tuple[Topic, ...] = (
             "horizon, no clouds.",
         ),
         (published(papers.MEEUS_1998, QT_TRANSLATE_NOOP("Help", "Position of the sun.")),),
-        see=("dark", "lamp", "forecast", "start time"),
+        see=("dark", "lamp", "forecast", "start time", "moving the start"),
         words=QT_TRANSLATE_NOOP("Help", "sunrise sunset night lamp dusk dawn lane"),
     ),
 )
