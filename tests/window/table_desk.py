@@ -1,7 +1,7 @@
 """A small project, and the tables of it in a window, for the tests of both."""
 
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import UTC, date, datetime
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -21,6 +21,8 @@ from ultraplanner_gui.plan.course import (
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.review import Lesson, PinnedTo
 from ultraplanner_gui.window.tables import Tables
 from ultraplanner_gui.wording.words import Words
 
@@ -68,6 +70,11 @@ ITEMS = (
     FuelItem("i3", "gel", 5400.0, 2.0),
 )
 
+RECORDED = KeptRecording(
+    *("r1", "may.gpx", b"packed", False, "Along the dyke", datetime(2027, 5, 4, 17, tzinfo=UTC)),
+    *(7.5 * KM, 0.9 * H, 0.8 * H, 60.0, 55.0, "s1"),
+)
+
 
 def project():
     return Project(
@@ -75,6 +82,13 @@ def project():
         course(),
         block=Block(sessions(), 7),
         fuel=FuelPlan(foods=FOODS, items=ITEMS),
+        recordings=(RECORDED,),
+        lessons=(
+            Lesson("l1", "Walk it", PinnedTo.CLIMB, climb=2, learnt_at="Round 2026"),
+            Lesson("l2", "Eat early", PinnedTo.HOUR, hour_s=2 * H),
+            Lesson("l3", "No gels", PinnedTo.FOOD, food="Gel"),
+            Lesson("l4", "Smile"),
+        ),
     )
 
 

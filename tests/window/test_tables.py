@@ -339,7 +339,7 @@ def test_a_project_without_a_course_says_what_is_missing(bare):
         if "add" in bare.page(name).buttons
     }
     without = dict.fromkeys(("Aid stations", "Surfaces", "Fuel"), False)
-    assert enabled == {"Sessions": True, "Foods": True, **without}
+    assert enabled == {"Sessions": True, "Foods": True, "Lessons": True, **without}
 
 
 def test_sessions_open_at_what_comes_next(qapp, qtbot):

@@ -14,6 +14,7 @@ from ultraplanner_gui.cards.page import (
     Measure,
     Page,
 )
+from ultraplanner_gui.engine.open_lessons import must_be_answered
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card, CardForm, CardKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
@@ -44,9 +45,12 @@ def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tu
 
 
 def all_pages(outlook: Outlook, words: Words, measure: Measure) -> tuple[Page, ...]:
-    """Return the pages of every copy of every card; PlanError if there is none to make."""
+    """Return the pages of every copy of every card; PlanError if there is none to make,
+    or a lesson of an earlier race waits for an answer.
+    """
     if not outlook.project.cards:
         raise PlanError(QT_TRANSLATE_NOOP("Cards", "No card is chosen. Add a card, then print."))
+    must_be_answered(outlook.project)
     return tuple(_all(outlook, words, measure))
 
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from ultraplanner_gui.desk import demo_crew, resources
+from ultraplanner_gui.desk import demo_crew, demo_recordings, resources
 from ultraplanner_gui.engine.block import build_block
 from ultraplanner_gui.engine.first_plan import request_of
 from ultraplanner_gui.engine.fuelling import place_by_clock
@@ -106,7 +106,12 @@ def demo_project(today: date) -> Project:
     assert outlook.target is not None
     items = place_by_clock(project.fuel, outlook.target.finish_s)
     project = replace(project, fuel=project.fuel.with_items(items))
-    return replace(project, block=_lived(_block(project, outlook), today))
+    project = replace(project, block=_lived(_block(project, outlook), today))
+    return replace(
+        project,
+        recordings=demo_recordings.recordings(project),
+        lessons=demo_recordings.LESSONS,
+    )
 
 
 def _course() -> Course:

@@ -68,7 +68,15 @@ def first_plan(
         fuel=FuelPlan(foods=foods),
         first_weekday=first_weekday,
     )
+    return planned(project, today)
+
+
+def planned(project: Project, today: date) -> tuple[Project, tuple[Message, ...]]:
+    """Return *project* with its fuel placed by the clock and a block counted back from the race,
+    and what the builder of the block could not give.
+    """
     outlook = derive(project, None, today)
+    foods = project.fuel.foods
     if outlook.target is not None and any(food.carb_g > 0.0 for food in foods):
         items = place_by_clock(project.fuel, outlook.target.finish_s)
         project = replace(project, fuel=project.fuel.with_items(items))

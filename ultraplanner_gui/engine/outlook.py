@@ -10,6 +10,7 @@ from ultraplanner_gui.engine.fuel_clock import on_clock
 from ultraplanner_gui.engine.fuelling import FuelFigures, fuel_figures
 from ultraplanner_gui.engine.gait import Stretch, stretches
 from ultraplanner_gui.engine.light import LightSpan
+from ultraplanner_gui.engine.open_lessons import lesson_check
 from ultraplanner_gui.engine.outlook_race import RaceFigures, race_figures
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
@@ -45,8 +46,9 @@ class Outlook:
 
     @property
     def race_checks(self) -> tuple[Check, ...]:
-        """How cutoffs, odds, lamp and heat stand, the worst first."""
-        return self.race.checks if self.race is not None else ()
+        """How open lessons, cutoffs, odds, lamp and heat stand, the worst of these first."""
+        checks = self.race.checks if self.race is not None else ()
+        return (*lesson_check(self.project), *checks)
 
     @property
     def walked(self) -> tuple[Stretch, ...]:

@@ -28,8 +28,12 @@ def keep_recording(path: Path) -> KeptRecording:
     Its key is made of what the file says, so that the same run has the same key wherever its
     file lies. CourseError if there is no run in it, or it is too large to be kept.
     """
+    return kept_of(read_as_it_is(path), path)
+
+
+def kept_of(raw: bytes, path: Path) -> KeptRecording:
+    """Return the recording in *raw*, the content of a GPX file at *path*, as `keep_recording`."""
     name = shown_name(path)
-    raw = read_as_it_is(path)
     data = unpacked(raw, name)
     recording = recording_in(data, name, path)
     came_packed = raw.startswith(GZIP_MAGIC)

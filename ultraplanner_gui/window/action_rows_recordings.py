@@ -29,4 +29,12 @@ RECORDINGS: tuple[ActionRow, ...] = (
         "",
         WITH_COURSE,
     ),
+    ActionRow(
+        "answer_lessons", "recordings", QT_TRANSLATE_NOOP("Actions", "Lessons, and their a&nswers")
+    ),
+    ActionRow(
+        "next_project",
+        "recordings",
+        QT_TRANSLATE_NOOP("Actions", "New &project from this one…"),
+    ),
 )

@@ -331,8 +331,9 @@ class Deeds(
         profile: Profile,
         sent: Callable[[Answers], str],
         parent: QWidget,
+        runner: Runner | None = None,
     ) -> None:
-        """Open the form of a new plan, with *race* proposed in it."""
+        """Open the form of a new plan with *race* proposed in it, and *runner* where known."""
         from ultraplanner_gui.engine.first_plan import likely_finish_s
         from ultraplanner_gui.window.plan_form import PlanForm
 
@@ -349,7 +350,7 @@ class Deeds(
         )
         form = PlanForm(
             race,
-            Runner(),
+            Runner() if runner is None else runner,
             self._window.settings.first_weekday(),
             words,
             sent,
@@ -358,8 +359,43 @@ class Deeds(
             where=self._window.ask.where_to_keep,
             likely_s=partial(likely_finish_s, profile),
             parent=parent,
+            guesses=runner is None,
         )
         form.open()
+
+    @Slot()
+    def next_project(self) -> None:
+        document = self._window.document
+        if document is not None:
+            then = partial(self._propose_next, document.project)
+            self._window.ask.which_course(self._folder(), partial(self._read_course, then=then))
+
+    def _propose_next(self, old: Project, result: tuple[Course, Profile]) -> None:
+        from ultraplanner_gui.desk.zones import nearest_zone
+        from ultraplanner_gui.engine.first_plan import likely_finish_s, likely_start
+
+        course, profile = result
+        zone = nearest_zone(profile.latitude_deg, profile.longitude_deg)
+        start, likely_s = likely_start(date.today(), zone), likely_finish_s(profile, old.runner)
+        make = partial(self._make_next, old, course)
+        race = Race(course.name, start, likely_s)
+        self.open_plan_form(race, course, profile, make, self._window, old.runner)
+
+    def _make_next(self, old: Project, course: Course, answers: Answers) -> str:
+        from ultraplanner_gui.engine.next_plan import next_plan
+
+        assert answers.path is not None
+        try:
+            check_runner(answers.runner)
+            project, notes = next_plan(
+                old, course, answers.race, answers.runner, answers.first_weekday, date.today()
+            )
+            file = ProjectFile.create(answers.path, project)
+        except PlanError as error:
+            return self._window.settings.words().say(error.message)
+        self._show(file)
+        self._say_notes((*notes, *mended_notes(course)))
+        return ""
 
     def make_plan(self, course: Course, answers: Answers) -> str:
         """Make and open the plan answered for; return what is wrong, nothing if it was made."""

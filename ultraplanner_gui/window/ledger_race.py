@@ -9,11 +9,13 @@ from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.gait import walked_between, walked_m
 from ultraplanner_gui.engine.glycogen import GlycogenLedger, ledger_of, left_g
+from ultraplanner_gui.engine.lessons import lessons_of_food, lessons_of_section
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import ODDS_HOLD, dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
+from ultraplanner_gui.window.ledger_lessons import lesson_rows
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.wording.words import NONE, Words
@@ -52,7 +54,8 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     _add_cutoff(pairs, was, section, words)
     _add_latest(pairs, (before, now), (was, section), words)
     title = Title(tr("{0} to {1}").format(start, _end(now, section, words)), _own(now, key, words))
-    return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words))
+    learnt = lesson_rows(lessons_of_section(now, section))
+    return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words), *learnt)
 
 
 def _end(now: Outlook, figures: SectionFigures, words: Words) -> str:
@@ -86,6 +89,7 @@ def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:
         Figure(tr("Fluid"), words.millilitres(food.fluid_ml * n), topic="fluid"),
         Figure(tr("Sodium"), words.milligrams(food.sodium_mg * n), topic="sodium"),
         Figure(tr("Caffeine"), words.milligrams(food.caffeine_mg * n), topic="caffeine"),
+        *lesson_rows(lessons_of_food(now.project, food)),
         Rule(),
     )
 

@@ -257,10 +257,10 @@ class LookBackView(QDialog):
 
     def _section_heads(self) -> list[str]:
         return [
-            *(self.tr("To"), self.tr("Arrive, planned"), self.tr("Real"), self.tr("Late")),
-            *(self.tr("Takes, planned"), self.tr("Real"), self.tr("Standing, planned")),
-            *(self.tr("Real"), self.tr("Pace, planned"), self.tr("Real")),
-            *(self.tr("In hand"), self.tr("To cutoff")),
+            *(self.tr("To"), self.tr("Planned\narrival"), self.tr("Real"), self.tr("Late,\nmin")),
+            *(self.tr("Planned\ntime"), self.tr("Real"), self.tr("Planned\nstop")),
+            *(self.tr("Real"), self.tr("Planned\npace"), self.tr("Real")),
+            *(self.tr("In\nhand"), self.tr("To\ncutoff")),
         ]
 
     def _section_rows(self, back: LookBack) -> list[list[str]]:
@@ -326,6 +326,7 @@ class LookBackView(QDialog):
         table.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)
         table.setTabKeyNavigation(False)
         table.setShowGrid(False)
+        table.setWordWrap(False)
         table.verticalHeader().hide()
         header = table.horizontalHeader()
         header.setHighlightSections(False)

@@ -62,7 +62,7 @@ class PlanForm(QDialog):
     `sent` is called with the answers; it returns a sentence on what is wrong with them, which
     stays in the form, or nothing, which closes it. `likely_s` gives the likely finish of a
     runner on the course, None where there is no course. The form of a new plan, which has a
-    path, begins with guesses.
+    path, begins with guesses, of the runner too unless *guesses* says that they are known.
     """
 
     def __init__(
@@ -78,6 +78,7 @@ class PlanForm(QDialog):
         likely_s: Callable[[Runner], float] | None = None,
         parent: QWidget | None = None,
         has_block: bool = False,
+        guesses: bool = True,
     ) -> None:
         super().__init__(parent)
         self._race_day, self._has_block = race.day, has_block
@@ -92,8 +93,9 @@ class PlanForm(QDialog):
         self.goal, self.limit, self.weekly = at.goal, at.limit, self.runner.weekly
         self._lay_out(facts)
         self._set_tab_order()
-        if path is not None:
+        if path is not None and guesses:
             self.runner.guess_all()
+        if path is not None:
             self.race.guess_finish()
         self.runner.easy.timeChanged.connect(self._on_pace_changed)
         self.race.changed.connect(self._grow)

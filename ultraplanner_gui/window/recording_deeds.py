@@ -123,6 +123,12 @@ class RecordingDeeds(JobDeeds):
         self._start(partial(self._show_back, document), looked_back, kept, document.before)
 
     @Slot()
+    def answer_lessons(self) -> None:
+        self._window.go("tables")
+        if self._window.workplace is not None:
+            self._window.workplace.tables.show_table("Lessons")
+
+    @Slot()
     def mark_from_recording(self) -> None:
         document, kept = self._window.document, self._chosen()
         if document is None or kept is None:

@@ -26,7 +26,7 @@ TOPICS = (
         caution=QT_TRANSLATE_NOOP(
             "Help", "Days on a calendar heal nothing: pain, fever or odd urine go first."
         ),
-        see=("before the start", "hand over"),
+        see=("before the start", "hand over", "looking back"),
         words=QT_TRANSLATE_NOOP("Help", "recovery rest return running red flags"),
     ),
     Topic(

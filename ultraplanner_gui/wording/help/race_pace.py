@@ -85,7 +85,7 @@ SHAPE: tuple[Topic, ...] = (
             published(papers.HUBER_1964),
             choice(QT_TRANSLATE_NOOP("Help", "How strongly the defaults draw.")),
         ),
-        see=("fade", "gradient and pace", "downhill speed", "predicted finish"),
+        see=("fade", "gradient and pace", "downhill speed", "predicted finish", "recordings"),
         words=QT_TRANSLATE_NOOP("Help", "recordings GPX calibrate own runs error spread"),
     ),
     Topic(
