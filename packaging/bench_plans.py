@@ -25,6 +25,7 @@ SESSIONS = 300
 POINTS = 16_000
 STATIONS = 20
 ITEMS = 200
+CROWDED_STATIONS, CROWDED_ITEMS = 25, 300
 GOAL_S = 30 * 3600.0
 RACE_DAY = date(2027, 6, 19)
 TODAY = RACE_DAY - timedelta(weeks=10)
@@ -47,8 +48,15 @@ def large_project() -> Project:
     )
 
 
-def course(points: int, step_m: float) -> Course:
-    """Return a course of *points*, *step_m* apart, with aid stations and cutoffs."""
+@cache
+def crowded_project() -> Project:
+    """Return the same with 25 aid stations and 300 items, for drags through the window."""
+    ground = course(POINTS + 1, STEP_M, CROWDED_STATIONS)
+    return replace(large_project(), course=ground, fuel=_fuel(CROWDED_ITEMS))
+
+
+def course(points: int, step_m: float, count: int = STATIONS) -> Course:
+    """Return a course of *points*, *step_m* apart, with *count* aid stations, and cutoffs."""
     north, up = _ground(points, step_m)
     line = Line(50.0 + north, np.full(points, 8.0), up)
     length_m = float(distance_along(line.latitude_deg, line.longitude_deg)[-1])
@@ -56,11 +64,11 @@ def course(points: int, step_m: float) -> Course:
         AidStation(
             f"station-{k}",
             f"Station {k}",
-            round(length_m * k / (STATIONS + 1)),
-            cutoff_s=1.2 * GOAL_S * k / (STATIONS + 1) if k % 2 else None,
+            round(length_m * k / (count + 1)),
+            cutoff_s=1.2 * GOAL_S * k / (count + 1) if k % 2 else None,
             stop_s=300.0,
         )
-        for k in range(1, STATIONS + 1)
+        for k in range(1, count + 1)
     )
     return Course(line, length_m, stations, sections_between(stations), name="Long way round")
 
@@ -103,12 +111,12 @@ def _session(number: int, day: date) -> Session:
     return replace(session, done=done)
 
 
-def _fuel() -> FuelPlan:
+def _fuel(count: int = ITEMS) -> FuelPlan:
     foods = read_foods(resources.path("foods.csv"))
     fed = [food for food in foods if food.carb_g > 0.0]
     items = tuple(
-        FuelItem(f"item-{k}", fed[k % len(fed)].key, GOAL_S * (k + 0.5) / ITEMS)
-        for k in range(ITEMS)
+        FuelItem(f"item-{k}", fed[k % len(fed)].key, GOAL_S * (k + 0.5) / count)
+        for k in range(count)
     )
     return FuelPlan(foods=foods, items=items)
 

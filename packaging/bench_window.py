@@ -12,7 +12,7 @@ from pathlib import Path
 
 from bench_files import GPX_POINTS, gpx_file
 from bench_measure import Goal, Row, Work, by_turns, percentile, timed
-from bench_plans import TODAY, course, large_project
+from bench_plans import TODAY, course, crowded_project
 from PySide6.QtCore import QEvent, QEventLoop, QObject, QPoint, QRectF, Qt, QTimer
 from PySide6.QtGui import QPainter
 from PySide6.QtTest import QTest
@@ -67,7 +67,7 @@ class Stage:
 
     def __init__(self) -> None:
         self.window = MainWindow(Settings())
-        self.window.show_document(Document(project=large_project(), today=lambda: TODAY))
+        self.window.show_document(Document(project=crowded_project(), today=lambda: TODAY))
         self.window.resize(*SIZE)
         self.window.show()
         settle()
@@ -147,7 +147,7 @@ def _session_row(stage: Stage) -> Row:
     grid = stage.place.buildup.grid
     day = TODAY + timedelta(days=12)
     # A long run with practice carbs: all four lanes have to follow.
-    session = next(s for s in large_project().block.sessions if s.day >= day and s.carb_g_per_h)
+    session = next(s for s in crowded_project().block.sessions if s.day >= day and s.carb_g_per_h)
     tile = grid.cells.tile(session.key)
     start = tile.rect.center().toPoint()
     # Every move enters another week, so that grid and lanes all change.
@@ -156,7 +156,7 @@ def _session_row(stage: Stage) -> Row:
     view = _bare_view(stage.place.buildup.size().toTuple())
     ours, floor, busy = stage.drag(grid, path, view)
     return _drag_row(
-        f"drag of a session, {len(large_project().block.sessions)} tiles",
+        f"drag of a session, {len(crowded_project().block.sessions)} tiles",
         "bare QGraphicsView, 300 items, as large",
         (ours, floor, busy),
         stage.painted(len(ours)),
@@ -184,6 +184,26 @@ def _race_rows(stage: Stage) -> Iterator[Row]:
     floor = stage.frame(repaint, _name(fuel))
     times = stage.drag(fuel, [token, *path], floor)
     yield _drag_row("drag of a token", name, times, stage.painted(len(times[0])))
+    yield from _head_rows(stage, repaint)
+
+
+def _head_rows(stage: Stage, repaint: Work) -> Iterator[Row]:
+    """Drag a station by its name, and a stop by its grip."""
+    head, name = stage.place.raceday.head, "the same lanes repainted only"
+    floor = stage.frame(repaint, _name(head))
+    station = head.stations[len(head.stations) // 2]
+    rect = next(rect for label, rect in head.placed(head.body()) if label.key == station.key)
+    start = rect.center().toPoint()
+    # Within its own leg, a new place on every move.
+    path = [start + QPoint(5 + 3 * (k % 7), 0) for k in range(EVENTS)]
+    times = stage.drag(head, [start, *path], floor)
+    yield _drag_row("station drag", name, times, stage.painted(len(times[0])))
+    spots = head.stop_spots(head.body())
+    spot = next(s for s in spots if s.station.key == station.key)
+    start = QPoint(round(spot.right), round(head.bar_top) + 6)
+    path = [start + QPoint(5 + 8 * (k % 9), 0) for k in range(EVENTS)]
+    times = stage.drag(head, [start, *path], floor)
+    yield _drag_row("drag of a stop", name, times, stage.painted(len(times[0])))
 
 
 def _drag_row(name: str, floor_name: str, times: tuple[list[float], ...], painted: str) -> Row:
@@ -258,7 +278,7 @@ class _AxesOnly(RaceLane):
 
 
 def _view_row() -> Row:
-    project = replace(large_project(), course=course(GPX_POINTS, 2.0))
+    project = replace(crowded_project(), course=course(GPX_POINTS, 2.0))
     document = Document(project=project, today=lambda: TODAY)
     selection, axis, words = Selection(), RaceAxis(), Words()
     axis.show(document.shown)

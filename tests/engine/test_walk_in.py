@@ -139,3 +139,24 @@ def test_cutoffs_of_a_course_are_those_of_its_stations_and_the_finish(course_of)
     course = course_of(50_000.0, (AidStation("a", "A", 10e3, 7200.0), AidStation("b", "B", 20e3)))
     race = Race("Test race", datetime(2026, 8, 28, tzinfo=UTC), 8 * HOUR_S, 10 * HOUR_S)
     assert course_cutoffs(course, race) == (Cutoff(10e3, 7200.0), Cutoff(50e3, 10 * HOUR_S))
+
+
+@given(
+    st.lists(
+        st.tuples(st.integers(1, 19), st.floats(0.0, 2e5), st.booleans()), min_size=0, max_size=6
+    ),
+    st.lists(st.tuples(st.integers(1, 19), st.floats(0.0, 7_200.0)), max_size=5),
+    st.lists(st.integers(1, 20), min_size=1, max_size=8),
+)
+def test_many_places_at_once_have_the_limits_of_each(hilly, gates, stops, places):
+    # A grid of places, so that they meet stops and cutoffs.
+    step_m = hilly.length_m / 20.0
+    cutoffs = [Cutoff(k * step_m, by_s, is_out) for k, by_s, is_out in gates]
+    halts = [Stop(k * step_m, stop_s) for k, stop_s in dict(stops).items()]
+    limit = walk_in(hilly, cutoffs, halts)
+    at_m = [k * step_m for k in sorted(places)]
+
+    arrive_s, leave_s = limit.latest_at(at_m)
+
+    assert list(arrive_s) == pytest.approx([limit.latest_arrival_s(m) for m in at_m], abs=1e-6)
+    assert list(leave_s) == pytest.approx([limit.latest_departure_s(m) for m in at_m], abs=1e-6)

@@ -167,10 +167,9 @@ def _walk_by(
     walk: WalkIn, ends_m: tuple[float, ...]
 ) -> tuple[tuple[float | None, float | None], ...]:
     """Return the latest arrival and leaving for walking the rest in, None beyond every cutoff."""
-    return tuple(
-        (_finite(walk.latest_arrival_s(end_m)), _finite(walk.latest_departure_s(end_m)))
-        for end_m in ends_m
-    )
+    arrive_s, leave_s = walk.latest_at(ends_m)
+    both = zip(arrive_s.tolist(), leave_s.tolist(), strict=True)
+    return tuple((_finite(arrive), _finite(leave)) for arrive, leave in both)
 
 
 def _finite(seconds: float) -> float | None:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 
@@ -90,6 +91,29 @@ class WalkIn:
             if c.at_m > at_m
         ]
         return min([*own, *later], default=np.inf)
+
+    def latest_at(self, places_m: Sequence[float]) -> tuple[FloatArray, FloatArray]:
+        """Return `latest_arrival_s` and `latest_departure_s` of many places in course order."""
+        at_m = np.array(places_m, dtype=np.float64)
+        leave_s = np.full(len(at_m), np.inf)
+        if not self.cutoffs or not len(at_m):
+            return _latest(self, at_m), leave_s
+        walked_s = np.interp(at_m, self.distance_m, self.walked_s)
+        stops_m = np.array([s.at_m for s in self.stops])
+        stopped_s = np.concatenate(([0.0], np.cumsum([s.stop_s for s in self.stops])))
+        # What has been stopped once one leaves a place, its own stop included.
+        left_s = stopped_s[np.searchsorted(stops_m, at_m, side="right")]
+        for cutoff in self.cutoffs:
+            there_s = float(np.interp(cutoff.at_m, self.distance_m, self.walked_s))
+            side: Literal["left", "right"] = "right" if cutoff.is_departure else "left"
+            by_then_s = stopped_s[np.searchsorted(stops_m, cutoff.at_m, side=side)]
+            before = at_m < cutoff.at_m
+            spare_s = cutoff.by_s - (there_s - walked_s[before]) - (by_then_s - left_s[before])
+            leave_s[before] = np.minimum(leave_s[before], spare_s)
+            if cutoff.is_departure:
+                own = at_m == cutoff.at_m
+                leave_s[own] = np.minimum(leave_s[own], cutoff.by_s)
+        return _latest(self, at_m), leave_s
 
     def first_point_m(self, plan: PacePlan) -> float | None:
         """Return the place from which on *plan* is never later than the limit.

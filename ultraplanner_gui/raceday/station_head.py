@@ -167,7 +167,7 @@ class StationHead(RaceLane):
         return 2 if _is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        if self.has_ground_changed(before, after) or before.target is not after.target:
+        if self.has_ground_changed(before, after):
             self.update()
         # Under a drag the rows stay as they are, else everything below would jump.
         if after is self.document.before:
@@ -362,6 +362,7 @@ class StationHead(RaceLane):
         self, course: Course, race: Race
     ) -> list[tuple[str | None, str, float, float | None, bool]]:
         """Return key, name, place, clock and whether it is a cutoff of start, stations, finish."""
+        ends: list[tuple[str | None, str, float, float | None, bool]]
         ends = [(START, self.tr("Start"), 0.0, 0.0, False)]
         ends += [(s.key, s.name, s.at_m, s.cutoff_s, True) for s in course.stations]
         return [*ends, (None, self.tr("Finish"), course.length_m, race.limit_s, True)]
