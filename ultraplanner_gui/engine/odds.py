@@ -166,10 +166,10 @@ def _arrivals(
     times += mean.astype(np.float32)[:, None]
     np.exp(times, out=times)
     times *= np.diff(at_s)[len(known) :].astype(np.float32)[:, None]
+    _add_stops(plan, ends, times, scatter, passed)
     arrivals = np.cumsum(times, axis=0, dtype=np.float32, out=times)
     if passed is not None:
         arrivals += np.float32(passed.elapsed_s)
-    _add_stops(plan, ends, arrivals, scatter, passed)
     return arrivals
 
 
@@ -180,18 +180,19 @@ def _log_ratio(plan: PacePlan, passed: Passed, planned_s: float) -> float:
 
 
 def _add_stops(
-    plan: PacePlan, ends: list[float], arrivals: Draws, scatter: Scatter, passed: Passed | None
+    plan: PacePlan, ends: list[float], times: Draws, scatter: Scatter, passed: Passed | None
 ) -> None:
-    """Add what the stops before each end take: their planned time in the median."""
+    """Add what each stop takes to the time to the next end: its planned time in the median."""
     from_m = -1.0 if passed is None else passed.at_m
     stops = [stop for stop in plan.stops if stop.at_m >= from_m]
     if not stops:
         return
-    races = arrivals.shape[1]
+    races = times.shape[1]
     lengths = _stop_lengths(len(stops), races, scatter.stop)
     for stop, length in zip(stops, lengths, strict=True):
         first = int(np.searchsorted(ends, stop.at_m, side="right"))
-        arrivals[first:] += np.float32(stop.stop_s) * length
+        if first < len(ends):
+            times[first] += np.float32(stop.stop_s) * length
 
 
 @lru_cache(maxsize=4)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPen, QPolygonF
+from PySide6.QtGui import QPainter, QPen
 
 from ultraplanner_gui.engine.legs import Leg, legs_of
 from ultraplanner_gui.engine.outlook import Outlook
@@ -95,29 +95,34 @@ def paint_legs(
 ) -> None:
     """Draw each leg as a line with its fold in the middle, that of the leg *hot* darker."""
     look = theme()
-    c, half = look.colours, look.px(BAR_PX) / 2.0
+    c, gap = look.colours, look.px(3.0)
+    lines: list[QLineF] = []
+    tips: dict[bool, list[QLineF]] = {True: [], False: []}
     for spot in spots:
-        if spot.box is None:
-            continue
-        y, is_hot = spot.box.center().y(), spot.leg.key == hot
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        painter.setPen(QPen(c["strong_line"], Stroke.HAIR))
-        gap = look.px(3.0)
-        painter.drawLine(QLineF(spot.left + gap, y, spot.box.left(), y))
-        painter.drawLine(QLineF(spot.box.right(), y, spot.right - gap, y))
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+        if spot.box is not None:
+            y = spot.box.center().y()
+            lines.append(QLineF(spot.left + gap, y, spot.box.left(), y))
+            lines.append(QLineF(spot.box.right(), y, spot.right - gap, y))
+            tips[spot.leg.key == hot] += _tips(spot.box, spot.leg.key in folded)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setPen(QPen(c["strong_line"], Stroke.HAIR))
+    painter.drawLines(lines)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    for is_hot, strokes in tips.items():
         painter.setPen(QPen(c["ink" if is_hot else "soft"], Stroke.LINE))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        # Two tips: toward each other they fold the leg, away from each other they open it.
-        way = -1.0 if spot.leg.key in folded else 1.0
-        for side in (-1.0, 1.0):
-            tip = QPointF(spot.box.center().x() + side * look.px(2.0 if way > 0 else 5.5), y)
-            back = side * way * look.px(3.5)
-            painter.drawPolyline(
-                QPolygonF(
-                    [tip + QPointF(back, -0.55 * half), tip, tip + QPointF(back, 0.55 * half)]
-                )
-            )
+        painter.drawLines(strokes)
+
+
+def _tips(box: QRectF, is_folded: bool) -> list[QLineF]:
+    """Return two tips: toward each other they fold the leg, away from each other they open it."""
+    look = theme()
+    middle, half = box.center(), 0.275 * look.px(BAR_PX)
+    away, back = (look.px(5.5), -look.px(3.5)) if is_folded else (look.px(2.0), look.px(3.5))
+    strokes = []
+    for side in (-1.0, 1.0):
+        tip = QPointF(middle.x() + side * away, middle.y())
+        strokes += [QLineF(tip + QPointF(side * back, way * half), tip) for way in (-1.0, 1.0)]
+    return strokes
 
 
 def paint_stop(

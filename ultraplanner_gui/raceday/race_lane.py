@@ -26,6 +26,14 @@ PAN_STEP = 0.1
 WHOLE_RACE_TURNS = 100.0
 
 
+def have_stations_changed(before: Outlook, after: Outlook) -> bool:
+    """Whether a station came, went, or is no longer what it was."""
+    was, now = before.project.course, after.project.course
+    if was is now:
+        return False
+    return was is None or now is None or was.stations is not now.stations
+
+
 def bends(ys: FloatArray) -> npt.NDArray[np.intp]:
     """Return the points of a line without those inside its level stretches."""
     steps = np.diff(ys) != 0.0
@@ -103,13 +111,20 @@ class RaceLane(Lane):
             self.update()
 
     def has_ground_changed(self, before: Outlook, after: Outlook) -> bool:
-        """Whether the course, its stations, the race or where they lie along x changed."""
-        was, now = before.project.course, after.project.course
+        """Whether the course, the race or where they lie along x changed.
+
+        Stations too where their lines lie under what the lane shows; else see `renew_lines`.
+        """
         if before.profile is not after.profile or before.project.race is not after.project.race:
             return True
-        if was is not now and (was is None or now is None or was.stations is not now.stations):
+        if not self.lines_over and have_stations_changed(before, after):
             return True
         return self.axis.measure == "clock" and before.target is not after.target
+
+    def renew_lines(self, before: Outlook, after: Outlook) -> None:
+        """Draw the lines of the stations anew, over what was painted before."""
+        if self.lines_over and have_stations_changed(before, after):
+            super().update()
 
     def update(self, *where: object) -> None:
         self._is_stale = True
@@ -126,6 +141,8 @@ class RaceLane(Lane):
             self._is_stale = False
         with QPainter(self) as painter:
             painter.drawPixmap(0, 0, picture)
+            if self.lines_over:
+                self.paint_station_lines(painter, self.body())
             if self.hasFocus():
                 self.paint_focus(painter)
 
@@ -142,18 +159,21 @@ class RaceLane(Lane):
     def _paint_anew(self, picture: QPixmap) -> None:
         picture.fill(theme().colours["paper"])
         with QPainter(picture) as painter:
-            self.paint_whole(painter)
+            self._paint_under_lines(painter)
 
     def paint_whole(self, painter: QPainter) -> None:
         """Draw the lane from its upper left corner on, on a screen or anything else."""
+        self._paint_under_lines(painter)
+        if self.lines_over:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+            self.paint_station_lines(painter, self.body())
+
+    def _paint_under_lines(self, painter: QPainter) -> None:
         body = self.body()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.paint_ground(painter, body)
         self.paint_head(painter)
         self.paint_body(painter, body)
-        if self.lines_over:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-            self.paint_station_lines(painter, body)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         super().paint_ground(painter, body)

@@ -26,7 +26,7 @@ from ultraplanner_gui.raceday.leg_bar import (
     paint_stop,
     stop_spots,
 )
-from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.snap import Snap
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.lane import (
@@ -83,6 +83,7 @@ class StationHead(RaceLane):
     fold_wanted = Signal(str)
 
     topic = "aid station"
+    lines_over = False
 
     def __init__(
         self,
@@ -167,7 +168,7 @@ class StationHead(RaceLane):
         return 2 if _is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        if self.has_ground_changed(before, after):
+        if self.has_ground_changed(before, after) or have_stations_changed(before, after):
             self.update()
         # Under a drag the rows stay as they are, else everything below would jump.
         if after is self.document.before:

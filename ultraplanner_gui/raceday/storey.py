@@ -345,6 +345,7 @@ class RaceDay(QWidget):
             if is_settled:
                 lane.update()
             lane.renew(before, after)
+            lane.renew_lines(before, after)
         self._cursor.renew()
 
     @Slot(object)
