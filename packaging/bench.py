@@ -31,6 +31,8 @@ GROUPS = ("start", "import", "engine", "store", "window", "cards", "idle")
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["PYTHONPATH"] = str(ROOT)
 os.environ.setdefault("LC_ALL", "C.UTF-8")
+# As the program has it: threads for matrices of 26 rows cost more than they save.
+os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 sys.path.insert(0, str(ROOT))
 
 from bench_measure import Row, table  # noqa: E402
