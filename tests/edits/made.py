@@ -15,6 +15,7 @@ from ultraplanner_gui.edits import (
     course_shape,
     fuel,
     fuel_habits,
+    head,
     logistics,
     pace,
     project,
@@ -62,7 +63,15 @@ from ultraplanner_gui.plan.fuel import (
     Tank,
 )
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
-from ultraplanner_gui.plan.logistics import Logistics, PlaceNotes, Visit
+from ultraplanner_gui.plan.head import DayGoal, DayKind, Head, Worry
+from ultraplanner_gui.plan.logistics import (
+    IfThen,
+    KitPlace,
+    Logistics,
+    OwnDay,
+    PlaceNotes,
+    Visit,
+)
 from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.pacing import Pacing, PastRun, ResultKind
 from ultraplanner_gui.plan.project import Project
@@ -140,7 +149,10 @@ RECORDED = KeptRecording(
     *(12_000.0, 4_000.0, 3_900.0, 200.0, 190.0, "easy"),
 )
 PROJECT = Project(
-    race=Race("Round", datetime(2027, 6, 19, 6, tzinfo=UTC), 8 * 3600.0, 12 * 3600.0),
+    race=Race(
+        *("Round", datetime(2027, 6, 19, 6, tzinfo=UTC), 8 * 3600.0, 12 * 3600.0),
+        mandatory_kit=("whistle", "foil blanket"),
+    ),
     course=COURSE,
     runner=Runner("Someone", health=Health.CLEAR, grounds=(HILL, LOOP)),
     block=BLOCK,
@@ -186,6 +198,15 @@ EDITS = (
     (review.NewLesson("Eat early", PinnedTo.HOUR, 7_200.0), {"lessons"}),
     (review.ChangeLesson("lesson", answer="Two gels."), {"lessons"}),
     (review.RemoveLesson("lesson"), {"lessons"}),
+    (
+        head.ChangeHead(
+            Head((Worry("The dark", "two night runs"),), (DayGoal(DayKind.HARD, "Arrive", 4e4),)),
+            (IfThen("sick", "walk"),),
+        ),
+        {"head", "logistics"},
+    ),
+    (head.TickKit("whistle", True, KitPlace.BAG, "ford"), {"logistics"}),
+    (head.SetOwnDays((OwnDay(3, 64_800.0, "Collect the number"),)), {"logistics"}),
     (sections.CutSections(CutBy.DISTANCE, 10_000.0), {"course"}),
     (sections.CutSections(CutBy.STATIONS), {"course"}),
     (sections.CutSections(CutBy.CLIMBS, with_stations=False), {"course"}),

@@ -19,6 +19,7 @@ from ultraplanner_gui.plan.course import (
     sections_between,
 )
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape, Sugars
+from ultraplanner_gui.plan.logistics import Logistics, PackedKit
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
@@ -78,11 +79,12 @@ RECORDED = KeptRecording(
 
 def project():
     return Project(
-        Race("Round", START, 7 * H, 9 * H),
+        Race("Round", START, 7 * H, 9 * H, ("whistle", "foil blanket")),
         course(),
         block=Block(sessions(), 7),
         fuel=FuelPlan(foods=FOODS, items=ITEMS),
         recordings=(RECORDED,),
+        logistics=Logistics(packed=(PackedKit("whistle"),)),
         lessons=(
             Lesson("l1", "Walk it", PinnedTo.CLIMB, climb=2, learnt_at="Round 2026"),
             Lesson("l2", "Eat early", PinnedTo.HOUR, hour_s=2 * H),

@@ -7,6 +7,7 @@ from typing import Literal
 
 from ultraplanner_gui.cards.crew_content import crew_sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, fuel_card
+from ultraplanner_gui.cards.head_content import last_days
 from ultraplanner_gui.cards.list_content import ListCard
 from ultraplanner_gui.cards.pace_content import PaceCard, pace_card
 from ultraplanner_gui.cards.pack_content import bag_labels, shopping_and_packing
@@ -49,6 +50,8 @@ def card_contents(card: Card, outlook: Outlook, words: Words) -> tuple[CardConte
             return (wall_plan(outlook, words, card),)
         case CardKind.WEEKS:
             return week_sheets(outlook, words, card)
+        case CardKind.COUNTDOWN:
+            return (last_days(outlook, words, card),)
 
 
 def words_of(card: Card, words: Words) -> Words:

@@ -72,5 +72,6 @@ USUAL_SIZES: dict[tuple[CardKind, CardForm], tuple[float, float]] = {
     (CardKind.LISTS, CardForm.SHEET): (210.0, 297.0),
     (CardKind.WALL, CardForm.SHEET): (297.0, 420.0),
     (CardKind.WEEKS, CardForm.SHEET): (148.0, 210.0),
+    (CardKind.COUNTDOWN, CardForm.SHEET): (210.0, 297.0),
 }
 """How large a card is when it is added, where that is not A6."""

@@ -18,6 +18,7 @@ KINDS: dict[CardKind, str] = {
     CardKind.WHO: QT_TRANSLATE_NOOP("CardNames", "Who I am"),
     CardKind.WALL: QT_TRANSLATE_NOOP("CardNames", "Wall plan"),
     CardKind.WEEKS: QT_TRANSLATE_NOOP("CardNames", "Week sheets"),
+    CardKind.COUNTDOWN: QT_TRANSLATE_NOOP("CardNames", "The last ten days"),
 }
 FORMS: dict[CardForm, str] = {
     CardForm.SHEET: QT_TRANSLATE_NOOP("CardNames", "Flat card"),
@@ -55,6 +56,8 @@ PARTS: dict[CardPart, str] = {
     CardPart.IF_STOP: QT_TRANSLATE_NOOP("CardNames", "If I stop at …"),
     CardPart.DONE: QT_TRANSLATE_NOOP("CardNames", "What is done"),
     CardPart.WRITE: QT_TRANSLATE_NOOP("CardNames", "Lines to write on"),
+    CardPart.DAYS: QT_TRANSLATE_NOOP("CardNames", "Three kinds of day"),
+    CardPart.PICTURES: QT_TRANSLATE_NOOP("CardNames", "What to picture"),
 }
 
 

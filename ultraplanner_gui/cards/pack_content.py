@@ -19,6 +19,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardPart
 from ultraplanner_gui.plan.course import AidStation, Offer
+from ultraplanner_gui.plan.logistics import KitPlace
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.wording.words import Words
 
@@ -113,7 +114,7 @@ def shopping_and_packing(outlook: Outlook, words: Words) -> ListCard:
     race_figures(outlook)
     bags = bags_of(outlook)
     entries = [
-        _list(QT_TRANSLATE_NOOP("Cards", "Mandatory kit"), outlook.project.race.mandatory_kit),
+        _list(QT_TRANSLATE_NOOP("Cards", "Mandatory kit"), _kit(outlook, words)),
         _list(QT_TRANSLATE_NOOP("Cards", "To pack"), outlook.project.logistics.packing),
         _list(QT_TRANSLATE_NOOP("Cards", "On me at the start"), _at_start(outlook, bags, words)),
         *_bags(outlook, words, bags),
@@ -136,6 +137,25 @@ def shopping_and_packing(outlook: Outlook, words: Words) -> ListCard:
     )
 
 
+def _kit(outlook: Outlook, words: Words) -> Iterator[str]:
+    """Yield the mandatory kit, each piece with where it is once it is ticked."""
+    packed = {p.item: p for p in outlook.project.logistics.packed}
+    course = outlook.project.course
+    names = {s.key: s.name for s in course.stations} if course is not None else {}
+    for item in outlook.project.race.mandatory_kit:
+        there = packed.get(item)
+        if there is None:
+            yield item
+            continue
+        where = names.get(there.station) or words.translate(_WHERE[there.place])
+        yield say(words, QT_TRANSLATE_NOOP("Cards", "{0} ({1})"), item, where)
+
+
+_WHERE = {
+    KitPlace.BODY: QT_TRANSLATE_NOOP("Cards", "on the body"),
+    KitPlace.VEST: QT_TRANSLATE_NOOP("Cards", "in the vest"),
+    KitPlace.BAG: QT_TRANSLATE_NOOP("Cards", "in a drop bag"),
+}
 _NO_KIT = QT_TRANSLATE_NOOP("Cards", "No mandatory kit is put down yet. Look into the race rules.")
 
 

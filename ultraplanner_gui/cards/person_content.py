@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ultraplanner_gui.cards.card_words import no_course, say, turning
+from ultraplanner_gui.cards.head_content import three_days, to_picture
 from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import DOT, at_stations, nearest_minute, place_name
 from ultraplanner_gui.engine.outlook import Outlook
@@ -27,6 +28,10 @@ def hard_stretches(outlook: Outlook, words: Words, card: Card) -> ListCard:
         head = words.translate(QT_TRANSLATE_NOOP("Cards", "Anywhere"))
         entries.append(Entry(head, tuple(_if_then(line, words) for line in anywhere)))
     entries += _stretches(outlook, words)
+    if card.has(CardPart.DAYS):
+        entries += three_days(outlook, words)
+    if card.has(CardPart.PICTURES):
+        entries += to_picture(outlook, words)
     if plan.cues and card.has(CardPart.CUES):
         head = words.translate(QT_TRANSLATE_NOOP("Cards", "To say to myself"))
         entries.append(Entry(head, tuple(Item(cue, loud=True) for cue in plan.cues)))
@@ -49,7 +54,10 @@ def _if_then(line: IfThen, words: Words) -> Item:
     if not line.when:
         return Item(line.then)
     label = say(words, QT_TRANSLATE_NOOP("Cards", "If {0}"), line.when)
-    return Item(say(words, QT_TRANSLATE_NOOP("Cards", "then {0}"), line.then), label)
+    then = QT_TRANSLATE_NOOP("Cards", "then {0}")
+    if line.tried:
+        then = QT_TRANSLATE_NOOP("Cards", "then {0} (tried)")
+    return Item(say(words, then, line.then), label)
 
 
 def _stretches(outlook: Outlook, words: Words) -> Iterator[Entry]:

@@ -10,6 +10,7 @@ from ultraplanner_gui.cards.card_words import Turning, say, turning
 from ultraplanner_gui.cards.carry_words import count_texts
 from ultraplanner_gui.cards.list_content import Blank, Entry, Item, ListCard
 from ultraplanner_gui.cards.station_words import DOT
+from ultraplanner_gui.engine.mind import mind_lines
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Gut, Kind, Session
@@ -226,8 +227,8 @@ def _besides(outlook: Outlook, session: Session, words: Words) -> Iterator[str]:
     if foods:
         yield say(words, QT_TRANSLATE_NOOP("Cards", "to eat: {0}"), ", ".join(foods))
     if session.mind is not None:
-        mind = words.translate(session.mind.value)
-        yield say(words, QT_TRANSLATE_NOOP("Cards", "in the head: {0}"), mind)
+        for line in mind_lines(outlook, session, words):
+            yield say(words, QT_TRANSLATE_NOOP("Cards", "in the head: {0}"), line)
     if session.note:
         yield session.note
 

@@ -30,6 +30,7 @@ CONTEXTS = (
     "Fuel",
     "Food table",
     "Kinds",
+    "Head",
     "Course words",
     "Repair",
     "Tables",

@@ -9,6 +9,7 @@ from ultraplanner_gui.engine.checks import Check, block_checks
 from ultraplanner_gui.engine.fuel_clock import on_clock
 from ultraplanner_gui.engine.fuelling import FuelFigures, fuel_figures
 from ultraplanner_gui.engine.gait import Stretch, stretches
+from ultraplanner_gui.engine.kit_check import kit_check
 from ultraplanner_gui.engine.light import LightSpan
 from ultraplanner_gui.engine.open_lessons import lesson_check
 from ultraplanner_gui.engine.outlook_race import RaceFigures, race_figures
@@ -17,6 +18,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.runway import RaceAsks, Runway, growth_of, race_asks, runway
 from ultraplanner_gui.engine.sections import SectionFigures, tightest
 from ultraplanner_gui.engine.weeks import WeekFigures, standing, week_figures
+from ultraplanner_gui.engine.worries import worry_check
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
@@ -46,9 +48,15 @@ class Outlook:
 
     @property
     def race_checks(self) -> tuple[Check, ...]:
-        """How open lessons, cutoffs, odds, lamp and heat stand, the worst of these first."""
+        """How lessons, worries, kit, cutoffs, odds, lamp and heat stand."""
         checks = self.race.checks if self.race is not None else ()
-        return (*lesson_check(self.project), *checks)
+        project = self.project
+        own = (
+            *lesson_check(project),
+            *worry_check(project.head),
+            *kit_check(project, self.today),
+        )
+        return (*own, *checks)
 
     @property
     def walked(self) -> tuple[Stretch, ...]:

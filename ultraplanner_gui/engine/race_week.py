@@ -20,6 +20,7 @@ _MORNING, _NOON, _EVENING = time(8, 30), time(12, 30), time(18, 0)
 _OWN = QT_TRANSLATE_NOOP("Week", "Own rule")
 _PRACTICE = QT_TRANSLATE_NOOP("Week", "Common practice, no source")
 _PLAN = QT_TRANSLATE_NOOP("Week", "Your plan")
+_OWN_LINE = QT_TRANSLATE_NOOP("Week", "Your own line")
 _FLAGS = QT_TRANSLATE_NOOP("Week", "Own words; medical review advised")
 _SLEEP = "Roberts et al. 2019, Med Sci Sports Exerc 51:2516-2523"
 _LIPMAN = "Lipman et al. 2017, Emerg Med J 34:637-642"
@@ -57,7 +58,20 @@ def rest_after(finish_s: float) -> Rest:
 
 def countdown(project: Project) -> tuple[CountdownRow, ...]:
     """Return everything to do from ten days before the race to the gun, by the clock."""
-    return merged(fuel_countdown(project), _sessions(project), _days(project), _morning(project))
+    return merged(
+        fuel_countdown(project),
+        _sessions(project),
+        _days(project),
+        _morning(project),
+        _own_days(project),
+    )
+
+
+def _own_days(project: Project) -> Iterator[CountdownRow]:
+    for own in project.logistics.own_days:
+        hour, minute = divmod(int(own.at_s // 60), 60)
+        at = _day(project, own.days_before, time(hour, minute))
+        yield _row(at, QT_TRANSLATE_NOOP("Week", "{0}"), _OWN_LINE, own.text)
 
 
 def _sessions(project: Project) -> Iterator[CountdownRow]:
@@ -124,11 +138,16 @@ def _kit(project: Project) -> Iterator[CountdownRow]:
     if not kit:
         text = QT_TRANSLATE_NOOP("Week", "Kit: no mandatory list is in the plan; read the rules.")
         yield _row(at, text, _PRACTICE)
-    for n in range(0, len(kit), _NAMES):
+    ticked = {packed.item for packed in project.logistics.packed}
+    left = [item for item in kit if item not in ticked]
+    if kit and not left:
+        text = QT_TRANSLATE_NOOP("Week", "Mandatory kit: all of it is ticked; carry it on a run.")
+        yield _row(at, text, _PLAN)
+    for n in range(0, len(left), _NAMES):
         text = QT_TRANSLATE_NOOP(
             "Week", "Mandatory kit, tick it and note where it goes (body, vest, bag): {0}."
         )
-        yield _row(at, text, _PLAN, ", ".join(kit[n : n + _NAMES]))
+        yield _row(at, text, _PLAN, ", ".join(left[n : n + _NAMES]))
 
 
 def _bags(project: Project) -> Iterator[CountdownRow]:
@@ -179,7 +198,31 @@ def _morning(project: Project) -> Iterator[CountdownRow]:
 def days_after(project: Project, finish_s: float) -> tuple[CountdownRow, ...]:
     """Return what to do, and what to watch for, in the days after a race of *finish_s*."""
     end, rest = project.race.clock(finish_s), rest_after(finish_s)
-    return merged(_flags(end), _first_hours(project, end, finish_s), _rest(end, rest))
+    return merged(
+        _flags(end),
+        _first_hours(project, end, finish_s),
+        _rest(end, rest),
+        _next_races(project, end, rest),
+    )
+
+
+def _next_races(project: Project, end: datetime, rest: Rest) -> Iterator[CountdownRow]:
+    """Yield how many weeks of build-up would be left for each race thought of after this one."""
+    back = end.date() + timedelta(days=rest.hard_from[0])
+    for candidate in sorted(project.candidates, key=lambda c: c.day):
+        if candidate.day <= end.date():
+            continue
+        weeks = (candidate.day - back).days // 7
+        apart = (candidate.day - end.date()).days // 7
+        text = QT_TRANSLATE_NOOP(
+            "Week", "{0}: {1} weeks from rest to its start; {2} after this race."
+        )
+        if apart < rest.race_weeks[0]:
+            text = QT_TRANSLATE_NOOP(
+                "Week", "{0} is too soon: {2} weeks after this race; {1} weeks from rest to it."
+            )
+        at = datetime.combine(back, _NOON, tzinfo=end.tzinfo)
+        yield _row(at, text, _OWN, candidate.name, max(0, weeks), apart)
 
 
 def _first_hours(project: Project, end: datetime, finish_s: float) -> Iterator[CountdownRow]:

@@ -18,6 +18,7 @@ class CardKind(StrEnum):
     WHO = "who I am"
     WALL = "wall plan"
     WEEKS = "week sheets"
+    COUNTDOWN = "last ten days"
 
 
 class CardForm(StrEnum):
@@ -56,6 +57,8 @@ class CardPart(StrEnum):
     IF_STOP = "if I stop"
     DONE = "what was done"
     WRITE = "lines to write on"
+    DAYS = "three kinds of day"
+    PICTURES = "to picture"
 
 
 class CardUnits(StrEnum):
@@ -75,10 +78,11 @@ PARTS_OF: dict[CardKind, tuple[CardPart, ...]] = {
     CardKind.CREW: (_P.ACCESS, _P.HAND_OVER, _P.ASK, _P.NEWS, _P.FLAGS, _P.HOME),
     CardKind.BAGS: (_P.THERE,),
     CardKind.LISTS: (),
-    CardKind.HARD: (_P.CUES,),
+    CardKind.HARD: (_P.CUES, _P.DAYS, _P.PICTURES),
     CardKind.WHO: (_P.MEDICAL, _P.IF_STOP),
     CardKind.WALL: (_P.CLIMB, _P.CARRY, _P.DONE),
     CardKind.WEEKS: (_P.WRITE, _P.FLAGS),
+    CardKind.COUNTDOWN: (_P.FLAGS,),
 }
 """What can be left out of each kind of card."""
 

@@ -106,6 +106,8 @@ TABLE: tuple[ActionRow, ...] = (
         "edit",
         QT_TRANSLATE_NOOP("Actions", "&Health…"),
     ),
+    ActionRow("head_form", "edit", QT_TRANSLATE_NOOP("Actions", "For the hea&d…")),
+    ActionRow("own_days", "edit", QT_TRANSLATE_NOOP("Actions", "&Own lines for the last days…")),
     ActionRow("notes", "edit", QT_TRANSLATE_NOOP("Actions", "&Notes…"), "Ctrl+Shift+N"),
     ActionRow(
         "settings",

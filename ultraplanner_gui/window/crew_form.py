@@ -280,6 +280,7 @@ class _HardPage(_Page):
     def __init__(self, plan: Logistics, stations: tuple[AidStation, ...], parent: QWidget) -> None:
         super().__init__("hard stretches", parent)
         self._names = {station.key: station.name for station in stations}
+        self._tried = {(line.when, line.then): line.tried for line in plan.if_then}
         heads = (self.tr("If"), self.tr("then"), self.tr("on the way to"))
         rows = [(x.when, x.then, self._names.get(x.station, "")) for x in plan.if_then]
         self.table = RowsField(heads, rows, self)
@@ -291,6 +292,6 @@ class _HardPage(_Page):
         """Return the lines; a place that is no station counts as anywhere."""
         keys = {name.casefold(): key for key, name in self._names.items()}
         return tuple(
-            IfThen(when, then, keys.get(place.casefold(), ""))
+            IfThen(when, then, keys.get(place.casefold(), ""), self._tried.get((when, then), ()))
             for when, then, place in self.table.filled
         )

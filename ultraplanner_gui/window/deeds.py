@@ -41,6 +41,7 @@ from ultraplanner_gui.window.course_deeds import (
 from ultraplanner_gui.window.export_deeds import ExportDeeds
 from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
+from ultraplanner_gui.window.head_deeds import HeadDeeds
 from ultraplanner_gui.window.program_deeds import ProgramDeeds
 from ultraplanner_gui.window.recording_deeds import ENDINGS, RecordingDeeds, has_times
 from ultraplanner_gui.window.template_deeds import TemplateDeeds
@@ -64,6 +65,7 @@ class Deeds(
     FuelDeeds,
     TrustDeeds,
     ExportDeeds,
+    HeadDeeds,
     ProgramDeeds,
     RecordingDeeds,
     TemplateDeeds,

@@ -9,6 +9,7 @@ from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.checks import Check
 from ultraplanner_gui.engine.checks_runs import actual_m
+from ultraplanner_gui.engine.mind import mind_lines
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
@@ -57,6 +58,7 @@ def session_rows(
     if better is not None:
         rows.append(_better_day(now, before, session, better, words))
     rows += word_rows(session, words)
+    rows += [Sentence(line) for line in mind_lines(now, session, words)]
     return tuple(rows)
 
 

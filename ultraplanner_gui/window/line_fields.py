@@ -65,6 +65,14 @@ class RowsField(QTableWidget):
         )
         return tuple(row for row in rows if any(row))
 
+    def append(self, texts: Sequence[str]) -> None:
+        """Fill the empty row at the end with *texts*."""
+        row = self.rowCount() - 1
+        for column, text in enumerate(texts[: self.columnCount()]):
+            item = self.item(row, column)
+            if item is not None:
+                item.setText(text)
+
     def _add(self, texts: Sequence[str]) -> None:
         row = self.rowCount()
         self.insertRow(row)

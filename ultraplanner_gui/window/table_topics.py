@@ -37,6 +37,11 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Drop": "climb and drop",
         "Pace": "recordings",
     },
+    "Mandatory kit": {
+        "Kit": "mandatory kit",
+        "Packed": "mandatory kit",
+        "Where it is": "mandatory kit",
+    },
     "Lessons": {
         "Lesson": "lessons",
         "Pinned to": "lessons",

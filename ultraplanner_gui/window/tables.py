@@ -26,6 +26,7 @@ from ultraplanner_gui.window.table_cutoffs import CUTOFFS
 from ultraplanner_gui.window.table_foods import FOODS
 from ultraplanner_gui.window.table_fuel import FUEL
 from ultraplanner_gui.window.table_intake import HOURS, LEGS
+from ultraplanner_gui.window.table_kit import KIT
 from ultraplanner_gui.window.table_lessons import LESSONS
 from ultraplanner_gui.window.table_list import TableList
 from ultraplanner_gui.window.table_page import SIDE_PX, TablePage
@@ -49,7 +50,7 @@ FUELLING = QT_TRANSLATE_NOOP("Tables", "Fuel")
 BEHIND = QT_TRANSLATE_NOOP("Tables", "Looking back")
 GROUPS: tuple[tuple[str, tuple[TableSpec, ...]], ...] = (
     (BUILDUP, (SESSIONS, WEEKS)),
-    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES)),
+    (RACE_DAY, (SECTIONS, CUTOFFS, STATIONS, SURFACES, KIT)),
     (FUELLING, (FUEL, HOURS, LEGS, FOODS, TABLE_FOODS, BAGS, CARRY, SHOPPING, BEFORE, PRACTICE)),
     (BEHIND, (RECORDINGS, LESSONS, AFTER)),
 )

@@ -164,13 +164,14 @@ STEPS: tuple[Step, ...] = (
         (
             QT_TRANSLATE_NOOP(
                 "Handbook",
-                "If-then lines say what you do when it gets hard, before it does. Edit, Crew and "
+                "Edit, For the head has what to picture, lines for when it gets hard, worries and "
+                "what is done about each, and a good, a fair and a hard day. Edit, Crew and "
                 "lists names who is where, what they hand over and ask, and who drives home. "
                 "The table Before the start counts down from ten days to the gun.",
             ),
         ),
         "crew",
-        ("hard stretches", "crew and lists", "crew sheet"),
+        ("head", "hard stretches", "crew and lists", "crew sheet"),
     ),
     Step(
         QT_TRANSLATE_NOOP("Handbook", "9. Print what you carry"),
@@ -250,6 +251,7 @@ CHAPTERS: dict[str, str] = {
     "fuel": QT_TRANSLATE_NOOP("Handbook", "Eating and drinking"),
     "fuel_stores": QT_TRANSLATE_NOOP("Handbook", "Stores, bags and practice"),
     "cards": QT_TRANSLATE_NOOP("Handbook", "Cards"),
+    "head": QT_TRANSLATE_NOOP("Handbook", "For the head, and the last days"),
     "review": QT_TRANSLATE_NOOP("Handbook", "Recordings and looking back"),
     "handover": QT_TRANSLATE_NOOP("Handbook", "After the race, and other programs"),
     "program": QT_TRANSLATE_NOOP("Handbook", "The program"),

@@ -19,6 +19,7 @@ TOPICS: tuple[Topic, ...] = (
         see=(
             *("pace card", "fuel card", "crew sheet", "bag labels", "shopping and packing"),
             *("hard stretches", "who I am", "wall plan", "week sheets", "card size"),
+            "last ten days",
             *("card contents", "card paper", "card light", "true size", "phone picture"),
         ),
         words=QT_TRANSLATE_NOOP("Help", "print pdf preview paper"),
@@ -163,7 +164,7 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Read the race rules yourself: kit lists change, and a missing piece can end a race.",
         ),
-        see=("bag labels", "crew and lists"),
+        see=("bag labels", "crew and lists", "mandatory kit"),
         words=QT_TRANSLATE_NOOP("Help", "print list mandatory kit shop"),
     ),
     Topic(
@@ -182,7 +183,7 @@ TOPICS: tuple[Topic, ...] = (
                 ),
             ),
         ),
-        see=("when it gets hard", "crew and lists"),
+        see=("when it gets hard", "crew and lists", "head"),
         words=QT_TRANSLATE_NOOP("Help", "if then mental cues low point print"),
     ),
     Topic(
@@ -225,6 +226,17 @@ TOPICS: tuple[Topic, ...] = (
         ),
         see=("type a week back", "wall plan"),
         words=QT_TRANSLATE_NOOP("Help", "print log diary"),
+    ),
+    Topic(
+        "last ten days",
+        QT_TRANSLATE_NOOP("Help", "The last ten days"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The countdown of the table Before the start on paper, a box to each line: sessions "
+            "of the taper, sleep, food, kit, feet, bags, travel, the morning, and your own lines.",
+        ),
+        see=("before the start", "mandatory kit"),
+        words=QT_TRANSLATE_NOOP("Help", "race week countdown checklist print"),
     ),
     Topic(
         "type a week back",

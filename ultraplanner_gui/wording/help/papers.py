@@ -33,6 +33,7 @@ BONTEMPS_2020 = "Bontemps et al. 2020, Sports Med 50:2083-2110"
 KHASSETARASH_2022 = "Khassetarash et al. 2022, J Sport Health Sci"
 MILLET_2011 = "Millet et al. 2011, PLoS One 6:e17059"
 GOLLWITZER_2006 = "Gollwitzer & Sheeran 2006, Adv Exp Soc Psychol 38:69-119"
+HOLMES_COLLINS_2001 = "Holmes & Collins 2001, J Appl Sport Psychol 13:60-83"
 MCCORMICK_2018 = "McCormick, Meijen & Marcora 2018, Sport Psychol 32:42-50"
 
 # Pace, ground and light
@@ -91,5 +92,4 @@ WALLIS_2022 = "Wallis & Podlogar 2022, Sports Science Exchange"
 EU_1169 = "European Union 2011, Regulation (EU) No 1169/2011, Annex II"
 
 # Cards
-GOLLWITZER_2006 = "Gollwitzer & Sheeran 2006, Adv Exp Soc Psychol 38:69-119"
 ISO_7810 = "International Organization for Standardization 2019, ISO/IEC 7810, format ID-1"
