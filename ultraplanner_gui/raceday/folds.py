@@ -39,40 +39,49 @@ class Folds(QObject):
         self._top, self._foot = top, foot
         self._keys: frozenset[str] = frozenset()
         self._pleats: dict[str, Pleat] = {}
+        self._said: frozenset[str] = frozenset()
         axis.changed.connect(self.lay_out)
         stack.laid_out.connect(self.lay_out)
 
     @property
     def keys(self) -> frozenset[str]:
-        """The keys of the stations at the end of what is folded, empty for the last leg."""
-        return self._keys
+        """The keys of the stations at the end of what is folded, empty for the last leg.
+
+        A station that was removed counts no more, and again once that is undone.
+        """
+        return frozenset(leg.key for leg in self._legs(self._document.shown))
 
     def toggle(self, key: str) -> None:
         """Fold the leg that ends at *key* away, or unfold it."""
-        self.choose(self._keys ^ {key})
+        self.choose(self.keys ^ {key})
 
     def choose(self, keys: Iterable[str]) -> None:
         """Fold exactly the legs that end at *keys*, as far as there are such."""
         there = [leg.key for leg in legs_of(self._document.shown)]
         chosen = frozenset(keys) & set(there)
         if len(chosen) == len(there):
-            chosen -= {next((key for key in there if key in self._keys), there[-1])}
-        if chosen != self._keys:
+            chosen -= {next((key for key in there if key not in self._keys), there[-1])}
+        if chosen != self.keys:
             self._keys = chosen
             self.follow(self._document.shown)
-            self.changed.emit()
 
     def follow(self, outlook: Outlook) -> None:
         """Lay the axis out for *outlook*, its folded legs folded."""
-        self._axis.show(outlook, tuple((leg.start_m, leg.end_m) for leg in self._legs(outlook)))
+        legs = self._legs(outlook)
+        self._axis.show(outlook, tuple((leg.start_m, leg.end_m) for leg in legs))
         self.lay_out()
+        if frozenset(leg.key for leg in legs) != self._said:
+            self._said = frozenset(leg.key for leg in legs)
+            self.changed.emit()
 
     @Slot()
     def lay_out(self) -> None:
         """Put every pleat where its leg is."""
         legs = [] if self._stack.is_strip else self._legs(self._document.shown)
         for key in set(self._pleats) - {leg.key for leg in legs}:
-            self._pleats.pop(key).deleteLater()
+            pleat = self._pleats.pop(key)
+            pleat.hide()
+            pleat.deleteLater()
         for leg in legs:
             self._put(leg)
 

@@ -100,7 +100,7 @@ class Snap(QObject):
         words = self._words()
         whole_m = round(at_m / words.unit_m) * words.unit_m
         if whole_m > 0.0 and abs(x_of(whole_m) - x_of(at_m)) <= theme().px(ROUND_PX):
-            return self._held(whole_m, Caught(words.distance(whole_m), at_m=whole_m))
+            return self._held(whole_m, Caught(words.distance(whole_m, 0), at_m=whole_m))
         return self._loose(round(at_m / PLACE_M) * PLACE_M)
 
     def moment(self, at_s: float, width: float, free: bool) -> float:
