@@ -11,12 +11,14 @@ from ultraplanner_gui.engine.gait import walked_between, walked_m
 from ultraplanner_gui.engine.glycogen import GlycogenLedger, ledger_of, left_g
 from ultraplanner_gui.engine.lessons import lessons_of_food, lessons_of_section
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.engine.race_checks import ODDS_HOLD, dark_s
+from ultraplanner_gui.engine.race_checks import dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
+from ultraplanner_gui.engine.station_figures import end_checks, stop_mend
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_lessons import lesson_rows
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
+from ultraplanner_gui.window.ledger_station import add_odds, check_rows
 from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -55,7 +57,9 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     _add_latest(pairs, (before, now), (was, section), words)
     title = Title(tr("{0} to {1}").format(start, _end(now, section, words)), _own(now, key, words))
     learnt = lesson_rows(lessons_of_section(now, section))
-    return (title, *pairs.rows, *_carry_rows(now, section.start_m, start, words), *learnt)
+    carry = _carry_rows(now, section.start_m, start, words)
+    mend = stop_mend(now, section.station) if section.station and now is before else None
+    return (title, *pairs.rows, *carry, *check_rows(end_checks(section), words, mend), *learnt)
 
 
 def _end(now: Outlook, figures: SectionFigures, words: Words) -> str:
@@ -199,9 +203,7 @@ def _add_latest(
 
     section = both[1]
     if section.chance is not None:
-        days = [NONE if s.chance is None else words.say(s.chance.sentence) for s in both]
-        few = section.chance.twentieths < ODDS_HOLD
-        pairs.add(tr("Makes it"), "odds", (days[0], days[1]), few)
+        add_odds(pairs, (both[0].chance, section.chance))
     if section.leave_by_s is not None:
         help_text = tr("Leave later, and a cutoff is missed even at planned speed.")
         pairs.add(tr("Leave by"), "leave by", clocks(lambda s: s.leave_by_s), help_text=help_text)
@@ -225,6 +227,13 @@ def _day_rows(now: Outlook, before: Outlook, words: Words) -> list[Row]:
     if race is None or old is None:
         return []
     pairs = Pairs(tr("The day"), before is not now, "race day")
+    starts = (words.clock(before.project.race.start), words.clock(now.project.race.start))
+    pairs.add(tr("Start"), "moving the start", starts)
+    finishes = [
+        words.clock(look.project.race.clock(figures.target.finish_s))
+        for look, figures in ((before, old), (now, race))
+    ]
+    pairs.add(tr("Finish"), "finish aimed for", (finishes[0], finishes[1]))
     pairs.add(tr("Dark"), "lamp", each(words.duration, dark_s(old.light), dark_s(race.light)))
     far = each(lambda look: words.distance(walked_m(look.walked), 1), before, now)
     pairs.add(tr("At walking pace"), "walking", far)

@@ -11,6 +11,7 @@ from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Pack, Source, bag_plan
 from ultraplanner_gui.engine.legs import Leg, leg_at, light_in, surfaces_in
+from ultraplanner_gui.engine.odds import IN_TWENTY, Chance
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import ODDS_HOLD
 from ultraplanner_gui.engine.station_figures import (
@@ -110,14 +111,17 @@ def _add_cutoff(pairs: Pairs, looks: Looks, both: Both, words: Words) -> None:
     if now.in_hand_s is not None:
         both_s = each(words.duration, was.in_hand_s, now.in_hand_s)
         pairs.add(tr("Time in hand"), "time in hand", both_s, now.in_hand_s < 0)
-    if now.chance is not None:
-        days = [NONE if f.chance is None else _days(f.chance.twentieths) for f in both]
-        few = now.chance.twentieths < ODDS_HOLD
-        pairs.add(tr("Makes it, about"), "odds", (days[0], days[1]), few)
+    add_odds(pairs, (was.chance, now.chance))
 
 
-def _days(twentieths: int) -> str:
-    return tr("{0} of 20 days").format(twentieths)
+def add_odds(pairs: Pairs, chances: tuple[Chance | None, Chance | None]) -> None:
+    """Add on how many days a cutoff is made, before and now; nothing without a chance now."""
+    now = chances[1]
+    if now is None:
+        return
+    said = tr("{0} of {1} days")
+    days = [NONE if c is None else said.format(c.twentieths, IN_TWENTY) for c in chances]
+    pairs.add(tr("Makes it, about"), "odds", (days[0], days[1]), now.twentieths < ODDS_HOLD)
 
 
 def _add_stop(pairs: Pairs, looks: Looks, both: Both, words: Words) -> None:

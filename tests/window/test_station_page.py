@@ -1,0 +1,207 @@
+"""The ledger on an aid station, and folds that last as long as the window."""
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.edits.course import ChangeStation
+from ultraplanner_gui.edits.stations import SetStop
+from ultraplanner_gui.engine.station_figures import station_figures
+from ultraplanner_gui.raceday.head_hand import START
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Title
+from ultraplanner_gui.window.main_window import MainWindow
+
+TODAY = date(2026, 11, 25)
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def window(qtbot, tmp_path):
+    settings = Settings(tmp_path / "settings.ini")
+    settings.units, settings.locale = "metric", "en_GB"
+    window = MainWindow(settings)
+    qtbot.addWidget(window)
+    window.resize(1440, 900)
+    window.show()
+    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    QApplication.processEvents()
+    return window
+
+
+def stations(window):
+    return window.document.project.course.stations
+
+
+def choose(window, index):
+    key = stations(window)[index].key
+    window.workplace.selection.choose("station", key)
+    return key
+
+
+def rows(window):
+    return window.workplace.ledger._lower.rows
+
+
+def figure(window, label):
+    return next(r for r in rows(window) if isinstance(r, Figure) and r.label == label)
+
+
+def name_of(window, key):
+    head = window.workplace.raceday.head
+    rect = next(rect for label, rect in head.placed(head.body()) if label.key == key)
+    return head, rect.center().toPoint()
+
+
+def drag(lane, start, by):
+    QTest.mousePress(lane, LEFT, pos=start)
+    for part in range(1, 6):
+        QTest.mouseMove(lane, start + QPoint(by * part // 5, 0))
+
+
+def test_page_of_a_station_says_arrival_cutoff_stop_and_the_leg_ahead(window):
+    key = choose(window, 3)
+    station = window.document.project.course.station(key)
+    figures, words = station_figures(window.document.outlook, key), window.settings.words()
+    race = window.document.project.race
+
+    assert rows(window)[0] == Title(station.name, rows(window)[0].under)
+    assert figure(window, "Arrive").now == words.clock(race.clock(figures.arrive_s))
+    assert figure(window, "To this cutoff").now == words.duration(figures.to_cutoff_s)
+    assert figure(window, "Time in hand").now == words.duration(figures.in_hand_s)
+    following = stations(window)[4]
+    heads = [r.title for r in rows(window) if isinstance(r, Heads)]
+    assert f"Ahead, to {following.name}" in heads
+    assert figure(window, "Length").now == words.distance(following.at_m - station.at_m, 1)
+
+
+def test_page_goes_from_figures_over_checks_to_what_waits(window):
+    choose(window, 3)
+    kinds = [
+        "check" if isinstance(r, CheckRow) else r.title
+        for r in rows(window)
+        if isinstance(r, CheckRow | Heads)
+    ]
+
+    order = [kinds.index(k) for k in ("Aid station", "Carry out", "check", "Drop bag")]
+    assert order == sorted(order)
+
+
+def test_every_page_has_its_checks_after_its_figures(window):
+    section = next(s for s in window.document.outlook.sections if s.to_cutoff_s is not None)
+    window.workplace.selection.choose("section", section.key)
+
+    kinds = [type(r) for r in rows(window)]
+
+    assert CheckRow in kinds
+    assert kinds.index(CheckRow) > kinds.index(Figure)
+
+
+def test_station_in_the_hand_shows_before_and_now(window):
+    key = choose(window, 3)
+    was = figure(window, "At").now
+    head, start = name_of(window, key)
+
+    drag(head, start, 30)
+
+    at = figure(window, "At")
+    assert at.before == was
+    assert at.now != was
+    assert figure(window, "Length").before != figure(window, "Length").now
+    QTest.keyClick(head, Qt.Key.Key_Escape)
+    assert figure(window, "At").now == was
+
+
+def test_start_in_the_hand_shows_before_and_now_of_the_day(window):
+    head, start = name_of(window, START)
+
+    drag(head, start, 60)
+
+    start_row = figure(window, "Start")
+    assert start_row.before != start_row.now
+    assert figure(window, "Finish").before != figure(window, "Finish").now
+    QTest.mouseRelease(head, LEFT, pos=start + QPoint(60, 0))
+    assert window.document.undo_stack.undoText() == "Move start"
+
+
+def test_a_click_on_a_mend_shortens_the_stop_in_one_step(window):
+    before, key = stations(window)[1].key, stations(window)[3].key
+    document = window.document
+    document.perform(SetStop(before, 5_400.0))
+    arrive_s = station_figures(document.outlook, key).arrive_s
+    station = document.project.course.station(key)
+    document.perform(ChangeStation(replace(station, cutoff_s=arrive_s - 600.0)))
+    window.workplace.selection.choose("station", key)
+    link = next(r for r in rows(window) if isinstance(r, Link))
+    steps = document.undo_stack.count()
+    late_s = station_figures(document.outlook, key).to_cutoff_s
+
+    window.workplace.ledger._lower.chosen.emit(link.target)
+
+    assert document.undo_stack.count() == steps + 1
+    assert document.project.course.station(before).stop_s < 5_400.0
+    assert station_figures(document.outlook, key).to_cutoff_s > late_s
+
+
+def test_no_mend_is_offered_for_a_station_on_trial(window):
+    key = choose(window, 3)
+    station = window.document.project.course.station(key)
+    window.document.try_edit(ChangeStation(replace(station, cutoff_s=3_600.0)))
+
+    assert any(isinstance(r, CheckRow) for r in rows(window))
+    assert not any(isinstance(r, Link) and r.target.startswith("stop:") for r in rows(window))
+
+
+def test_the_note_of_a_station_is_that_of_the_way_from_there(window):
+    key = choose(window, 3)
+    at_m = window.document.project.course.station(key).at_m
+    ahead = next(s for s in window.document.outlook.sections if s.end_m > at_m)
+    note = window.workplace.ledger._note
+    assert note.isVisible()
+
+    note.setFocus()
+    note.setPlainText("If it is dark, then count steps.")
+    window.workplace.ledger.flush()
+
+    section = window.document.project.course.section(ahead.key)
+    assert section.hard_note == "If it is dark, then count steps."
+
+
+def test_folds_last_while_the_window_is_open(window):
+    folds = window.workplace.raceday.folds
+    folds.choose((stations(window)[1].key, ""))
+    keys = folds.keys
+
+    window.reopen_views()
+
+    assert window.workplace.raceday.folds is not folds
+    assert window.workplace.raceday.folds.keys == keys
+
+
+def test_actions_fold_the_leg_of_what_is_chosen_and_unfold_all(window):
+    choose(window, 2)
+    window.table.by_name["fold_leg"].trigger()
+    assert window.workplace.raceday.folds.keys == {stations(window)[3].key}
+    section = window.document.outlook.sections[0]
+    window.workplace.selection.choose("section", section.key)
+    window.table.by_name["fold_leg"].trigger()
+    assert len(window.workplace.raceday.folds.keys) == 2
+
+    window.table.by_name["unfold_legs"].trigger()
+
+    assert window.workplace.raceday.folds.keys == frozenset()
+
+
+def test_with_nothing_chosen_the_action_says_what_to_choose(window):
+    window.workplace.selection.clear()
+
+    window.table.by_name["fold_leg"].trigger()
+
+    assert window.workplace.raceday.folds.keys == frozenset()
+    assert "Choose an aid station" in window._message.text()
