@@ -10,8 +10,10 @@ import sys
 
 NAMES = ("libGLdispatch.so.0", "libEGL.so.1", "libGLX.so.0", "libGL.so.1")
 
+# Where the bundle lies, as its loader says.
+lent = os.path.join(vars(sys)["_MEIPASS"], "lent")
 for name in NAMES:
     try:
         ctypes.CDLL(name, ctypes.RTLD_GLOBAL)
     except OSError:
-        ctypes.CDLL(os.path.join(sys._MEIPASS, "lent", name), ctypes.RTLD_GLOBAL)
+        ctypes.CDLL(os.path.join(lent, name), ctypes.RTLD_GLOBAL)

@@ -56,7 +56,7 @@ def bundle(args: Sequence[str]) -> int:
         raise Refusal("bundle knows only --check.")
     folder = make_bundle()
     code = check_bundle(folder) if "--check" in args else 0
-    print(f"{folder}: {_mib(_size(folder))}, {sum(1 for _ in _files(folder))} files")
+    print(f"{folder}: {_mib(size(folder))}, {sum(1 for _ in _files(folder))} files")
     archive = _archive(folder)
     print(f"{archive}: {_mib(archive.stat().st_size)}", flush=True)
     return code
@@ -256,7 +256,7 @@ def _lay_out_deb(folder: Path, root: Path, machine: str) -> None:
         f"Version: {version()}\n"
         f"Architecture: {machine}\n"
         f"Maintainer: {OWNER}\n"
-        f"Installed-Size: {_size(root) // 1024}\n"
+        f"Installed-Size: {size(root) // 1024}\n"
         f"Depends: {DEB_DEPENDS.format(glibc=glibc)}\n"
         "Recommends: libcups2\n"
         "Section: misc\n"
@@ -337,7 +337,8 @@ def _files(folder: Path) -> Iterator[Path]:
     return (path for path in folder.rglob("*") if path.is_file() and not path.is_symlink())
 
 
-def _size(folder: Path) -> int:
+def size(folder: Path) -> int:
+    """Return the bytes of all files in *folder*."""
     return sum(path.stat().st_size for path in _files(folder))
 
 

@@ -1,0 +1,82 @@
+"""The bundle against a bare one of the same tools: its size, and its start against the source's.
+
+Both windows are started by turns on a virtual screen and waited for by their titles, from the
+start of the process until the demo is shown.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import time
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from bench_measure import MIB, Goal, Row
+from dev_bundle import BUILD, FOLDER, make_bundle, pyinstaller, size
+from dev_screen import virtual_screen
+
+PAIRS = 9
+BARE = """
+import sys
+from PySide6.QtWidgets import QApplication, QMainWindow
+
+app = QApplication(sys.argv)
+window = QMainWindow()
+window.show()
+sys.exit(app.exec())
+"""
+LONGEST_S = 30.0
+
+
+def rows(home: Path) -> Iterator[Row]:
+    """Measure the bundle, made now if there is none."""
+    folder = FOLDER if FOLDER.exists() else make_bundle()
+    yield Row(
+        "size of the bundle",
+        "a bare window of PySide6, bundled by the same tool",
+        [size(folder) / MIB],
+        [size(_bare()) / MIB],
+        (Goal("ratio", 1.8),),
+        unit="MiB",
+    )
+    ours = [str(folder / "ultraplanner"), "--demo"]
+    source = [sys.executable, "-m", "ultraplanner_gui", "--demo"]
+    with virtual_screen() as screen:
+        env = {**os.environ, **screen, "ULTRAPLANNER_HOME": str(home)}
+        # As installed: compiled once.
+        env.pop("PYTHONDONTWRITEBYTECODE", None)
+        env["PYTHONPYCACHEPREFIX"] = str(home)
+        _shown_ms(source, env), _shown_ms(ours, env)
+        pairs = [(_shown_ms(ours, env), _shown_ms(source, env)) for _ in range(PAIRS)]
+    yield Row(
+        "start of the bundle, demo shown",
+        "the same from source, on the same screen",
+        [a for a, _ in pairs],
+        [b for _, b in pairs],
+        (Goal("ratio", 1.0),),
+    )
+
+
+def _bare() -> Path:
+    script = BUILD / "bare" / "bare.py"
+    script.parent.mkdir(exist_ok=True)
+    script.write_text(BARE, "utf-8")
+    pyinstaller(str(script), script.parent, f"--specpath={script.parent}")
+    return script.parent / "bare"
+
+
+def _shown_ms(command: Sequence[str], env: dict[str, str]) -> float:
+    """Return how long *command* takes until its window with the demo is there."""
+    begin = time.perf_counter()
+    quiet = subprocess.DEVNULL
+    with subprocess.Popen(command, env=env, stdout=quiet, stderr=quiet) as running:
+        ask = ["xdotool", "search", "--onlyvisible", "--name", "Fellside"]
+        try:
+            while subprocess.run(ask, env=env, stdout=quiet, stderr=quiet, check=False).returncode:
+                if running.poll() is not None or time.perf_counter() - begin > LONGEST_S:
+                    raise RuntimeError(f"no window came of {command[0]}")
+            return (time.perf_counter() - begin) * 1000.0
+        finally:
+            running.terminate()
