@@ -1,12 +1,13 @@
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
+import icalendar
 import pytest
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.compound import ImportSessions
 from ultraplanner_gui.exchange.calendar_in import read_calendar
-from ultraplanner_gui.exchange.calendar_out import write_calendar
+from ultraplanner_gui.exchange.calendar_out import event_uid, write_calendar
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.wording.words import Words
@@ -77,3 +78,20 @@ def test_no_calendar_is_refused_in_a_sentence(project, tmp_path):
     (tmp_path / "a.ics").write_bytes(b"hello\x00 there")
     with pytest.raises(PlanError):
         read_calendar(project, WORDS, tmp_path / "a.ics")
+
+
+def test_an_event_made_longer_makes_its_session_longer(project, tmp_path):
+    path = written(project, tmp_path / "a.ics")
+    session = next(s for s in project.block.sessions if s.at_s is not None and s.is_open)
+    book = icalendar.Calendar.from_ical(path.read_bytes())
+    uid = event_uid(project, session.key)
+    (event,) = (e for e in book.walk("VEVENT") if str(e["uid"]) == uid)
+    lasts = timedelta(seconds=session.duration_s + 1_800.0)
+    event.pop("dtend", None)
+    event.pop("duration", None)
+    event.add("dtend", event["dtstart"].dt + lasts)
+    path.write_bytes(book.to_ical())
+    (change,) = read_calendar(project, WORDS, path).changes
+    after = change[1].apply(project).block.session(session.key)
+    assert after.duration_s == session.duration_s + 1_800.0
+    assert (after.day, after.at_s) == (session.day, session.at_s)

@@ -4,15 +4,19 @@ import csv
 import io
 import xml.etree.ElementTree as ET
 import zipfile
-from datetime import date, timedelta
+from datetime import date, time, timedelta
 
 import icalendar
+import openpyxl
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.exchange.csv_out import unguarded
 from ultraplanner_gui.exchange.gpx_in import read_course
+from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.table_column import Aim
 from ultraplanner_gui.window.ask import Ask
@@ -38,7 +42,7 @@ class Answers(Ask):
         self.asked.append(self.place or proposed)
         taken(self.asked[-1])
 
-    def which_calendar(self, folder, taken):
+    def which_sessions(self, folder, taken):
         taken(self.place)
 
     def tell(self, title, sentence):
@@ -65,6 +69,13 @@ def exported(window, qtbot, deed):
     return path
 
 
+def imported(window, qtbot):
+    window.deeds.import_sessions()
+    qtbot.waitUntil(lambda: bool(window.findChildren(ImportForm)), timeout=10_000)
+    (form,) = window.findChildren(ImportForm)
+    return form
+
+
 def test_course_goes_out_with_its_stations(window, qtbot):
     path = exported(window, qtbot, "export_gpx")
     assert path.name == "demo race.gpx"
@@ -88,6 +99,43 @@ def test_every_table_goes_out_with_units_in_its_heads(window, qtbot):
             units = [column.copied_unit or column.unit(Words()) for column in spec.columns]
             assert all(head.endswith(unit) for head, unit in zip(heads, units, strict=True))
             assert len(lines) == len(spec.rows(window.document.before))
+
+
+def test_every_table_is_a_sheet_with_numbers_as_numbers(window, qtbot):
+    path = exported(window, qtbot, "export_xlsx")
+    book = openpyxl.load_workbook(path)
+    assert len(book.sheetnames) == len(SPECS)
+    words = window.settings.words()
+    for spec, sheet in zip(SPECS, book.worksheets, strict=True):
+        text = table_csv(spec, window.document.before, words).decode("utf-8-sig")
+        heads, *lines = csv.reader(io.StringIO(text, newline=""))
+        assert [cell.value for cell in sheet[1]] == heads
+        assert sheet.max_row == len(lines) + 1
+        for number, line in enumerate(lines, 2):
+            cells = [sheet.cell(number, at + 1) for at in range(len(line))]
+            for cell, said, column in zip(cells, line, spec.columns, strict=True):
+                assert cell.data_type != "f"
+                found = as_said(cell, column)
+                same = words.parse_number(said) if isinstance(found, float | int) else said
+                assert found == (unguarded(same) if isinstance(same, str) else same)
+
+
+def as_said(cell, column):
+    """What a cell of the workbook is as the CSV has it."""
+    value = cell.value
+    if value is None:
+        return ""
+    if isinstance(value, timedelta | time):
+        minutes = round(
+            value.total_seconds() / 60
+            if isinstance(value, timedelta)
+            else 60 * value.hour + value.minute + value.second / 60
+        )
+        return f"{minutes // 60}:{minutes % 60:02d}"
+    if isinstance(value, int | float):
+        assert column.is_figure
+        return value
+    return str(value)
 
 
 def test_sessions_as_csv_can_be_pasted_back_and_mean_the_same(window):
@@ -133,11 +181,83 @@ def test_calendar_is_shown_first_and_one_step_when_taken(window, qtbot, tmp_path
         "END:VEVENT\r\nEND:VCALENDAR\r\n",
         newline="",
     )
-    window.deeds.import_sessions()
-    (form,) = window.findChildren(ImportForm)
+    form = imported(window, qtbot)
     assert form.list.count() == 1
     assert window.document.project is before
     form.take.click()
     assert len(window.document.project.block.sessions) == len(before.block.sessions) + 1
     window.document.undo_stack.undo()
     assert window.document.project == before
+
+
+def changed_csv(window, tmp_path, change):
+    text = table_csv(SESSIONS, window.document.before, window.settings.words())
+    heads, *lines = csv.reader(io.StringIO(text.decode("utf-8-sig"), newline=""))
+    change(heads, lines)
+    path = tmp_path / "sessions.csv"
+    with path.open("w", newline="", encoding="utf-8") as file:
+        csv.writer(file).writerows([heads, *lines])
+    return path
+
+
+def test_a_table_of_sessions_that_was_exported_changes_nothing(window, qtbot, tmp_path):
+    window.ask.place = changed_csv(window, tmp_path, lambda heads, lines: None)
+    form = imported(window, qtbot)
+    assert not form.take.isEnabled()
+    assert form._plan.left_out == ()
+    assert form._plan.untouched == len(window.document.project.block.sessions)
+
+
+def test_only_ticked_changes_of_a_table_are_taken_as_one_step(window, qtbot, tmp_path):
+    ahead = [s for s in window.document.project.block.sessions if s.is_open and s.kind.is_run][:2]
+    day = ahead[0].day + timedelta(days=1)
+
+    def change(heads, lines):
+        at = next(n for n, head in enumerate(heads) if head.startswith("Distance"))
+        for line in lines:
+            if line[0] in {s.day.isoformat() for s in ahead}:
+                line[at] = "7"
+        fresh = [""] * len(heads)
+        fresh[0], fresh[heads.index("Kind")], fresh[at] = day.isoformat(), "hill run", "9"
+        lines.append(fresh)
+
+    window.ask.place = changed_csv(window, tmp_path, change)
+    form = imported(window, qtbot)
+    before = window.document.project
+    texts = [form.list.item(n).text() for n in range(form.list.count())]
+    assert sum("→ 7" in text for text in texts) >= 1
+    assert any(text.startswith("Add hill run") for text in texts), texts
+    changes = form._plan.changes
+    for number in range(len(changes) - 1):
+        form.list.item(number).setCheckState(Qt.CheckState.Unchecked)
+    form.take.click()
+    after = window.document.project
+    new = [s for s in after.block.sessions if s not in before.block.sessions]
+    assert [(s.day, s.kind, s.distance_m) for s in new] == [(day, Kind.HILLS, 9_000.0)]
+    window.document.undo_stack.undo()
+    assert window.document.project == before
+
+
+def test_lines_that_cannot_be_read_are_left_out_and_said(window, qtbot, tmp_path):
+    def change(heads, lines):
+        bad = [""] * len(heads)
+        bad[0] = "the day after"
+        lines[:] = [bad]
+
+    window.ask.place = changed_csv(window, tmp_path, change)
+    form = imported(window, qtbot)
+    assert "Left out: line 2" in form.list.item(0).text()
+    assert not form.take.isEnabled()
+
+
+@pytest.mark.parametrize(
+    "data",
+    [b"", b"x", b"a,b\n", b'Date,Kind\n"open', b"Name,Km\n1,2\n", b"\0\0\0\0", b"a,b\n" * 9_000],
+)
+def test_what_is_no_table_of_sessions_is_one_sentence(window, qtbot, tmp_path, data):
+    window.ask.place = tmp_path / "bad.csv"
+    window.ask.place.write_bytes(data)
+    window.deeds.import_sessions()
+    qtbot.waitUntil(lambda: bool(window.ask.told), timeout=10_000)
+    assert len(window.ask.told) == 1
+    assert not window.findChildren(ImportForm)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -12,9 +12,17 @@ from typing import TYPE_CHECKING
 from ultraplanner_gui.edits.block import AddSession, ChangeSession
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.exchange.calendar_out import RACE_KEY, event_uid
+from ultraplanner_gui.exchange.plan_changes import PlanChanges
 from ultraplanner_gui.exchange.safe_read import read_bytes, shown_name
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, StoreError, message
+from ultraplanner_gui.plan.message import (
+    QT_TRANSLATE_NOOP,
+    Message,
+    PlanError,
+    Quantity,
+    StoreError,
+    message,
+)
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.wording.words import Words
 
@@ -26,19 +34,12 @@ _WAY = re.compile(r"\d[\d.,]*\s*(?:km|mi)\b")
 _LONGEST = 60
 
 
-@dataclass(frozen=True, slots=True)
-class CalendarPlan:
-    """What a calendar would do: each change in words with its edit, and what is left out."""
-
-    changes: tuple[tuple[Message, Edit], ...]
-    left_out: tuple[Message, ...]
-
-
-def read_calendar(project: Project, words: Words, path: Path) -> CalendarPlan:
+def read_calendar(project: Project, words: Words, path: Path) -> PlanChanges:
     """Return what the file at *path* would change; PlanError with a sentence if it is none.
 
-    Events that came from this plan move their sessions to their day and hour; other events become
-    sessions where they name a kind. Nothing is removed.
+    Events that came from this plan move their sessions to their day and hour, and give them their
+    length if they have one; other events become sessions where they name a kind. Nothing is
+    removed.
     """
     from icalendar import Calendar
 
@@ -59,19 +60,22 @@ def read_calendar(project: Project, words: Words, path: Path) -> CalendarPlan:
     race = event_uid(project, RACE_KEY)
     changes: list[tuple[Message, Edit]] = []
     left_out: list[Message] = []
+    untouched = 0
     for event in events:
         uid, title = str(event.get("uid", "")), str(event.get("summary", ""))[:_LONGEST]
         if uid == race or str(event.get("status", "")) == "CANCELLED":
             continue
         try:
             change = _change(project, words, event, known.get(uid))
-            if change is not None:
-                change[1].apply(project)
-                changes.append(change)
+            if change is None:
+                untouched += 1
+                continue
+            change[1].apply(project)
+            changes.append(change)
         except PlanError as error:
             text = QT_TRANSLATE_NOOP("Export", "Left out: {0}. {1}")
             left_out.append(message(text, title, words.say(error.message)))
-    return CalendarPlan(tuple(changes), tuple(left_out))
+    return PlanChanges(tuple(changes), tuple(left_out), untouched)
 
 
 def _change(
@@ -82,12 +86,18 @@ def _change(
     if at_s is not None:
         when += f" {int(at_s // 3600):02d}:{int(at_s % 3600 // 60):02d}"
     if session is not None:
-        if (session.day, session.at_s) == (day, at_s):
+        lasts_s = _lasts_s(event) or session.duration_s
+        if (session.day, session.at_s, session.duration_s) == (day, at_s, lasts_s):
             return None
         if session.done is not None or session.locked:
             raise PlanError(QT_TRANSLATE_NOOP("Export", "It is done or locked and stays."))
+        moved = replace(session, day=day, at_s=at_s, duration_s=lasts_s)
+        if (session.day, session.at_s) == (day, at_s):
+            text = QT_TRANSLATE_NOOP("Export", "{0} on {1} takes {2}.")
+            return message(text, session.kind.value, when, Quantity(lasts_s, "s")), ChangeSession(
+                moved
+            )
         text = QT_TRANSLATE_NOOP("Export", "Move {0} from {1} to {2}.")
-        moved = replace(session, day=day, at_s=at_s)
         said = message(text, session.kind.value, words.day_and_year(session.day), when)
         return said, ChangeSession(moved)
     title = str(event.get("summary", ""))

@@ -7,7 +7,9 @@ from ultraplanner_gui.window.action_row import WITH_COURSE, ActionRow
 
 EXPORT: tuple[ActionRow, ...] = (
     ActionRow(
-        "import_sessions", "file", QT_TRANSLATE_NOOP("Actions", "I&mport sessions from a calendar…")
+        "import_sessions",
+        "file",
+        QT_TRANSLATE_NOOP("Actions", "I&mport sessions, from calendar or CSV…"),
     ),
     ActionRow(
         "export_gpx",
@@ -20,6 +22,7 @@ EXPORT: tuple[ActionRow, ...] = (
         "export_calendar", "file", QT_TRANSLATE_NOOP("Actions", "Export sessions for &a calendar…")
     ),
     ActionRow("export_tables", "file", QT_TRANSLATE_NOOP("Actions", "Export all ta&bles as CSV…")),
+    ActionRow("export_xlsx", "file", QT_TRANSLATE_NOOP("Actions", "Export all tables as &XLSX…")),
     ActionRow(
         "export_png",
         "file",

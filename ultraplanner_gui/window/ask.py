@@ -98,9 +98,9 @@ class Ask(QObject):
 
         LineChoice(file, choices, words, taken, self._window).open()
 
-    def which_calendar(self, folder: Path, taken: PathTaken) -> None:
-        """Ask for an iCalendar file."""
-        kinds = self.tr("Calendars (*.ics);;All files (*)")
+    def which_sessions(self, folder: Path, taken: PathTaken) -> None:
+        """Ask for an iCalendar or CSV file."""
+        kinds = self.tr("Calendars and tables (*.ics *.csv);;All files (*)")
         self._file(self.tr("Import sessions"), folder, kinds, taken)
 
     def which_template(self, folder: Path, taken: PathTaken) -> None:

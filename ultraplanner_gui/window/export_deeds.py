@@ -18,7 +18,9 @@ from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
+    from ultraplanner_gui.edits.edit import Edit
     from ultraplanner_gui.engine.outlook import Outlook
+    from ultraplanner_gui.exchange.plan_changes import PlanChanges
     from ultraplanner_gui.wording.words import Words
 
 
@@ -49,6 +51,25 @@ def tables_job(token: Token, outlook: Outlook, words: Words, path: Path) -> Path
     return path
 
 
+def xlsx_job(token: Token, outlook: Outlook, words: Words, path: Path) -> Path:
+    """Write a workbook of all tables to *path*, off the GUI thread."""
+    from ultraplanner_gui.window.table_workbook import tables_xlsx
+
+    write_bytes(path, tables_xlsx(outlook, words))
+    return path
+
+
+def import_job(token: Token, outlook: Outlook, words: Words, path: Path) -> PlanChanges:
+    """Return what the calendar or CSV file at *path* would change, off the GUI thread."""
+    if path.suffix.lower() == ".csv":
+        from ultraplanner_gui.window.sessions_csv import read_sessions
+
+        return read_sessions(outlook, words, path)
+    from ultraplanner_gui.exchange.calendar_in import read_calendar
+
+    return read_calendar(outlook.project, words, path)
+
+
 class ExportDeeds(JobDeeds):
     """The slots of what is handed over."""
 
@@ -65,6 +86,10 @@ class ExportDeeds(JobDeeds):
         self._ask_for(self.tr("{0} tables.zip"), partial(self._run, tables_job))
 
     @Slot()
+    def export_xlsx(self) -> None:
+        self._ask_for(self.tr("{0} tables.xlsx"), partial(self._run, xlsx_job))
+
+    @Slot()
     def export_png(self) -> None:
         self._ask_for(self.tr("{0} profile.png"), self._write_profile)
 
@@ -76,26 +101,27 @@ class ExportDeeds(JobDeeds):
     def import_sessions(self) -> None:
         document = self._window.document
         if document is not None and document.path is not None:
-            self._window.ask.which_calendar(document.path.parent, self._import)
+            self._window.ask.which_sessions(document.path.parent, self._import)
 
     def _import(self, path: Path) -> None:
-        from ultraplanner_gui.exchange.calendar_in import read_calendar
+        document = self._window.document
+        if document is not None:
+            self._window.name_work(self.tr("Reading {0}").format(path.name))
+            words = self._window.settings.words()
+            shown = partial(self._show_import, document)
+            self._start(shown, import_job, document.before, words, path)
+
+    def _show_import(self, document: Document, plan: PlanChanges) -> None:
+        if document is not self._window.document:
+            return
         from ultraplanner_gui.window.import_form import ImportForm
 
-        document, words = self._window.document, self._window.settings.words()
-        if document is None:
-            return
-        try:
-            plan = read_calendar(document.project, words, path)
-        except PlanError as error:
-            self._window.ask.tell(self.tr("That did not work"), words.say(error.message))
-            return
-        edit = ImportSessions(tuple(edit for _, edit in plan.changes))
-        ImportForm(plan, words, partial(self._take_import, document, edit), self._window).open()
+        words = self._window.settings.words()
+        ImportForm(plan, words, partial(self._take_import, document), self._window).open()
 
-    def _take_import(self, document: Document, edit: ImportSessions) -> None:
+    def _take_import(self, document: Document, edits: tuple[Edit, ...]) -> None:
         if document is self._window.document:
-            document.perform(edit)
+            document.perform(ImportSessions(edits))
 
     def _ask_for(self, name: str, taken: Callable[[Path], None]) -> None:
         document = self._window.document
