@@ -140,6 +140,7 @@ class InHandLane(RaceLane):
         look, text = theme(), self.words().duration(seconds)
         metrics = look.metrics(UNIT_PT, bold=True)
         left, right = max(step.left(), body.left()), min(step.right(), body.right())
+        left = self.clear_from(left, body)
         if metrics.horizontalAdvance(text) + 12 > right - left:
             return
         height = metrics.height()

@@ -44,6 +44,7 @@ class LightLane(RaceLane):
             rect = QRectF(left, body.top(), right - left, body.height())
             painter.fillRect(rect, c[hues[span.kind]])
             text = names[span.kind]
+            rect.setLeft(self.clear_from(left, body))
             if look.metrics(LABEL_PT).horizontalAdvance(text) + 10 < rect.width():
                 ink = "on_night" if span.kind == "dark" else "ink"
                 draw_text(

@@ -84,6 +84,10 @@ class RaceLane(Lane):
         """Return x in the widget of a moment of the race."""
         return body.left() + self.axis.x_of_time(elapsed_s, body.width())
 
+    def clear_from(self, x: float, body: QRectF) -> float:
+        """Return *x* in the widget, or where a pleat over it ends, so that a text can be read."""
+        return body.left() + self.axis.past_pleat(x - body.left(), body.width())
+
     def place_at(self, x: float) -> float:
         """Return the place at *x* in the widget, kept on the course, metres."""
         body = self.body()

@@ -68,6 +68,8 @@ class Snap(QObject):
         self.caught: Caught | None = None
         #: Whether something that could snap is in the hand.
         self.is_on = False
+        #: Whether it is held free of everything.
+        self.is_free = False
         self._hills_for: object = None
         self._hills: tuple[_Named, ...] = ()
         self._moments_for: object = None
@@ -76,7 +78,7 @@ class Snap(QObject):
     def let_go(self) -> None:
         """Nothing is in the hand any more."""
         if self.caught is not None or self.is_on:
-            self.caught, self.is_on = None, False
+            self.caught, self.is_on, self.is_free = None, False, False
             self.changed.emit()
 
     def place(self, at_m: float, width: float, free: bool, but: Collection[str] = ()) -> float:
@@ -85,7 +87,7 @@ class Snap(QObject):
         *but* are stations that take no hold: the one in the hand, those where a section ends.
         """
         if free:
-            return self._loose(round(at_m / FREE_PLACE_M) * FREE_PLACE_M)
+            return self._loose(round(at_m / FREE_PLACE_M) * FREE_PLACE_M, is_free=True)
         course = self._document.before.project.course
         named = list(self._hill_places())
         if course is not None:
@@ -106,7 +108,7 @@ class Snap(QObject):
     def moment(self, at_s: float, width: float, free: bool) -> float:
         """Return the moment of the race something at *at_s* is put to, seconds."""
         if free:
-            return self._loose(round(at_s / FREE_MOMENT_S) * FREE_MOMENT_S)
+            return self._loose(round(at_s / FREE_MOMENT_S) * FREE_MOMENT_S, is_free=True)
 
         def x_of(moment_s: float) -> float:
             return self._axis.x_of_time(moment_s, width)
@@ -120,7 +122,7 @@ class Snap(QObject):
         """Return how long a stop is made that would take *stop_s*, never below zero."""
         stop_s = max(stop_s, 0.0)
         if free:
-            return self._loose(round(stop_s / FREE_MOMENT_S) * FREE_MOMENT_S)
+            return self._loose(round(stop_s / FREE_MOMENT_S) * FREE_MOMENT_S, is_free=True)
         return self._round(stop_s, px_per_s, ROUND_S, is_place=False)
 
     def start(self, clock: datetime, px_per_s: float, free: bool) -> datetime:
@@ -130,7 +132,7 @@ class Snap(QObject):
         into_s = (clock.replace(tzinfo=None) - midnight).total_seconds()
         into_s = min(max(into_s, 0.0), 24.0 * 3600.0 - MOMENT_S)
         if free:
-            into_s = self._loose(round(into_s / MOMENT_S) * MOMENT_S)
+            into_s = self._loose(round(into_s / MOMENT_S) * MOMENT_S, is_free=True)
         else:
             half_s = round(into_s / HALF_HOUR_S) * HALF_HOUR_S
             near = abs(half_s - into_s) * px_per_s <= theme().px(NAMED_PX)
@@ -192,16 +194,16 @@ class Snap(QObject):
         return self._loose(round(at_s / MOMENT_S) * MOMENT_S)
 
     def _held(self, at: float, caught: Caught) -> float:
-        self._take(caught)
+        self._take(caught, is_free=False)
         return at
 
-    def _loose(self, at: float) -> float:
-        self._take(None)
+    def _loose(self, at: float, is_free: bool = False) -> float:
+        self._take(None, is_free)
         return at
 
-    def _take(self, caught: Caught | None) -> None:
-        if caught != self.caught or not self.is_on:
-            self.caught, self.is_on = caught, True
+    def _take(self, caught: Caught | None, is_free: bool) -> None:
+        if (caught, is_free, True) != (self.caught, self.is_free, self.is_on):
+            self.caught, self.is_free, self.is_on = caught, is_free, True
             self.changed.emit()
 
 

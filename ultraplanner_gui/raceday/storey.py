@@ -270,9 +270,11 @@ class RaceDay(QWidget):
         """Return what the thing in the hand has snapped to, and how to free it."""
         if not self.snap.is_on:
             return ()
+        if self.snap.is_free:
+            return (self.tr("free"),)
         caught = self.snap.caught
         if caught is None:
-            return (self.tr("snaps to nothing here"),)
+            return (self.tr("Alt frees"),)
         return (self.tr("at {0} (Alt frees)").format(caught.text),)
 
     @Slot()

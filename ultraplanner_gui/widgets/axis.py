@@ -197,6 +197,15 @@ class RaceAxis(QObject):
         """Return how many pixels a metre or a second takes where nothing is folded."""
         return self._unit(width)
 
+    def past_pleat(self, x: float, width: float) -> float:
+        """Return *x*, or where a pleat ends that covers it: something is to be read from there."""
+        if not self.folds:
+            return x
+        for low, high in self._folded():
+            left, right = self._x(low, width), self._x(high, width)
+            x = right if left - 1.0 <= x < right else x
+        return x
+
     def in_fold(self, value: float) -> bool:
         """Whether a distance or a moment, as the axis measures, lies inside a folded leg."""
         return any(low < value < high for low, high in self._folded())
