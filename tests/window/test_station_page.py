@@ -205,3 +205,17 @@ def test_with_nothing_chosen_the_action_says_what_to_choose(window):
 
     assert window.workplace.raceday.folds.keys == frozenset()
     assert "Choose an aid station" in window._message.text()
+
+
+def test_header_says_what_the_least_in_hand_was_while_something_is_held(window):
+    key = choose(window, 3)
+    caption = window.workplace.header._tightest._caption
+    plain = caption.text()
+    station = window.document.project.course.station(key)
+
+    window.document.try_edit(ChangeStation(replace(station, cutoff_s=station.cutoff_s - 3_600.0)))
+    was = window.settings.words().duration(window.document.before.tightest.to_cutoff_s)
+    assert caption.text() == f"{plain}, was {was}"
+    window.document.drop_trial()
+
+    assert caption.text() == plain

@@ -271,11 +271,12 @@ class HeadHand(QObject):
     def said_in_hand(self) -> tuple[str | None, tuple[str, str]]:
         """Return whose label says what is in the hand, and that: now and before, and now alone."""
         words, head = self._head.words(), self._head
+        was, shown = head.document.before.project.race.start, head.shown.project.race.start
+        if was != shown:
+            now = words.clock(shown)
+            return START, (self._was(now, words.clock(was)), now)
         if not self._carry.is_on or head.document.shown is head.document.before:
             return None, ("", "")
-        if self._held.kind == "start" and self._start is not None:
-            now = words.clock(head.shown.project.race.start)
-            return START, (self._was(now, words.clock(self._start)), now)
         station = next((s for s in head.stations if s.key == self._held.key), None)
         if station is None or self._station is None:
             return None, ("", "")

@@ -31,6 +31,7 @@ class HeaderFigure(QWidget):
     def __init__(self, caption: str, topic: str, parent: QWidget) -> None:
         super().__init__(parent)
         self._topic = topic
+        self._name = caption
         set_topic(self, topic)
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setCursor(Qt.CursorShape.WhatsThisCursor)
@@ -42,14 +43,17 @@ class HeaderFigure(QWidget):
         box.addWidget(self._caption)
         box.addWidget(self._value)
 
-    def show_value(self, value: str, warns: bool = False, tip: str = "") -> None:
-        """Show *value*; *warns* sets it in clay with a sign."""
+    def show_value(self, value: str, warns: bool = False, tip: str = "", was: str = "") -> None:
+        """Show *value*; *warns* sets it in clay with a sign, *was* is what it is before a trial."""
         look = theme()
+        self._caption.setText(
+            self.tr("{0}, was {1}").format(self._name, was) if was else self._name
+        )
         dress(self._caption, Pt.SMALL, look.colours.soft)
         dress(self._value, Pt.STRONG, look.colours.clay if warns else look.colours.ink, bold=True)
         self._value.setText(value + (" !" if warns else ""))
         self.setToolTip(tip)
-        self.setAccessibleName(f"{self._caption.text()}: {value}")
+        self.setAccessibleName(f"{self._name}: {value}")
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         if event.button() is Qt.MouseButton.LeftButton:
@@ -163,8 +167,8 @@ class Header(QWidget):
             row.addWidget(button)
         return row
 
-    def show_outlook(self, outlook: Outlook) -> None:
-        """Show the race and its headline figures."""
+    def show_outlook(self, outlook: Outlook, before: Outlook | None = None) -> None:
+        """Show the race and its headline figures, on trial with what they were *before*."""
         words, race, look = self._words(), outlook.project.race, theme()
         dress(self._name, Pt.TITLE, look.colours.ink, bold=True)
         self._name.show_whole(race.name or self.tr("Unnamed race"))
@@ -183,12 +187,14 @@ class Header(QWidget):
             facts.append(self.tr("limit {0}").format(words.duration(race.limit_s)))
         self._facts.show_whole("  ·  ".join(facts))
         self._show_runway(outlook)
-        self._show_finish(outlook)
-        self._show_tightest(outlook)
+        was = before if before is not None else outlook
+        self._show_finish(outlook, was)
+        self._show_tightest(outlook, was)
         self._fold()
 
-    def _show_tightest(self, outlook: Outlook) -> None:
+    def _show_tightest(self, outlook: Outlook, was: Outlook) -> None:
         words, tightest = self._words(), outlook.tightest
+        before_s = was.tightest.to_cutoff_s if was.tightest is not None else None
         self._tightest.setVisible(tightest is not None)
         if tightest is not None and tightest.to_cutoff_s is not None:
             place = tightest.name or self.tr("the finish")
@@ -198,6 +204,7 @@ class Header(QWidget):
                 self.tr(
                     "The cutoff that leaves the least time, with the later of target and forecast"
                 ),
+                _before(words, before_s, tightest.to_cutoff_s),
             )
 
     def show_kept(self, at: datetime | None, place: str, trouble: str = "") -> None:
@@ -217,7 +224,7 @@ class Header(QWidget):
                 self._words().say(way.reason),
             )
 
-    def _show_finish(self, outlook: Outlook) -> None:
+    def _show_finish(self, outlook: Outlook, was: Outlook) -> None:
         self._finish.setVisible(bool(outlook.sections))
         if outlook.sections and outlook.target is not None:
             words, last = self._words(), outlook.sections[-1]
@@ -230,4 +237,15 @@ class Header(QWidget):
                 ),
                 outlook.trouble is not None,
                 words.say(outlook.trouble) if outlook.trouble is not None else "",
+                _before(
+                    words,
+                    was.target.finish_s if was.target is not None else None,
+                    outlook.target.finish_s,
+                ),
             )
+
+
+def _before(words: Words, before_s: float | None, now_s: float) -> str:
+    """Return what a duration was, empty where it reads the same."""
+    was = words.duration(before_s)
+    return "" if before_s is None or was == words.duration(now_s) else was

@@ -267,7 +267,7 @@ class Workplace(QWidget):
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
-        self.header.show_outlook(after)
+        self.header.show_outlook(after, self.document.before)
 
     @Slot(object)
     def _on_kept(self, at: object) -> None:
