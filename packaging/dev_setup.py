@@ -48,6 +48,12 @@ TEST_PACKAGES = (
     "openbox",
     "poppler-utils",
     "fonts-dejavu-core",
+    # what checks the files that a desktop reads
+    "appstream",
+    "desktop-file-utils",
+    "shared-mime-info",
+    "mandoc",
+    "man-db",
 )
 
 

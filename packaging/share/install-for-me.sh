@@ -13,8 +13,8 @@ if [ "${1:-}" = --remove ]; then
     echo "$icons" | while read -r icon; do rm -f "$data/$icon"; done
 else
     mkdir -p "$data/applications" "$data/mime/packages"
-    # A path in Exec stands in quotes, with these signs escaped twice over.
-    quoted=$(printf %s "$here/ultraplanner" | sed 's/[\\`$"]/\\\\&/g; s/[\\&|]/\\&/g')
+    # A path in Exec stands in quotes, with these signs escaped twice over and % doubled.
+    quoted=$(printf %s "$here/ultraplanner" | sed 's/[\\`$"]/\\\\&/g; s/%/%%/g; s/[\\&|]/\\&/g')
     sed "s|^Exec=ultraplanner-gui|Exec=\"$quoted\"|" "applications/$name" > "$entry"
     cp mime/packages/ultraplanner-mime.xml "$data/mime/packages/"
     echo "$icons" | while read -r icon; do
