@@ -1,5 +1,10 @@
-"""Makes the sample file of the present version: `python -m tests.store.old.make`."""
+"""Makes the sample file of the present version: `python -m tests.store.old.make`.
 
+And renews the list of fields in packaging/file-format.md.
+"""
+
+import subprocess
+import sys
 import typing
 from dataclasses import fields, is_dataclass, replace
 from enum import Enum
@@ -11,6 +16,7 @@ from ultraplanner_gui.store.database import VERSION
 from ultraplanner_gui.store.project_file import ProjectFile
 
 FOLDER = Path(__file__).parent
+ROOT = FOLDER.parents[2]
 
 
 def sample(version):
@@ -107,6 +113,7 @@ def make(version=VERSION):
     with ProjectFile.create(sample(version), earlier(), overwrite=True) as file:
         file.keep(present(), "Build the block")
     outline(version).write_text("\n".join(describe()) + "\n", "utf-8")
+    subprocess.run([sys.executable, ROOT / "packaging" / "file_format.py"], check=True)
 
 
 if __name__ == "__main__":

@@ -1,0 +1,90 @@
+"""Renew the list of classes and fields in file-format.md: python packaging/file_format.py."""
+
+from __future__ import annotations
+
+import inspect
+import sys
+import typing
+from dataclasses import MISSING, Field, fields, is_dataclass
+from enum import Enum
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[1]
+DOCUMENT = ROOT / "packaging" / "file-format.md"
+LONGEST = 60
+BEGIN, END = "<!-- fields: file_format.py -->\n", "<!-- end of fields -->\n"
+
+sys.path.insert(0, str(ROOT))
+
+from ultraplanner_gui.plan.course import Line  # noqa: E402
+from ultraplanner_gui.plan.project import Project  # noqa: E402
+from ultraplanner_gui.store.codec import encode  # noqa: E402
+from ultraplanner_gui.store.migrations import State  # noqa: E402
+
+
+def kept_classes() -> list[type]:
+    """Return every class of which something is kept, as they are met from the project on."""
+    found: list[type] = []
+
+    def meet(kind: object) -> None:
+        for part in typing.get_args(kind):
+            meet(part)
+        if not isinstance(kind, type) or kind in found or kind is Line:
+            return
+        if issubclass(kind, Enum):
+            found.append(kind)
+        elif is_dataclass(kind):
+            found.append(kind)
+            hints = typing.get_type_hints(kind)
+            for field in fields(kind):
+                meet(hints[field.name])
+
+    meet(Project)
+    meet(State)
+    return found
+
+
+def described() -> str:
+    """Return all classes and fields in Markdown."""
+    return "\n".join(_class(kind) for kind in kept_classes())
+
+
+def _class(kind: type) -> str:
+    head = f"### {kind.__name__}\n\n{_sentence(kind)}\n\n"
+    if issubclass(kind, Enum):
+        return head + ", ".join(f"`{member.value}`" for member in kind) + "\n"
+    assert is_dataclass(kind)
+    hints = typing.get_type_hints(kind)
+    lines = [
+        f"- `{field.name}`: `{field.type}`{_default(field, hints[field.name])}"
+        for field in fields(kind)
+    ]
+    return head + "\n".join(lines) + "\n"
+
+
+def _sentence(kind: type) -> str:
+    """Return what the class says of itself, on one line."""
+    return " ".join((inspect.getdoc(kind) or "").split("\n\n")[0].split())
+
+
+def _default(field: Field[object], hint: object) -> str:
+    """Return what a field is if it is not there, as it would be written."""
+    if field.default is not MISSING:
+        value = field.default
+    elif field.default_factory is not MISSING:
+        value = field.default_factory()
+    else:
+        return ""
+    written = "null" if value is None else encode(hint, value, field.name).decode("ascii")
+    return f", else `{written}`" if len(written) <= LONGEST else ", else one of defaults"
+
+
+def renewed(text: str) -> str:
+    """Return the document *text* with the list as the code has it now."""
+    before, rest = text.split(BEGIN)
+    after = rest.split(END)[1]
+    return f"{before}{BEGIN}\n{described()}\n{END}{after}"
+
+
+if __name__ == "__main__":
+    DOCUMENT.write_text(renewed(DOCUMENT.read_text("utf-8")), "utf-8")
