@@ -75,7 +75,11 @@ def _default(field: Field[object], hint: object) -> str:
         value = field.default_factory()
     else:
         return ""
-    written = "null" if value is None else encode(hint, value, field.name).decode("ascii")
+    plain = {None: "null", (): "[]"}  # of what the store writes by hand: the line, the recordings
+    if value is None or value == ():
+        written = plain[value]
+    else:
+        written = encode(hint, value, field.name).decode("ascii")
     return f", else `{written}`" if len(written) <= LONGEST else ", else one of defaults"
 
 
