@@ -18,6 +18,7 @@ from collections.abc import Callable, Sequence
 from dev_bundle import bundle, deb, wheel
 from dev_checks import go_through, static_steps, test_counts, test_steps
 from dev_lock import lock
+from dev_release import release
 from dev_setup import (
     BUILD,
     LOCK_DEV,
@@ -106,6 +107,7 @@ COMMANDS: dict[str, Callable[[Sequence[str]], int]] = {
     "bundle": bundle,
     "wheel": wheel,
     "deb": deb,
+    "release": release,
 }
 
 
@@ -114,7 +116,7 @@ def main(args: Sequence[str]) -> int:
     if not args or args[0] in ("-h", "--help"):
         print("usage: python3 packaging/dev.py COMMAND [ARGUMENTS]\n")
         for name, command in COMMANDS.items():
-            print(f"  {name:6} {command.__doc__}")
+            print(f"  {name:7} {command.__doc__}")
         return 0 if args else 2
     if args[0] not in COMMANDS:
         print(f"There is no command {args[0]}; choose one of {', '.join(COMMANDS)}.")
