@@ -19,8 +19,11 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 import trust_courses  # noqa: E402
 import trust_files  # noqa: E402
+from trust_faults import faults  # noqa: E402
 from trust_parts import Part, table  # noqa: E402
 from trust_soak import soak  # noqa: E402
+from trust_tables import tables  # noqa: E402
+from trust_window import window_soak  # noqa: E402
 
 FUZZING_S = 600.0
 SHORT_FUZZING_S = 3.0
@@ -31,7 +34,7 @@ def parts(folder: Path, is_short: bool, seed: int) -> list[Callable[[], Part]]:
     fuzzing_s = SHORT_FUZZING_S if is_short else FUZZING_S / 2.0
     steps = 6 if is_short else 1
     # one for each part: how far the one before got depends on the machine
-    lucks = [random.Random(f"{seed} {number}") for number in range(5)]
+    lucks = [random.Random(f"{seed} {number}") for number in range(7)]
     return [
         lambda: trust_files.kills(folder, 4 if is_short else 200, lucks[0]),
         lambda: trust_files.byte_changes(folder, 120 if is_short else 1_500, lucks[1]),
@@ -39,9 +42,13 @@ def parts(folder: Path, is_short: bool, seed: int) -> list[Callable[[], Part]]:
         lambda: trust_files.cuts(folder, steps),
         lambda: trust_files.hostile_files(folder),
         lambda: trust_courses.hostile_courses(folder),
+        lambda: trust_courses.bounds(folder, 400_000 if is_short else 8_000_000),
+        lambda: tables(folder, 60 if is_short else 3_000, lucks[5]),
+        lambda: faults(folder),
         lambda: trust_files.fuzz(folder, fuzzing_s, lucks[2]),
         lambda: trust_courses.fuzz(folder, fuzzing_s, lucks[3]),
         lambda: soak(folder, 200 if is_short else 10_000, lucks[4]),
+        lambda: window_soak(folder, 150 if is_short else 10_000, lucks[6]),
     ]
 
 

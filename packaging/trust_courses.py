@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import gzip
 import random
+import subprocess
+import sys
 import time
 from collections.abc import Iterator
 from pathlib import Path
@@ -110,3 +112,83 @@ def fuzz(folder: Path, seconds: float, luck: random.Random) -> Part:
         path = write(folder / "mutated.gpx", mutated(good, luck))
         part.attempt(f"mutation {part.tried}", lambda path=path: _is_course(path))
     return part
+
+
+# Each reads one file in a process of its own and tells how long and how much memory that took.
+_READ = """
+import resource, sys, time
+sys.path[:0] = [{root!r}]
+from pathlib import Path
+from ultraplanner_gui.exchange.gpx_in import read_course
+from ultraplanner_gui.plan.message import PlanError
+read_course(Path({warm!r}))
+before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+begin = time.perf_counter()
+try:
+    read_course(Path({path!r}))
+    word = "read"
+except PlanError:
+    word = "refused"
+print(time.perf_counter() - begin)
+print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before)
+print(word)
+"""
+TIMES, SPARE_S = 3.0, 0.05
+TIMES_MEMORY, SPARE_KB = 3.0, 32 * 1024
+
+
+def bounds(folder: Path, size: int) -> Part:
+    """Hold what hostile courses of *size* bytes cost against a valid one of the same size."""
+    part = Part("hostile GPX, time and memory", limit_s=120.0)
+    warm = write(folder / "warm.gpx", GOOD.encode())
+    valid = _sized(size)
+    times = [_cost(warm, write(folder / "valid.gpx", valid)) for _ in range(3)]
+    usual_s, usual_kb = sorted(t for t, _ in times)[1], max(kb for _, kb in times)
+    for name, content in _large(size, valid):
+        path = write(folder / "large.gpx", content)
+        part.attempt(name, lambda path=path: _is_bounded(warm, path, usual_s, usual_kb))
+    return part
+
+
+def _is_bounded(warm: Path, path: Path, usual_s: float, usual_kb: float) -> bool:
+    took_s, grew_kb = _cost(warm, path)
+    if took_s > TIMES * usual_s + SPARE_S:
+        raise AssertionError(f"{took_s:.2f} s against {usual_s:.2f} s of a valid file")
+    if grew_kb > TIMES_MEMORY * usual_kb + SPARE_KB:
+        raise AssertionError(f"{grew_kb / 1024:.0f} MB against {usual_kb / 1024:.0f} MB")
+    return True
+
+
+def _cost(warm: Path, path: Path) -> tuple[float, float]:
+    root = str(Path(__file__).resolve().parents[1])
+    code = _READ.format(root=root, warm=str(warm), path=str(path))
+    done = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, timeout=100.0, check=True
+    )
+    took_s, grew_kb, _word = done.stdout.split()
+    return float(took_s), float(grew_kb)
+
+
+def _sized(size: int) -> bytes:
+    points = eastward(max(40, size // 90), step=1e-5)
+    return document(track(points, name="MARK")).encode()
+
+
+def _large(size: int, valid: bytes) -> Iterator[tuple[str, bytes]]:
+    """Yield hostile courses of about *size* bytes."""
+    yield "entities", valid.replace(b"<gpx", b'<!DOCTYPE gpx [<!ENTITY a "x">]><gpx', 1)
+    yield "deep", _put("<name>MARK</name>", "<a>" * (size // 3))
+    yield "one attribute", _put("<trkseg>", f'<trkseg a="{"x" * size}">')
+    many = " ".join(f'a{n}="1"' for n in range(size // 10))
+    yield "many attributes", _put("<trkseg>", f"<trkseg {many}>")
+    yield "one text", _put("MARK", "x" * size)
+    yield "no number at the end", valid[::-1].replace(b'"'[::-1], b'"x', 1)[::-1]
+    yield "cut at the end", valid[:-40]
+    yield "latin in utf-8", valid.replace(b"MARK", b"M\xe9RK", 1)
+    yield "all heights empty", valid.replace(b"<ele>500.0</ele>", b"<ele></ele>")
+    yield "one place", document(track([(45.0, 7.0, 5.0)] * (size // 90))).encode()
+    yield "empty tracks", document("<trk/>" * (size // 6), track(LINE)).encode()
+    yield "comments", _put("<trkseg>", "<trkseg>" + "<!--x-->" * (size // 8))
+    extensions = "<extensions>" + "<b/>" * (size // 4) + "</extensions>"
+    yield "extensions", _put("<trkseg>", f"{extensions}<trkseg>")
+    yield "packed zeros", gzip.compress(bytes(20 * size), compresslevel=9)

@@ -30,6 +30,7 @@ class Part:
     opened: int = 0
     refused: int = 0
     slowest_s: float = 0.0
+    limit_s: float = LIMIT_S
     faults: list[str] = field(default_factory=list)
 
     def attempt(self, what: str, deed: Callable[[], bool]) -> None:
@@ -37,14 +38,14 @@ class Part:
         self.tried += 1
         begin = time.monotonic()
         try:
-            with limit():
+            with limit(self.limit_s):
                 is_right = deed()
         except PlanError as error:
             self.refused += 1
             if not 0 < len(str(error)) <= LONGEST_SENTENCE:
                 self.faults.append(f"{what}: a sentence of {len(str(error))} letters")
         except Hung:
-            self.faults.append(f"{what}: took longer than {LIMIT_S:.0f} s")
+            self.faults.append(f"{what}: took longer than {self.limit_s:.0f} s")
         except Exception as error:  # any other error is what is looked for
             self.faults.append(f"{what}: {type(error).__name__}: {error}"[:300])
         else:

@@ -12,7 +12,7 @@ from datetime import date, timedelta
 from pathlib import Path
 
 import numpy as np
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QApplication
 from trust_parts import Part
 
 from ultraplanner_gui.desk.demo import demo_project
@@ -34,7 +34,7 @@ _PARTS = ("sections", "weeks", "fuel", "asks", "runway", "target", "forecast")
 def soak(folder: Path, count: int, luck: random.Random) -> Part:
     """Perform *count* random edits and look after each group of them."""
     part = Part("random edits")
-    app = QCoreApplication.instance() or QCoreApplication([])
+    app = QApplication.instance() or QApplication(["trust"])
     path = folder / "soak.ultraplan"
     first = demo_project(date.today())
     document = Document(ProjectFile.create(path, first))
@@ -47,10 +47,10 @@ def soak(folder: Path, count: int, luck: random.Random) -> Part:
             part.faults.append(f"edit {number}: undo then redo is not the same")
         if number % look_every == look_every - 1:
             app.sendPostedEvents()
-            part.faults += [f"edit {number}: {fault}" for fault in _faults(document, path)]
+            part.faults += [f"edit {number}: {fault}" for fault in faults_of(document, path)]
         if number == int(count * WARM_UP):
-            before = _resident_bytes()
-    growth = _resident_bytes() / before - 1.0 if before else 0.0
+            before = resident_bytes()
+    growth = resident_bytes() / before - 1.0 if before else 0.0
     part.name = f"random edits, memory {growth:+.1%}"
     # a short run is over before the undo list is full, so its memory says nothing
     if count >= 5_000 and growth > MOST_GROWTH:
@@ -81,7 +81,8 @@ def _undoes_and_redoes(document: Document, luck: random.Random) -> bool:
     return document.project == after
 
 
-def _faults(document: Document, path: Path) -> Iterator[str]:
+def faults_of(document: Document, path: Path) -> Iterator[str]:
+    """Yield what is wrong with a document: its file, its figures, its sums."""
     with ProjectFile.look(path) as file:
         if file.project != document.project:
             yield "the file is not what is in memory"
@@ -112,7 +113,8 @@ def _wrong_figures(value: object, name: str, depth: int = 0) -> Iterator[str]:
             yield from _wrong_figures(getattr(value, field.name), f"{name}.{field.name}", depth + 1)
 
 
-def _resident_bytes() -> int:
+def resident_bytes() -> int:
+    """Return the memory in use, 0 where the system does not tell."""
     gc.collect()
     try:
         pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])

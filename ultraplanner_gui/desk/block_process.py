@@ -18,7 +18,7 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_worker import Failure, News, mend_block, search_block
 from ultraplanner_gui.engine.repair_request import Repair, RepairRequest
 from ultraplanner_gui.plan.block import Block
-from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 
 LOOK_S = 0.05
 GRACE_S = 0.2
@@ -45,7 +45,7 @@ class ExactBlock:
                         self.hear(news)
                 elif isinstance(news, ExactPlan):
                     return news
-        raise RuntimeError("the search ended without a word")
+        raise _ended()
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +60,18 @@ class MendBlock:
             for news in _heard(line, token):
                 if isinstance(news, Repair):
                     return news
-        raise RuntimeError("the repair ended without a word")
+        raise _ended()
+
+
+def _ended() -> PlanError:
+    """Return the error that says that the process was stopped by something else."""
+    return PlanError(
+        QT_TRANSLATE_NOOP(
+            "Plan",
+            "The search was stopped from outside, perhaps for want of memory; the block stays as "
+            "it is. Try again.",
+        )
+    )
 
 
 @contextmanager

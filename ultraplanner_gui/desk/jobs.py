@@ -29,6 +29,14 @@ FAULT = Message(
     )
 )
 
+NO_MEMORY = Message(
+    QT_TRANSLATE_NOOP(
+        "Jobs",
+        "There was not enough memory for this; nothing was changed. Close other programs and try "
+        "again.",
+    )
+)
+
 _log = logging.getLogger(__name__)
 
 
@@ -143,6 +151,8 @@ class JobBench(QObject):
             self._tell(ticket, "cancelled", None)
         except PlanError as error:
             self._tell(ticket, "failed", error.message)
+        except MemoryError:
+            self._tell(ticket, "failed", NO_MEMORY)
         except Exception:
             _log.exception("job %d failed", ticket)
             self._tell(ticket, "failed", FAULT)

@@ -189,7 +189,8 @@ class RunnerColumn(FormColumn):
         return fields
 
     def _minutes(self) -> tuple[int, ...]:
-        return tuple(int(field.text() or 0) for field in self.minutes)
+        texts = (f.text() if f.hasAcceptableInput() else "0" for f in self.minutes)
+        return tuple(map(int, texts))
 
     def _write_minutes(self, minutes: tuple[int, ...]) -> None:
         for field, value in zip(self.minutes, minutes, strict=True):
