@@ -67,6 +67,11 @@ class HeadHand(QObject):
         """Whether something is being carried."""
         return self._carry.is_on
 
+    @property
+    def is_on_stop(self) -> bool:
+        """Whether it is a stop that is being carried."""
+        return self._carry.is_on and self._held.kind == "stop"
+
     # Mouse
 
     def press(self, event: QMouseEvent) -> None:

@@ -125,22 +125,25 @@ def _tips(box: QRectF, is_folded: bool) -> list[QLineF]:
     return strokes
 
 
-def paint_stop(
-    painter: QPainter, spot: StopSpot, top: float, is_hot: bool, was: float | None
+def paint_stops(
+    painter: QPainter, spots: list[StopSpot], top: float, hot: str | None, was: dict[str, float]
 ) -> None:
-    """Draw a stop as a bar from its station on; *was* is where it ended before."""
+    """Draw each stop as a bar from its station on; *was* are the widths of some before."""
     look = theme()
-    c, high = look.colours, look.px(BAR_PX)
-    inset = look.px(3.0)
-    bar = QRectF(spot.left, top + inset, spot.right - spot.left, high - 2.0 * inset)
+    c, high, inset = look.colours, look.px(BAR_PX), look.px(3.0)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(c["ink"], Stroke.HAIR))
-    is_stop = spot.station.stop_s > 0.0
-    painter.setBrush(c["teal" if is_hot else "soft" if is_stop else "paper"])
-    painter.drawRect(bar)
-    if is_hot:
-        painter.fillRect(QRectF(spot.right - 1.0, top + 1.0, 2.0, high - 2.0), c["ink"])
-    if was is not None and abs(was - spot.right) > 0.5:
-        painter.setPen(QPen(c["ink"], Stroke.HAIR, Qt.PenStyle.DashLine))
-        painter.drawLine(QLineF(round(was), top, round(was), top + high))
+    kinds = {"teal": c["teal"], "soft": c["soft"], "paper": c["paper"]}
+    for spot in spots:
+        is_hot = spot.station.key == hot
+        kind = "teal" if is_hot else "soft" if spot.station.stop_s > 0.0 else "paper"
+        painter.setBrush(kinds[kind])
+        painter.drawRect(QRectF(spot.left, top + inset, spot.right - spot.left, high - 2.0 * inset))
+        if is_hot:
+            painter.fillRect(QRectF(spot.right - 1.0, top + 1.0, 2.0, high - 2.0), c["ink"])
+    painter.setPen(QPen(c["ink"], Stroke.HAIR, Qt.PenStyle.DashLine))
+    for spot in spots:
+        if spot.station.key in was:
+            x = round(spot.left + was[spot.station.key])
+            painter.drawLine(QLineF(x, top, x, top + high))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)

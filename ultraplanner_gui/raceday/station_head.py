@@ -23,7 +23,7 @@ from ultraplanner_gui.raceday.leg_bar import (
     StopSpot,
     leg_spots,
     paint_legs,
-    paint_stop,
+    paint_stops,
     stop_spots,
 )
 from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
@@ -238,17 +238,22 @@ class StationHead(RaceLane):
         grip = self.hand.hot
         hot_leg = grip.key if grip.kind == "fold" else None
         paint_legs(painter, self.leg_spots(body), self.folded, hot_leg)
-        was = {}
-        if self.document.shown is not self.document.before:
-            x_of = partial(self.x_of, body=body)
-            spots = stop_spots(self.document.before, self.axis, body, x_of)
-            was = {s.station.key: s for s in spots}
-        for spot in self.stop_spots(body):
-            key, before = spot.station.key, was.get(spot.station.key)
-            is_hot = grip.kind == "stop" and grip.key == key
-            has_moved = before is not None and before.station.stop_s != spot.station.stop_s
-            dashed = spot.left + before.right - before.left if before and has_moved else None
-            paint_stop(painter, spot, self.bar_top, is_hot, dashed)
+        spots, was = self.stop_spots(body), self._stops_before(body)
+        hot = grip.key if grip.kind == "stop" else None
+        paint_stops(painter, spots, self.bar_top, hot, was)
+
+    def _stops_before(self, body: QRectF) -> dict[str, float]:
+        """Return how wide the stops are drawn that are longer or shorter on trial."""
+        before = self.document.before
+        if not self.hand.is_on_stop or self.shown is before:
+            return {}
+        spots = stop_spots(before, self.axis, body, partial(self.x_of, body=body))
+        now = {s.key: s.stop_s for s in self.stations}
+        return {
+            s.station.key: s.right - s.left
+            for s in spots
+            if now.get(s.station.key) != s.station.stop_s
+        }
 
     # What stands where
 
@@ -323,7 +328,7 @@ class StationHead(RaceLane):
         """Return where each label goes: over its line as far as its neighbours let it."""
         gap = theme().px(GAP_PX)
         left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 2.0
-        placed = []
+        placed, height = [], _row_height()
         for row in range(self._rows):
             stand = labels[row :: self._rows]
             if not stand:
@@ -333,7 +338,7 @@ class StationHead(RaceLane):
                 low, high = low + gap / 2, high - gap / 2
                 width = min(label.wish, high - low)
                 x = min(max(label.x - width / 2, low), high - width)
-                placed.append((label, QRectF(x, row * _row_height(), width, _row_height())))
+                placed.append((label, QRectF(x, row * height, width, height)))
         return placed
 
     def _seen(self, body: QRectF) -> list[Label]:
