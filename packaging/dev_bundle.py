@@ -17,6 +17,7 @@ import tempfile
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
+from dev_bare import check_bare
 from dev_screen import virtual_screen
 from dev_setup import BUILD, LOCK_BUNDLE, LOCK_RUN, QT_PACKAGES, ROOT, Refusal, environment, prepare
 
@@ -51,11 +52,13 @@ def version() -> str:
 
 
 def bundle(args: Sequence[str]) -> int:
-    """Make a folder that runs by itself, and its archive; --check tries it out as well."""
-    if set(args) - {"--check"}:
-        raise Refusal("bundle knows only --check.")
+    """Make a folder that runs by itself, and its archive; --check and --bare try it out as well."""
+    if set(args) - {"--check", "--bare"}:
+        raise Refusal("bundle knows only --check and --bare.")
     folder = make_bundle()
     code = check_bundle(folder) if "--check" in args else 0
+    if not code and "--bare" in args:
+        code = check_bare(folder)
     print(f"{folder}: {_mib(size(folder))}, {sum(1 for _ in _files(folder))} files")
     archive = _archive(folder)
     print(f"{archive}: {_mib(archive.stat().st_size)}", flush=True)
