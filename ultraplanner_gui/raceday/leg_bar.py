@@ -23,7 +23,7 @@ GRIP_PX = 5.0
 MINUTE_PX = 1.6
 LEAST_STOP_PX = 4.0
 #: Of the way to the next station a stop takes at most so much.
-MOST_STOP_SHARE = 0.4
+MOST_STOP_SHARE = 0.25
 
 XOf = Callable[[float], float]
 
@@ -47,12 +47,17 @@ class StopSpot:
     right: float
 
 
-def leg_spots(outlook: Outlook, body: QRectF, top: float, x_of: XOf) -> list[LegSpot]:
-    """Return the legs in sight, the strip beginning at *top*."""
+def leg_spots(
+    outlook: Outlook, axis: RaceAxis, body: QRectF, top: float, x_of: XOf
+) -> list[LegSpot]:
+    """Return the legs in sight, the strip beginning at *top*; by clock they begin on leaving."""
     spots, look = [], theme()
     wide, high = look.px(BOX_PX), look.px(BAR_PX)
     for leg in legs_of(outlook):
-        left, right = max(x_of(leg.start_m), body.left()), min(x_of(leg.end_m), body.right())
+        left = x_of(leg.start_m)
+        if axis.measure == "clock":
+            left = body.left() + axis.x_of_time(leg.leave_s, body.width())
+        left, right = max(left, body.left()), min(x_of(leg.end_m), body.right())
         if right - left < 2.0:
             continue
         middle = (left + right) / 2.0

@@ -264,7 +264,8 @@ class StationHead(RaceLane):
 
     def leg_spots(self, body: QRectF) -> list[LegSpot]:
         """Return the legs in sight and their folds."""
-        return leg_spots(self.shown, body, self.bar_top, partial(self.x_of, body=body))
+        x_of = partial(self.x_of, body=body)
+        return leg_spots(self.shown, self.axis, body, self.bar_top, x_of)
 
     def stop_spots(self, body: QRectF) -> list[StopSpot]:
         """Return the stops in sight and their grips."""
