@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
 
 import numpy as np
 
@@ -96,23 +95,18 @@ class WalkIn:
         """Return `latest_arrival_s` and `latest_departure_s` of many places in course order."""
         at_m = np.array(places_m, dtype=np.float64)
         leave_s = np.full(len(at_m), np.inf)
-        if not self.cutoffs or not len(at_m):
-            return _latest(self, at_m), leave_s
-        walked_s = np.interp(at_m, self.distance_m, self.walked_s)
-        stops_m = np.array([s.at_m for s in self.stops])
-        stopped_s = np.concatenate(([0.0], np.cumsum([s.stop_s for s in self.stops])))
-        # What has been stopped once one leaves a place, its own stop included.
-        left_s = stopped_s[np.searchsorted(stops_m, at_m, side="right")]
-        for cutoff in self.cutoffs:
-            there_s = float(np.interp(cutoff.at_m, self.distance_m, self.walked_s))
-            side: Literal["left", "right"] = "right" if cutoff.is_departure else "left"
-            by_then_s = stopped_s[np.searchsorted(stops_m, cutoff.at_m, side=side)]
-            before = at_m < cutoff.at_m
-            spare_s = cutoff.by_s - (there_s - walked_s[before]) - (by_then_s - left_s[before])
-            leave_s[before] = np.minimum(leave_s[before], spare_s)
-            if cutoff.is_departure:
-                own = at_m == cutoff.at_m
-                leave_s[own] = np.minimum(leave_s[own], cutoff.by_s)
+        if self.cutoffs and len(at_m):
+            stopped_s = np.concatenate(([0.0], np.cumsum([s.stop_s for s in self.stops])))
+            stops_m = np.array([s.at_m for s in self.stops])
+            # What has been stopped once one leaves a place, its own stop included.
+            left_s = stopped_s[np.searchsorted(stops_m, at_m, side="right")]
+            walked_s = np.interp(at_m, self.distance_m, self.walked_s)
+            first = np.searchsorted(_places(self), at_m, side="right")
+            leave_s = np.append(_spare(self), np.inf)[first] + (walked_s + left_s)
+            for cutoff in self.cutoffs:
+                if cutoff.is_departure:
+                    own = at_m == cutoff.at_m
+                    leave_s[own] = np.minimum(leave_s[own], cutoff.by_s)
         return _latest(self, at_m), leave_s
 
     def first_point_m(self, plan: PacePlan) -> float | None:
@@ -136,6 +130,10 @@ class WalkIn:
             return float(self.distance_m[k + 1])
         share = late_s[k] / (late_s[k] - late_s[k + 1])
         return float(self.distance_m[k] + share * (self.distance_m[k + 1] - self.distance_m[k]))
+
+    def stopped_by(self, cutoff: Cutoff) -> float:
+        """Return all stops that end before *cutoff* is held against the clock."""
+        return self._stopped(-1.0, cutoff)
 
     def _stopped(self, after_m: float, cutoff: Cutoff) -> float:
         """Return the stops beyond *after_m* that end before *cutoff* is held against the clock."""
@@ -180,15 +178,20 @@ def _latest(limit: WalkIn, at_m: FloatArray) -> FloatArray:
     """Return the latest arrival at places in course order."""
     walked_s = np.interp(at_m, limit.distance_m, limit.walked_s)
     spent_s = walked_s + stopped_before(limit.stops, at_m)
-    latest_s = np.full(len(at_m), np.inf)
-    for cutoff in limit.cutoffs:
-        walked_there_s = float(np.interp(cutoff.at_m, limit.distance_m, limit.walked_s))
-        stopped_s = sum(
-            s.stop_s
-            for s in limit.stops
-            if s.at_m < cutoff.at_m or (cutoff.is_departure and s.at_m == cutoff.at_m)
-        )
-        before = at_m <= cutoff.at_m
-        spare_s = cutoff.by_s - walked_there_s - stopped_s + spent_s[before]
-        latest_s[before] = np.minimum(latest_s[before], spare_s)
-    return latest_s
+    first = np.searchsorted(_places(limit), at_m, side="left")
+    return np.asarray(np.append(_spare(limit), np.inf)[first] + spent_s)
+
+
+def _places(limit: WalkIn) -> FloatArray:
+    return np.array([cutoff.at_m for cutoff in limit.cutoffs])
+
+
+def _spare(limit: WalkIn) -> FloatArray:
+    """Return for each cutoff the least that is left, of it and later ones, walking from 0 s on."""
+    left_s = [
+        cutoff.by_s
+        - float(np.interp(cutoff.at_m, limit.distance_m, limit.walked_s))
+        - limit.stopped_by(cutoff)
+        for cutoff in limit.cutoffs
+    ]
+    return np.asarray(np.minimum.accumulate(left_s[::-1])[::-1] if left_s else np.empty(0))
