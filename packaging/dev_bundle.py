@@ -14,6 +14,7 @@ import subprocess
 import sys
 import tarfile
 import tempfile
+import textwrap
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -277,7 +278,8 @@ def _debian_changes() -> bytes:
     text = (PACKAGING / "CHANGELOG.md").read_text("utf-8").split(f"## {version()}", 1)[-1]
     lines = re.findall(r"^- (.+)$", text.split("\n## ")[0], re.MULTILINE) or ["First version."]
     day = email.utils.formatdate(EPOCH)
-    entries = "\n".join(f"  * {line}" for line in lines)
+    wrap = textwrap.TextWrapper(78, initial_indent="  * ", subsequent_indent="    ")
+    entries = "\n".join(map(wrap.fill, lines))
     head = f"ultraplanner ({version()}) stable; urgency=low"
     return f"{head}\n\n{entries}\n\n -- {OWNER}  {day}\n".encode()
 
