@@ -8,7 +8,12 @@ from tests.engine.made_recordings import run_of
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.engine.outlook import derive
-from ultraplanner_gui.engine.recording_match import all_matched, matched, on_course
+from ultraplanner_gui.engine.recording_match import (
+    all_matched,
+    is_same_run,
+    matched,
+    on_course,
+)
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.course import Course, Line, sections_between
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
@@ -120,3 +125,20 @@ def test_off_the_line_the_place_waits():
     assert np.ptp(laid.place_m[62:99]) == 0.0
     assert laid.to_m == pytest.approx(3_975.0, abs=60.0)
     assert laid.off_share > 0.2
+
+
+def test_a_run_elsewhere_on_race_day_is_not_the_race(project):
+    run = run_of(derive(project, today=TODAY), every_s=60.0)
+    aside = replace(run.line, latitude_deg=run.line.latitude_deg + 0.2)
+    length_m = project.course.length_m
+    one = replace(kept(project, TODAY, length_m), start=run.start)
+    assert matched(one, project, points=run).is_race
+    assert not matched(one, project, points=replace(run, line=aside)).is_race
+
+
+def test_same_start_and_length_are_one_recording_and_two_devices_are_two(project):
+    one = kept(project, TODAY, 20_000.0)
+    assert is_same_run(one, replace(one, key="b", distance_m=20_010.0))
+    assert not is_same_run(one, replace(one, key="b", distance_m=20_500.0))
+    assert not is_same_run(one, replace(one, key="b", start=one.start + timedelta(seconds=40)))
+    assert not is_same_run(replace(one, start=None), replace(one, key="b", start=None))

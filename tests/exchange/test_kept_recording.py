@@ -46,3 +46,15 @@ def test_a_course_without_times_is_no_recording(tmp_path):
     (tmp_path / "a.gpx").write_text(walk(times=False), "utf-8")
     with pytest.raises(CourseError, match="no times"):
         keep_recording(tmp_path / "a.gpx")
+
+
+def test_an_even_run_on_level_ground_drifts_by_nothing(tmp_path):
+    (tmp_path / "a.gpx").write_text(walk(points=2_000), "utf-8")
+    kept = keep_recording(tmp_path / "a.gpx")
+    assert kept.flat_m == pytest.approx(kept.distance_m, rel=1e-3)
+    assert kept.drift == pytest.approx(0.0, abs=5e-3)
+
+
+def test_too_short_a_run_has_no_drift(tmp_path):
+    (tmp_path / "a.gpx").write_text(walk(points=10), "utf-8")
+    assert keep_recording(tmp_path / "a.gpx").drift is None

@@ -166,7 +166,8 @@ def full_recording():
     start = datetime(2027, 5, 1, 5, 30, tzinfo=UTC)
     packed = gzip.compress(b"<gpx/>\n" * 20, mtime=0)
     figures = (20_000.0, 8_000.0, 7_700.0, 600.0, 590.0)
-    return KeptRecording("r1", "may.gpx.gz", packed, True, "May", start, *figures, "s3", True)
+    named = ("r1", "may.gpx.gz", packed, True, "May", start)
+    return KeptRecording(*named, *figures, "s3", True, 24_000.0, 0.07)
 
 
 def full_logistics():

@@ -11,13 +11,15 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.recording import MOST_RECORDINGS
 from ultraplanner_gui.plan.review import PinnedTo
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.left_out import LeftOutView
 from ultraplanner_gui.window.look_back_view import LookBackView
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.plan_form import PlanForm
-from ultraplanner_gui.window.recording_deeds import has_times, recordings_in
+from ultraplanner_gui.window.recording_files import files_in, has_times
 from ultraplanner_gui.window.recording_view import RecordingView
 from ultraplanner_gui.window.run_choice import RunChoice
 from ultraplanner_gui.window.table_recordings import RECORDINGS
@@ -132,8 +134,75 @@ def test_a_folder_is_read_with_the_folders_in_it(tmp_path):
     (tmp_path / "a").mkdir()
     for name in ("a/one.gpx", "two.GPX", "three.gpx.gz", "notes.txt"):
         (tmp_path / name).write_text("x")
-    names = {p.name for p in recordings_in(tmp_path)}
-    assert names == {"one.gpx", "two.GPX", "three.gpx.gz"}
+    files, is_cut = files_in((tmp_path, tmp_path / "two.GPX"))
+    assert sorted(p.name for p in files) == ["one.gpx", "three.gpx.gz", "two.GPX"]
+    assert not is_cut
+
+
+def test_a_folder_too_full_is_read_as_far_as_a_project_holds(tmp_path):
+    for number in range(MOST_RECORDINGS + 3):
+        (tmp_path / f"{number}.gpx").touch()
+    files, is_cut = files_in((tmp_path,))
+    assert len(files) == MOST_RECORDINGS
+    assert is_cut
+
+
+def test_files_that_cannot_be_used_are_listed_with_why(window, qtbot, tmp_path):
+    runs = tmp_path / "runs"
+    runs.mkdir()
+    a_run(window, runs)
+    (runs / "line.gpx").write_text(walk(times=False), "utf-8")
+    (runs / "torn.gpx").write_text(walk()[:900], "utf-8")
+    kept(window, qtbot, runs)
+    (view,) = window.findChildren(LeftOutView)
+    listed = {view.table.item(r, 0).text(): view.table.item(r, 1).text() for r in range(2)}
+    assert set(listed) == {"line.gpx", "torn.gpx"}
+    assert "no times" in listed["line.gpx"]
+
+
+def test_a_run_with_the_start_and_length_of_one_kept_is_not_added(window, qtbot, tmp_path):
+    kept(window, qtbot, a_run(window, tmp_path))
+    again = tmp_path / "again.gpx"
+    again.write_text((tmp_path / "run.gpx").read_text("utf-8").replace("dyke", "canal"), "utf-8")
+    window.deeds.keep_recordings((again,))
+    qtbot.waitUntil(lambda: "There already: 1" in window._message.text(), timeout=20_000)
+    assert len(window.document.project.recordings) == 1
+
+
+def test_a_dropped_run_is_asked_about_in_place(window, qtbot, tmp_path):
+    window.deeds.take_dropped((a_run(window, tmp_path),))
+    assert "run.gpx" in window.offer.text
+    keep, course = window.offer.ways
+    assert window.document.project.recordings == ()
+    keep.click()
+    qtbot.waitUntil(lambda: bool(window.document.project.recordings), timeout=20_000)
+    assert not window.offer.isVisible()
+    assert course not in window.offer.ways
+
+
+def test_a_dropped_folder_is_kept(window, qtbot, tmp_path):
+    (tmp_path / "runs").mkdir()
+    a_run(window, tmp_path / "runs")
+    window.deeds.take_dropped((tmp_path / "runs",))
+    qtbot.waitUntil(lambda: bool(window.document.project.recordings), timeout=20_000)
+
+
+def test_reading_is_cancelled_and_leaves_the_plan(window, qtbot, tmp_path):
+    before = window.document.project
+    window.deeds.keep_recordings((a_run(window, tmp_path),))
+    window.deeds.cancel_job()
+    qtbot.wait(400)
+    assert window.document.project is before
+
+
+def test_the_ledger_sets_a_recording_beside_its_session(window, qtbot, tmp_path):
+    (recording,) = kept(window, qtbot, a_run(window, tmp_path))
+    window.go("sheet")
+    window.workplace.selection.choose("session", recording.session)
+    words = window.settings.words()
+    said = window.workplace.ledger._upper.accessibleDescription()
+    assert words.distance(recording.distance_m, 1) in said
+    assert "Flat-equivalent pace" in said
 
 
 def test_a_file_with_times_is_told_from_a_course(tmp_path):

@@ -61,6 +61,8 @@ def _recording(project: Project, session: Session, number: int) -> KeptRecording
         *(kept.key, kept.file, kept.packed, kept.came_packed, kept.name, kept.start),
         *(kept.distance_m, kept.elapsed_s, kept.moving_s, kept.climb_m, kept.drop_m),
         session=session.key,
+        flat_m=kept.flat_m,
+        drift=kept.drift,
     )
 
 

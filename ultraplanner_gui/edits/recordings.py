@@ -13,6 +13,7 @@ from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, 
 
 MOST_BYTES_IN_ALL = 200 * 1024 * 1024
 LONGEST_NAME = 200
+MOST_DRIFT = 1e3
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,8 +116,9 @@ def _check(recording: KeptRecording, project: Project) -> None:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "{0} is too large to be kept."), recording.file[:60]
         )
-    figures = (recording.distance_m, recording.elapsed_s, recording.moving_s)
-    if not all(0.0 <= f < 1e9 for f in (*figures, recording.climb_m, recording.drop_m)):
+    figures = (recording.distance_m, recording.elapsed_s, recording.moving_s, recording.flat_m)
+    is_sound = all(0.0 <= f < 1e9 for f in (*figures, recording.climb_m, recording.drop_m))
+    if not is_sound or not -1.0 < (recording.drift or 0.0) < MOST_DRIFT:
         raise PlanError(
             QT_TRANSLATE_NOOP("Edit", "{0} has figures no run can have."), recording.file[:60]
         )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
@@ -24,6 +24,11 @@ LEAST_SHARE, MOST_SHARE = 0.4, 2.5
 #: valley road); it is the race if it covers so much of the course.
 OFF_LINE_M = 80.0
 RACE_SHARE = 0.2
+#: A run more than half of which is off the line is not the race (own rule).
+MOST_OFF = 0.5
+#: Files of one recording begin at one second and are of one length, but for rounding (own rule).
+SAME_START_S = 2.0
+SAME_LENGTH = 0.002
 _STEP_M = 50.0
 #: How far along the course one looks for the next place, so that laps and crossings keep order.
 _AHEAD_M = 1_500.0
@@ -38,28 +43,55 @@ def local_day(recording: KeptRecording, project: Project) -> date | None:
     return recording.start.astimezone(project.race.start.tzinfo).date()
 
 
-def matched(recording: KeptRecording, project: Project, taken: Iterable[str] = ()) -> KeptRecording:
-    """Return *recording* with the session it is of, or as the race, as far as its date tells.
+def is_same_run(one: KeptRecording, other: KeptRecording) -> bool:
+    """Whether two files are of one recording: the same content, or the same start and length.
+
+    Two devices on one run begin or measure apart and stay two recordings.
+    """
+    if one.key == other.key:
+        return True
+    if one.start is None or other.start is None:
+        return False
+    apart_s = abs((one.start - other.start).total_seconds())
+    apart_m = abs(one.distance_m - other.distance_m)
+    return apart_s <= SAME_START_S and apart_m <= SAME_LENGTH * max(one.distance_m, 1.0)
+
+
+def matched(
+    recording: KeptRecording,
+    project: Project,
+    taken: Iterable[str] = (),
+    points: Recording | None = None,
+) -> KeptRecording:
+    """Return *recording* with the session it is of, or as the race, by its date and its line.
 
     Of several sessions of a day the one of the nearest distance counts; *taken* are keys of
-    sessions that have a recording already.
+    sessions that have a recording already. Without its *points* the line is not looked at.
     """
     day = local_day(recording, project)
     if day is None:
         return recording
-    if _is_race(recording, project):
+    if _is_race(recording, project, points):
         races = [s.key for s in project.block.sessions if s.kind is Kind.RACE]
         return replace(recording, is_race=True, session=races[0] if races else "")
     found = _nearest(recording, project.block.sessions, _days(recording, project, day), set(taken))
     return recording if found is None else replace(recording, session=found.key)
 
 
-def all_matched(recordings: Sequence[KeptRecording], project: Project) -> tuple[KeptRecording, ...]:
-    """Return *recordings* matched one after another, the longest first, so that none shares."""
+def all_matched(
+    recordings: Sequence[KeptRecording],
+    project: Project,
+    points: Callable[[KeptRecording], Recording] | None = None,
+) -> tuple[KeptRecording, ...]:
+    """Return *recordings* matched one after another, the longest first, so that none shares.
+
+    *points* reads those of a recording; it is asked only where the date could be the race's.
+    """
     taken = {r.session for r in project.recordings if r.session}
     found: dict[str, KeptRecording] = {}
     for recording in sorted(recordings, key=lambda r: -r.distance_m):
-        one = matched(recording, project, taken)
+        known = points(recording) if points and is_race_time(recording, project) else None
+        one = matched(recording, project, taken, known)
         found[one.key] = one
         if one.session:
             taken.add(one.session)
@@ -151,13 +183,25 @@ def _beside(point: FloatArray, grid: FloatArray, has_before: bool) -> float:
     return at_m
 
 
-def _is_race(recording: KeptRecording, project: Project) -> bool:
+def is_race_time(recording: KeptRecording, project: Project) -> bool:
+    """Whether *recording* began within the race, or shortly before it."""
     start, race = recording.start, project.race
     if start is None or project.course is None:
         return False
     early, late = race.start - timedelta(hours=3), race.clock(max(race.goal_s, race.limit_s or 0.0))
-    is_long = recording.distance_m >= RACE_SHARE * project.course.length_m
-    return early <= start <= late and is_long
+    return early <= start <= late
+
+
+def _is_race(recording: KeptRecording, project: Project, points: Recording | None) -> bool:
+    course = project.course
+    if course is None or not is_race_time(recording, project):
+        return False
+    if recording.distance_m < RACE_SHARE * course.length_m:
+        return False
+    if points is None:
+        return True
+    found = on_course(course, points)
+    return found.off_share <= MOST_OFF and found.share >= RACE_SHARE / 2.0
 
 
 def _days(recording: KeptRecording, project: Project, day: date) -> tuple[date, ...]:

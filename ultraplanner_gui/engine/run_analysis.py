@@ -96,6 +96,15 @@ def analysis_of(pace: RecordedPace, runner: Runner) -> RunAnalysis:
     )
 
 
+def flat_and_drift(pace: RecordedPace) -> tuple[float, float | None]:
+    """Return flat-equivalent metres and the drift of a recording by the usual runner's curve.
+
+    The drift is None where too little was run to tell.
+    """
+    found = analysis_of(pace, Runner())
+    return found.flat_m, None if np.isnan(found.drift) else found.drift
+
+
 def _slopes(pace: RecordedPace, cost: FloatArray, level: float) -> tuple[SlopeClass, ...]:
     sound = pace.is_sound
     classes = np.digitize(pace.gradient, GRADIENT_EDGES)

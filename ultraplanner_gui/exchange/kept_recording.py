@@ -8,6 +8,7 @@ from hashlib import blake2b
 from pathlib import Path
 
 from ultraplanner_gui.engine.recorded_pace import RecordedPace, recorded_pace
+from ultraplanner_gui.engine.run_analysis import flat_and_drift
 from ultraplanner_gui.exchange.gpx_in import recording_in
 from ultraplanner_gui.exchange.safe_read import (
     GZIP_MAGIC,
@@ -46,6 +47,7 @@ def kept_of(raw: bytes, path: Path) -> KeptRecording:
             name,
         )
     pace = recorded_pace(recording)
+    flat_m, drift = flat_and_drift(pace)
     elapsed_s = float(recording.elapsed_s[-1] - recording.elapsed_s[0])
     return KeptRecording(
         key=blake2b(data, digest_size=_KEY_BYTES).hexdigest(),
@@ -59,6 +61,8 @@ def kept_of(raw: bytes, path: Path) -> KeptRecording:
         moving_s=max(0.0, elapsed_s - pace.standing_s),
         climb_m=pace.profile.ascent_m,
         drop_m=pace.profile.descent_m,
+        flat_m=flat_m,
+        drift=drift,
     )
 
 

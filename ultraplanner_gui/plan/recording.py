@@ -29,7 +29,8 @@ class KeptRecording:
     `packed` is the file compressed by gzip; `came_packed` says that it was so when it came.
     `start` is aware, None where the file has no times of day. `elapsed_s` has standing time in it,
     `moving_s` has not. `session` is the key of the session it is of, `is_race` that it is of the
-    race of the plan.
+    race of the plan. `flat_m` is the flat-equivalent distance and `drift` how much slower the
+    second half was than the first over equal effort, as a share; both by the usual pace curve.
     """
 
     key: str
@@ -45,3 +46,5 @@ class KeptRecording:
     drop_m: float = 0.0
     session: str = ""
     is_race: bool = False
+    flat_m: float = 0.0
+    drift: float | None = None

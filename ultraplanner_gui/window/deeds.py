@@ -43,7 +43,8 @@ from ultraplanner_gui.window.fit_deeds import FitDeeds
 from ultraplanner_gui.window.fuel_deeds import FuelDeeds
 from ultraplanner_gui.window.head_deeds import HeadDeeds
 from ultraplanner_gui.window.program_deeds import ProgramDeeds
-from ultraplanner_gui.window.recording_deeds import ENDINGS, RecordingDeeds, has_times
+from ultraplanner_gui.window.recording_deeds import RecordingDeeds
+from ultraplanner_gui.window.recording_files import ENDINGS, has_times
 from ultraplanner_gui.window.template_deeds import TemplateDeeds
 from ultraplanner_gui.window.trust_deeds import TrustDeeds
 
@@ -104,9 +105,11 @@ class Deeds(
 
     def take_dropped(self, paths: tuple[Path, ...]) -> None:
         """Take files dropped on the window: recordings into an open plan, else as they open."""
-        runs = tuple(p for p in paths if p.name.lower().endswith(ENDINGS) and has_times(p))
-        if self._window.document is not None and len(runs) > 1:
-            self.keep_recordings(runs)
+        folders = tuple(p for p in paths if p.is_dir())
+        files = (p for p in paths if p.name.lower().endswith(ENDINGS) and p.is_file())
+        runs = tuple(p for p in files if has_times(p))
+        if self._window.document is not None and (folders or len(runs) > 1):
+            self.keep_recordings((*runs, *folders))
         elif self._window.document is not None and runs == paths:
             self.ask_what_dropped(runs[0])
         else:

@@ -17,6 +17,7 @@ from ultraplanner_gui.plan.block import Done, Session, weeks_to_go
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
+from ultraplanner_gui.window.ledger_recording import recording_rows
 from ultraplanner_gui.window.ledger_week import carry_rows, health_rows, this_week_rows, word_rows
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -50,6 +51,7 @@ def session_rows(
         )
     ]
     rows += _session_figures(session, words)
+    rows += recording_rows(now, session, words)
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
     week = next((w for w in now.weeks if w.to_go == to_go), None)
     if week is not None:

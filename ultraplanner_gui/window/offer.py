@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
@@ -20,6 +22,7 @@ class OfferBar(QFrame):
         super().__init__(parent)
         self._document: Document | None = None
         self._edit: Edit | None = None
+        self.ways: list[QPushButton] = []
         self.setObjectName("offer")
         self._text = QLabel("", self)
         self._text.setWordWrap(True)
@@ -30,6 +33,7 @@ class OfferBar(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.WIDE, Space.CLOSE, Space.WIDE, Space.CLOSE)
         row.addWidget(self._text, 1)
+        self._row = row
         row.addWidget(self.put_in)
         row.addWidget(self.leave)
         set_topic(self, "history")
@@ -48,6 +52,7 @@ class OfferBar(QFrame):
             self.withdraw()
             document.perform(edit)
             return
+        self.withdraw()
         self._document, self._edit = document, edit
         since = self.tr("The plan has changed since. Put in, it can be undone like any step.")
         self._text.setText(f"{text} {since}")
@@ -56,14 +61,34 @@ class OfferBar(QFrame):
 
     def propose(self, document: Document, edit: Edit, text: str) -> None:
         """Offer *edit* with *text*; it is performed only if the user says so."""
+        self.withdraw()
         self._document, self._edit = document, edit
         self._text.setText(text)
         self.show()
 
+    def ask(self, text: str, *ways: tuple[str, Callable[[], None]]) -> None:
+        """Ask *text*, with a button for each of *ways*, in place of anything offered."""
+        self.withdraw()
+        self._text.setText(text)
+        self.put_in.hide()
+        for number, (name, do) in enumerate(ways):
+            button = QPushButton(name, self)
+            button.clicked.connect(self.withdraw)
+            button.clicked.connect(do)
+            self._row.insertWidget(1 + number, button)
+            self.ways.append(button)
+        self.show()
+        self.ways[0].setFocus(Qt.FocusReason.OtherFocusReason)
+
     @Slot()
     def withdraw(self) -> None:
-        """Forget what is offered."""
+        """Forget what is offered or asked."""
         self._document = self._edit = None
+        for button in self.ways:
+            button.hide()
+            button.deleteLater()
+        self.ways.clear()
+        self.put_in.show()
         self.hide()
 
     @Slot()

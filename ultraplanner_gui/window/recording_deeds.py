@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import replace
 from functools import partial
-from itertools import islice
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,70 +12,17 @@ from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.edits.recordings import AddRecordings, RemoveRecording
-from ultraplanner_gui.engine.recording_match import all_matched
+from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
 from ultraplanner_gui.plan.block import Done, Kind
-from ultraplanner_gui.plan.message import CourseError, Message, PlanError
-from ultraplanner_gui.plan.recording import MOST_RECORDINGS, KeptRecording
+from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.window.job_deeds import JobDeeds
+from ultraplanner_gui.window.recording_files import Kept, keep_all
 
 if TYPE_CHECKING:
-    from ultraplanner_gui.engine.run_analysis import RunAnalysis
     from ultraplanner_gui.window.look_back_view import Looked
-
-ENDINGS = (".gpx", ".gpx.gz")
-#: So much of a file is looked at to tell whether its points have times.
-_LOOKED_AT = 200_000
-
-
-@dataclass(frozen=True, slots=True)
-class Kept:
-    """Recordings read from files, and the files that could not be used, and why."""
-
-    recordings: tuple[KeptRecording, ...]
-    left_out: tuple[tuple[str, Message], ...]
-
-
-def keep_all(token: Token, paths: Sequence[Path]) -> Kept:
-    """Read the recordings in *paths*; PlanError if the only one cannot be used."""
-    from ultraplanner_gui.exchange.kept_recording import keep_recording
-
-    found: list[KeptRecording] = []
-    left_out: list[tuple[str, Message]] = []
-    for number, path in enumerate(paths):
-        token.progress(number / len(paths))
-        try:
-            found.append(keep_recording(path))
-        except CourseError as error:
-            left_out.append((path.name, error.message))
-    if len(left_out) == 1 and not found:
-        raise PlanError(left_out[0][1].template, *left_out[0][1].args)
-    return Kept(tuple(found), tuple(left_out))
-
-
-def recordings_in(folder: Path) -> tuple[Path, ...]:
-    """Return the GPX files in *folder* and the folders in it, as many as a project keeps."""
-    files = (p for p in sorted(folder.rglob("*")) if p.name.lower().endswith(ENDINGS))
-    return tuple(islice((p for p in files if p.is_file()), MOST_RECORDINGS))
-
-
-def has_times(path: Path) -> bool:
-    """Whether the beginning of the file at *path* has points with times."""
-    import zlib
-
-    try:
-        with path.open("rb") as file:
-            data = file.read(_LOOKED_AT)
-    except OSError:
-        return False
-    if data.startswith(b"\x1f\x8b"):
-        try:
-            data = zlib.decompressobj(wbits=31).decompress(data, _LOOKED_AT)
-        except zlib.error:
-            return False
-    start = data.find(b"<trkpt")
-    return start >= 0 and b"<time>" in data[start:]
+    from ultraplanner_gui.window.recording_view import Analysed
 
 
 class RecordingDeeds(JobDeeds):
@@ -99,7 +45,7 @@ class RecordingDeeds(JobDeeds):
             return
         self._window.settings.last_folder = str(files[0].parent)
         self._window.name_work(self.tr("Reading recordings"))
-        self._start(partial(self._add_kept, document), keep_all, files)
+        self._start(partial(self._add_kept, document), keep_all, files, document.project)
 
     @Slot()
     def look_at_recording(self) -> None:
@@ -108,9 +54,9 @@ class RecordingDeeds(JobDeeds):
             return
         from ultraplanner_gui.window.recording_view import analysed
 
-        runner = document.project.runner
         self._window.name_work(self.tr("Reading {0}").format(kept.file))
-        self._start(partial(self._show_recording, document, kept), analysed, kept, runner)
+        shown = partial(self._show_recording, document, kept)
+        self._start(shown, analysed, kept, document.project)
 
     @Slot()
     def look_back(self) -> None:
@@ -172,32 +118,34 @@ class RecordingDeeds(JobDeeds):
             document.perform(RemoveRecording(kept.key))
 
     def ask_what_dropped(self, path: Path) -> None:
-        """Ask whether a file with times, dropped on an open plan, is a recording or a course."""
-        self._window.ask.choose(
-            self.tr("{0} has times").format(path.name),
-            self.tr("It can be kept as a recording of a run, or opened as the course of a race."),
-            (
+        """Ask at the foot whether a file with times is a recording or a course."""
+        document = self._window.document
+        if document is not None:
+            self._window.offer.ask(
+                self.tr(
+                    "{0} has times: keep it as a recording of a run, or open it as the course of "
+                    "a new plan?"
+                ).format(path.name),
                 (self.tr("&Keep as a recording"), partial(self.keep_recordings, (path,))),
-                (self.tr("Open as a &course"), partial(self._open_course_file, path)),
-            ),
-        )
+                (self.tr("&Open as a course"), partial(self._open_course_file, path)),
+            )
 
     def _open_course_file(self, path: Path) -> None:
         """Open *path* as the course of a new plan; the whole of the deeds does it."""
 
     def _keep_folder(self, folder: Path) -> None:
-        files = recordings_in(folder)
-        if not files:
-            self._window.say(self.tr("There is no GPX file in {0}.").format(folder.name))
-            return
-        self.keep_recordings(files)
+        self.keep_recordings((folder,))
 
     def _add_kept(self, document: Document, kept: Kept) -> None:
         if document is not self._window.document:
             return
-        known = {r.key for r in document.project.recordings}
-        fresh = [r for r in kept.recordings if r.key not in known]
-        added = all_matched(fresh, document.project)
+        added, known = kept.recordings, kept.known
+        if document.project is not kept.project:
+            there = document.project.recordings
+            fresh = [r for r in added if not any(is_same_run(r, other) for other in there)]
+            known += len(added) - len(fresh)
+            bare = [replace(r, session="", is_race=False) for r in fresh]
+            added = all_matched(bare, document.project)
         if added:
             document.perform(AddRecordings(added))
         self._window.go("tables")
@@ -205,17 +153,22 @@ class RecordingDeeds(JobDeeds):
             self._window.workplace.tables.show_table("Recordings")
             if added:
                 self._window.workplace.selection.choose("recording", added[-1].key)
-        self._window.say(self._said(kept, len(added)))
+        said = self._said(kept, len(added), known)
+        self._window.say(said)
+        if kept.left_out:
+            from ultraplanner_gui.window.left_out import LeftOutView
 
-    def _said(self, kept: Kept, added: int) -> str:
-        words = self._window.settings.words()
+            words = self._window.settings.words()
+            LeftOutView(kept.left_out, said, words, self._window).open()
+
+    def _said(self, kept: Kept, added: int, known: int) -> str:
         parts = [self.tr("Recordings added: {0}.").format(added)]
-        if there := len(kept.recordings) - added:
-            parts.append(self.tr("There already: {0}.").format(there))
-        parts += [
-            self.tr("Left out: {0}. {1}").format(name, words.say(why))
-            for name, why in kept.left_out
-        ]
+        if known:
+            parts.append(self.tr("There already: {0}.").format(known))
+        if kept.left_out:
+            parts.append(self.tr("Files left out: {0}.").format(len(kept.left_out)))
+        if kept.is_cut:
+            parts.append(self.tr("There are more files than a project keeps."))
         return " ".join(parts)
 
     def _chosen(self, race_first: bool = False) -> KeptRecording | None:
@@ -240,7 +193,7 @@ class RecordingDeeds(JobDeeds):
         self._window.say(self.tr("Choose a recording in its table first."))
         return None
 
-    def _show_recording(self, document: Document, kept: KeptRecording, found: RunAnalysis) -> None:
+    def _show_recording(self, document: Document, kept: KeptRecording, found: Analysed) -> None:
         if document is not self._window.document:
             return
         from ultraplanner_gui.window.recording_view import RecordingView

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import Qt
@@ -17,7 +18,9 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.jobs import Token
+from ultraplanner_gui.engine.recording_match import OnCourse, on_course
 from ultraplanner_gui.engine.run_analysis import RunAnalysis, SlopeClass, analysis_of
+from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.gradient_cost import pace_cost
@@ -33,15 +36,28 @@ _SIZE_PX = (940.0, 640.0)
 _ROWS_PX = 330.0
 _STEEPEST = 0.35
 _MOST_DOTS = 1_500
+#: A run more of which is off the line than this is not said to be on the course (own rule).
+_ELSEWHERE = 0.9
 
 
-def analysed(token: Token, kept: KeptRecording, runner: Runner) -> RunAnalysis:
+@dataclass(frozen=True, slots=True)
+class Analysed:
+    """What a recording says of itself, and where it lies on the course, if there is one."""
+
+    run: RunAnalysis
+    course: OnCourse | None
+
+
+def analysed(token: Token, kept: KeptRecording, project: Project) -> Analysed:
     """Return what *kept* says; CourseError if its file can no longer be read."""
-    from ultraplanner_gui.exchange.kept_recording import pace_of
+    from ultraplanner_gui.exchange.kept_recording import pace_of, recording_of
 
     pace = pace_of(kept)
+    token.progress(0.6)
+    run = analysis_of(pace, project.runner)
     token.progress(0.7)
-    return analysis_of(pace, runner)
+    course = project.course
+    return Analysed(run, on_course(course, recording_of(kept)) if course is not None else None)
 
 
 class RecordingView(QDialog):
@@ -50,14 +66,14 @@ class RecordingView(QDialog):
     def __init__(
         self,
         kept: KeptRecording,
-        found: RunAnalysis,
+        found: Analysed,
         runner: Runner,
         words: Words,
         of: str,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._found, self._words = found, words
+        self._found, self._course, self._words = found.run, found.course, words
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(kept.name or kept.file)
         set_topic(self, TOPIC)
@@ -165,10 +181,12 @@ class RecordingView(QDialog):
             Figure(self.tr("Moving"), words.duration(found.moving_s), topic=TOPIC),
             Figure(self.tr("Standing"), words.duration(found.standing_s), topic=TOPIC),
             Figure(self.tr("Stops"), words.number(len(found.stops_s)), topic=TOPIC),
+            *self._longest_stop(),
             Figure(self.tr("Pace, moving"), pace, topic=TOPIC),
             Figure(self.tr("Flat-equivalent"), words.distance(found.flat_m, 1), topic=TOPIC),
             Figure(self.tr("Flat-equivalent pace"), flat, topic=TOPIC),
             Figure(self.tr("Second half slower by"), drift, topic=TOPIC),
+            *self._course_rows(),
             Rule(),
             Heads(self.tr("Gradient, %"), self.tr("model"), self.tr("pace"), topic=TOPIC),
         ]
@@ -206,6 +224,32 @@ class RecordingView(QDialog):
             )
         )
         return rows
+
+    def _longest_stop(self) -> list[Row]:
+        if not self._found.stops_s:
+            return []
+        longest = self._words.duration(max(self._found.stops_s))
+        return [Figure(self.tr("Longest stop"), longest, topic=TOPIC)]
+
+    def _course_rows(self) -> list[Row]:
+        """Return how much of the course was run, from where to where, and how much beside it."""
+        found, words, topic = self._course, self._words, "recording matched"
+        if found is None:
+            return []
+        rows: list[Row] = [Rule(), Heads(self.tr("On the course of the race"), topic=topic)]
+        if found.off_share > _ELSEWHERE:
+            return [*rows, Sentence(self.tr("This run was elsewhere."))]
+        span = f"{words.distance_bare(found.from_m, 1)} – {words.distance(found.to_m, 1)}"
+        return [
+            *rows,
+            Figure(self.tr("From, to"), span, topic=topic),
+            Figure(self.tr("Of the course"), words.percent(100.0 * found.share), topic=topic),
+            Figure(
+                self.tr("Of the run off the line"),
+                words.percent(100.0 * found.off_share),
+                topic=topic,
+            ),
+        ]
 
 
 def _hue(slope: SlopeClass) -> str:

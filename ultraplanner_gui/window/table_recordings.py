@@ -21,6 +21,7 @@ from ultraplanner_gui.window.table_spec import (
     height_unit,
     one_line,
     pace_unit,
+    unit,
 )
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -94,6 +95,16 @@ def _match(row: RecordingRow, text: str, words: Words) -> Edit | None:
 def _pace(row: RecordingRow, words: Words) -> str:
     metres = row.recording.distance_m
     return words.pace(row.recording.moving_s / metres) if metres > 0.0 else NONE
+
+
+def _flat_pace(row: RecordingRow, words: Words) -> str:
+    metres = row.recording.flat_m
+    return words.pace(row.recording.moving_s / metres) if metres > 0.0 else NONE
+
+
+def _drift(row: RecordingRow, words: Words) -> str:
+    drift = row.recording.drift
+    return NONE if drift is None else words.number(100.0 * drift, 1)
 
 
 def _began(row: RecordingRow, words: Words) -> str:
@@ -182,6 +193,19 @@ RECORDINGS: TableSpec[RecordingRow] = TableSpec(
             QT_TRANSLATE_NOOP("Tables", "Pace"),
             text=_pace,
             unit=pace_unit,
+            is_figure=True,
+        ),
+        Column(
+            QT_TRANSLATE_NOOP("Tables", "Flat-equivalent pace"),
+            text=_flat_pace,
+            unit=pace_unit,
+            is_figure=True,
+        ),
+        Column(
+            QT_TRANSLATE_NOOP("Tables", "Drift"),
+            text=_drift,
+            value=lambda row: row.recording.drift,
+            unit=unit("%"),
             is_figure=True,
         ),
     ),

@@ -36,6 +36,8 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Climb": "climb and drop",
         "Drop": "climb and drop",
         "Pace": "recordings",
+        "Flat-equivalent pace": "recordings",
+        "Drift": "recordings",
     },
     "Mandatory kit": {
         "Kit": "mandatory kit",

@@ -27,7 +27,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Moving time leaves out where the points stay within 6 m in 20 s for half a minute or "
             "more. Flat-equivalent distance and the pace line use the pace model with your own "
-            "figures; the drift compares the two halves of that distance.",
+            "figures, in the table the usual ones; the drift is how much longer the second half of "
+            "that distance took than the first.",
         ),
         (
             published(papers.MINETTI_2002, QT_TRANSLATE_NOOP("Help", "What climbing costs.")),
@@ -48,9 +49,14 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "A recording is of the session of its day whose length is nearest, of the evening "
             "before if it began before four in the morning, or of the race if it began at its "
-            "time. Choose another in the table; nothing is marked done by itself.",
+            "time and lies on its line. A file with the start and length of one kept is not added "
+            "twice. Choose another in the table; nothing is marked done by itself.",
         ),
-        QT_TRANSLATE_NOOP("Help", "By date where the race is, and by length: 0.4 to 2.5 times."),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "By date where the race is, and by length: 0.4 to 2.5 times. A point is on the course "
+            "within 80 m of its line; each takes the nearest place ahead of the one before.",
+        ),
         (choice(QT_TRANSLATE_NOOP("Help", "How far apart two lengths may be.")),),
         see=("recordings", "done or missed"),
         words=QT_TRANSLATE_NOOP("Help", "match session race assign"),
