@@ -23,7 +23,7 @@ Xvfb :1 -screen 0 1440x900x24 -nolisten tcp > /dev/null 2>&1 &
 server=$!
 sleep 3
 DISPLAY=:1 QT_QPA_PLATFORM=xcb "/{PLACE}/ultraplanner" --self-test &&
-"/{PLACE}/ultraplanner" --demo --cards /root/cards.pdf
+"/{PLACE}/ultraplanner" --demo --cards "$HOME/cards.pdf"
 code=$?
 kill $server
 exit $code

@@ -18,6 +18,7 @@ from PySide6.QtGui import QImage, QImageReader
 from tests.rules import source
 from tests.store.projects import small_project
 from ultraplanner_gui import __version__
+from ultraplanner_gui.app import _give_icon
 from ultraplanner_gui.store.database import APPLICATION_ID
 from ultraplanner_gui.store.project_file import ProjectFile
 
@@ -149,6 +150,16 @@ def test_the_icon_is_drawn_in_the_colours_of_the_program():
     used = set(re.findall(r"#[0-9a-f]{6}", drawing))
     own = {getattr(LIGHT, name) for name in LIGHT.__slots__}
     assert used <= own
+
+
+def test_the_windows_have_the_icon(qapp):
+    before = qapp.windowIcon()
+    try:
+        _give_icon(qapp)
+        drawn = qapp.windowIcon().pixmap(32, 32).toImage()
+        assert {drawn.pixelColor(x, y).name() for x in range(32) for y in range(32)} >= {"#ae3c2a"}
+    finally:
+        qapp.setWindowIcon(before)
 
 
 @pytest.fixture

@@ -127,6 +127,33 @@ def test_what_got_slower_by_more_than_a_fifth_is_named(release, tmp_path):
     assert release.slower(now, kept) == ["opening: 3.61x, was 3.00x"]
 
 
+@pytest.mark.parametrize(("code", "left"), [(1, "numpy==1\n"), (0, "numpy==2\n")])
+def test_new_versions_stay_only_if_the_tests_pass_with_them(
+    release, tmp_path, monkeypatch, code, left
+):
+    import dev_lock
+
+    (tmp_path / "requirements.txt").write_text("numpy==1\n")
+    asked = []
+    monkeypatch.setattr(dev_lock.subprocess, "call", lambda command: asked.append(command) or code)
+    assert dev_lock._tried(tmp_path, {"requirements.txt": "numpy==2\n"}) == code
+    assert asked[0][-1] == "test"
+    assert (tmp_path / "requirements.txt").read_text() == left
+
+
+def test_a_change_of_versions_is_told_line_by_line(release, tmp_path):
+    import dev_lock
+
+    path = tmp_path / "requirements.txt"
+    path.write_text("numpy==1 \\\n  --hash=a\nold==3\n")
+    assert dev_lock._changes(path, "numpy==2 \\\n  --hash=b\nnew==1\n") == [
+        "requirements.txt: new - -> 1",
+        "requirements.txt: numpy 1 -> 2",
+        "requirements.txt: old 3 -> -",
+    ]
+    assert dev_lock._changes(path, path.read_text()) == []
+
+
 def test_every_command_is_there_for_a_python_without_packages():
     """`-s -S`: no site-packages, as a system's own Python may be."""
     command = [sys.executable, "-E", "-s", "-S", str(PACKAGING / "dev.py"), "--help"]
