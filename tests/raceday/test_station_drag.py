@@ -415,3 +415,14 @@ def test_stop_snaps_to_five_minutes_and_a_half_hour_takes_the_start(stage):
     stage.move(head(stage), flag + QPoint(round(3_600.0 / wide) + 2, 0))
 
     assert (shown_start(stage).hour, shown_start(stage).minute) == (19, 0)
+
+
+def test_a_click_that_slips_a_little_snaps_nothing_away(stage):
+    edge = stage.edge("to-ford")
+    item = stage.document.project.fuel.items[5]
+    for lane, at in ((stage.target, edge), (stage.fuel, stage.token(item.key))):
+        stage.press(lane, at)
+        stage.move(lane, at + QPoint(3, 0))
+        stage.release(lane, at + QPoint(3, 0))
+
+    assert stage.undo.count() == 0

@@ -197,7 +197,9 @@ def _drag_section_end(hand):
     for at in hand.way(start, start + QPoint(20, 0), 4):
         hand.move(lane, at)
         ends.append(document.shown.sections[0].end_m)
-    assert sorted(set(ends)) == ends
+    # Two moves may snap to one whole kilometre.
+    assert sorted(ends) == ends
+    assert len(set(ends)) >= len(ends) - 1
     assert ends[-1] > section.end_m
     hand.release(lane, start + QPoint(20, 0))
     assert document.outlook.sections[0].end_m == ends[-1]

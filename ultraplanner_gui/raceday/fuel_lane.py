@@ -26,7 +26,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane, bends
-from ultraplanner_gui.raceday.snap import Snap, is_free
+from ultraplanner_gui.raceday.snap import SLACK_PX, Snap, is_free
 from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
@@ -82,6 +82,8 @@ class FuelLane(RaceLane):
         self._tokens = Tokens()
         self._item = ""
         self._grab_s = 0.0
+        #: Where the mouse was pressed, None once it has moved further than a click does.
+        self._from_x: float | None = None
         self._by_mouse = False
         selection.changed.connect(self._on_selected)
 
@@ -139,12 +141,17 @@ class FuelLane(RaceLane):
             return
         self._choose(item.key)
         self._grab_s = self._time_at(event.position().x()) - item.at_s
+        self._from_x = event.position().x()
         self._by_mouse = True
         self._carry.pick_up()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         if self._carry.is_on and self._by_mouse:
-            at_s = self._time_at(event.position().x()) - self._grab_s
+            x = event.position().x()
+            if self._from_x is not None and abs(x - self._from_x) < theme().px(SLACK_PX):
+                return
+            self._from_x = None
+            at_s = self._time_at(x) - self._grab_s
             self._move_to(self.snap.moment(at_s, self.body().width(), is_free(event)))
             return
         over = self._item_at(event.position()) is not None

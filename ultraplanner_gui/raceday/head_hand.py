@@ -13,7 +13,7 @@ from ultraplanner_gui.edits.stations import MoveStart, MoveStation, SetStop
 from ultraplanner_gui.engine.legs import Leg, leg_at, legs_of
 from ultraplanner_gui.plan.course import AidStation
 from ultraplanner_gui.raceday.leg_bar import BAR_PX, GRIP_PX, stop_px_per_s
-from ultraplanner_gui.raceday.snap import is_free
+from ultraplanner_gui.raceday.snap import SLACK_PX, is_free
 from ultraplanner_gui.raceday.start_drag import STEP_S, shifted, started
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.theme import theme
@@ -23,8 +23,6 @@ if TYPE_CHECKING:
 
 #: The key the start has among the stations, which none of them can have.
 START = "\x00start"
-#: A press that moves less than that is a click.
-SLACK_PX = 4.0
 NEAR_PX = 60.0
 KEY_STEP_M = 100.0
 KEY_STOP_S, LONG_STOP_S = 60.0, 300.0

@@ -9,9 +9,8 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPen
 
 from ultraplanner_gui.edits.stations import MoveStart
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.raceday.head_hand import SLACK_PX
 from ultraplanner_gui.raceday.race_lane import RaceLane
-from ultraplanner_gui.raceday.snap import is_free
+from ultraplanner_gui.raceday.snap import SLACK_PX, is_free
 from ultraplanner_gui.raceday.start_drag import started
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import LABEL_PT, Align, draw_text

@@ -20,6 +20,8 @@ from ultraplanner_gui.wording.words import Words
 
 #: How near a named place, and how near a round figure, takes hold.
 NAMED_PX, ROUND_PX = 6.0, 3.5
+#: A press that moves less than that is a click: nothing must snap away under it.
+SLACK_PX = 4.0
 #: What is put down where nothing takes hold, and freely, is still rounded to.
 PLACE_M, FREE_PLACE_M = 10.0, 1.0
 MOMENT_S, FREE_MOMENT_S = 60.0, 10.0

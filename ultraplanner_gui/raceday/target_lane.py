@@ -18,7 +18,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.raceday.race_lane import RaceLane
-from ultraplanner_gui.raceday.snap import Snap, is_free
+from ultraplanner_gui.raceday.snap import SLACK_PX, Snap, is_free
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_level, draw_text
@@ -66,6 +66,8 @@ class TargetLane(RaceLane):
         self._carry = Carry(document)
         self._grip = ""  # "edge" or "top" while the mouse carries
         self._section = ""
+        #: Where the mouse was pressed, None once it has moved further than a click does.
+        self._from_x: float | None = None
         selection.changed.connect(self._on_selected)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
@@ -112,6 +114,7 @@ class TargetLane(RaceLane):
             self.selection.clear()
             return
         self._section, self._grip = section.key, grip
+        self._from_x = event.position().x()
         self.selection.choose("section", section.key)
         if grip:
             self._carry.pick_up()
@@ -252,6 +255,9 @@ class TargetLane(RaceLane):
         if section is None:
             return
         if self._grip == "edge":
+            if self._from_x is not None and abs(at.x() - self._from_x) < theme().px(SLACK_PX):
+                return
+            self._from_x = None
             end_m = self._end_at(at.x(), section, free)
             self._carry.show(MoveSectionEnd(section.key, end_m, self._carry.gesture))
             return
