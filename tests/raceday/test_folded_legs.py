@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QMenu
 
 from ultraplanner_gui.edits.course import RemoveStation
 from ultraplanner_gui.raceday.pleat import Pleat
@@ -204,3 +204,18 @@ def test_the_title_offers_to_unfold_all(stage):
 
     assert pleats(stage) == {}
     assert not title.unfold.isVisible()
+
+
+def test_the_menu_of_a_station_folds_both_legs_and_picks_it_up(stage):
+    lane = head(stage)
+    rect = next(rect for label, rect in lane.placed(lane.body()) if label.key == "barn")
+    at = rect.center().toPoint()
+    menu = QMenu()
+    lane.hand.fill(menu, at.toPointF())
+    actions = {action.text(): action for action in menu.actions()}
+
+    assert stage.selection.key == "barn"
+    actions["Fold away Ford to Barn"].trigger()
+    assert stage.storey.folds.keys == {"barn"}
+    actions["Move with the arrow keys"].trigger()
+    assert lane.is_carrying

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from datetime import datetime
+from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
 from PySide6.QtCore import QObject, QPointF, Qt, Slot
 from PySide6.QtGui import QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QMenu
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.stations import MoveStart, MoveStation, SetStop
@@ -197,6 +199,32 @@ class HeadHand(QObject):
         head.setAccessibleDescription(self._said(key))
         head.update()
 
+    def fill(self, menu: QMenu, at: QPointF | None) -> None:
+        """Put into *menu* what can be done with the station *at* a place, or the one chosen."""
+        grip = self.grip_at(at) if at is not None else Grip()
+        if grip.kind in ("station", "stop", "start"):
+            self.choose(grip.key)
+        elif at is not None:
+            self._choose_nearest(at.x())
+        if self.chosen in self._keys():
+            menu.addAction(self.tr("Move with the arrow keys"), self._pick_up_for_keys)
+        self._add_fold(menu, ahead=True)
+        self._add_fold(menu, ahead=False)
+
+    def _add_fold(self, menu: QMenu, ahead: bool) -> None:
+        leg = self._leg_beside(ahead)
+        if leg is None:
+            return
+        is_folded = leg.key in self._head.folded
+        text = self.tr("Unfold {0}") if is_folded else self.tr("Fold away {0}")
+        wanted = partial(self._head.fold_wanted.emit, leg.key)
+        menu.addAction(text.format(self._leg_name(leg)), wanted)
+
+    def _pick_up_for_keys(self) -> None:
+        self._head.setFocus(Qt.FocusReason.OtherFocusReason)
+        if not self._carry.is_on:
+            self._pick_up_or_put_down()
+
     def choose_some(self) -> None:
         """Choose what was chosen last, or the start."""
         if self._head.shown.target is not None:
@@ -230,12 +258,17 @@ class HeadHand(QObject):
             self.choose(key)
 
     def _fold_beside(self, ahead: bool) -> None:
-        at_m = next((s.at_m for s in self._head.stations if s.key == self.chosen), 0.0)
-        outlook = self._head.shown
-        ends = (leg for leg in legs_of(outlook) if leg.end_m == at_m)
-        leg = leg_at(outlook, at_m) if ahead else next(ends, None)
+        leg = self._leg_beside(ahead)
         if leg is not None:
             self._head.fold_wanted.emit(leg.key)
+
+    def _leg_beside(self, ahead: bool) -> Leg | None:
+        """Return the leg that begins at what is chosen, or that ends there."""
+        at_m = next((s.at_m for s in self._head.stations if s.key == self.chosen), 0.0)
+        outlook = self._head.shown
+        if ahead:
+            return leg_at(outlook, at_m)
+        return next((leg for leg in legs_of(outlook) if leg.end_m == at_m), None)
 
     def _pick_up_or_put_down(self) -> None:
         if self._carry.is_on:

@@ -8,8 +8,15 @@ from functools import partial
 from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal, Slot
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPen
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPen,
+)
+from PySide6.QtWidgets import QMenu, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
@@ -308,6 +315,17 @@ class StationHead(RaceLane):
 
     def leaveEvent(self, event: QEvent) -> None:
         self.hand.cool()
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        if self._is_strip or self.shown.target is None:
+            return
+        by_mouse = event.reason() is QContextMenuEvent.Reason.Mouse
+        at = QPointF(event.pos()) if by_mouse else None
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.hand.fill(menu, at)
+        spot = event.globalPos() if by_mouse else self.mapToGlobal(self.rect().bottomLeft())
+        menu.popup(spot)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if self._is_strip or not self.hand.key(event):
