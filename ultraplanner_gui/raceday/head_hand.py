@@ -391,7 +391,6 @@ class HeadHand(QObject):
 
     def _show(self, edit: Edit) -> None:
         self._carry.show(edit)
-        self._head.update()
 
     def _put_down(self) -> None:
         self._carry.put_down()

@@ -164,15 +164,28 @@ def _add_leg(pairs: Pairs, looks: Looks, both: Both, words: Words) -> None:
     other_day = leave.date() != arrive.date()
     when = f"{words.clock(leave)} – {words.clock(arrive, weekday=other_day)}"
     pairs.rows.append(Figure(tr("When"), when, topic="arrive"))
-    lights = {"day": tr("By day"), "twilight": tr("In twilight"), "dark": tr("In the dark")}
-    for kind, long_s in light_in(looks[1], now_leg):
-        pairs.rows.append(Figure(lights[kind], words.duration(long_s), topic="light"))
+    _add_light(pairs, looks, (old_leg, now_leg), words)
     ground = surfaces_in(looks[1], now_leg)
     if len(ground) > 1 or (ground and ground[0][0] is not Surface.UNKNOWN):
         for surface, share in ground[:MOST_SURFACES]:
             said = words.percent(100.0 * share)
             label = tr("Underfoot: {0}").format(_name(course_names.SURFACES[surface]))
             pairs.rows.append(Figure(label, said, topic="surface"))
+
+
+def _add_light(pairs: Pairs, looks: Looks, legs: tuple[Leg, Leg], words: Words) -> None:
+    """Add how long the leg is run in each light there is in the race, those of no time too.
+
+    So that rows do not come and go while a station is dragged into the night.
+    """
+    there = list(dict.fromkeys(span.kind for span in looks[1].light))
+    was, now = dict.fromkeys(there, 0.0), dict.fromkeys(there, 0.0)
+    for sums, look, leg in zip((was, now), looks, legs, strict=True):
+        for kind, long_s in light_in(look, leg):
+            sums[kind] = sums.get(kind, 0.0) + long_s
+    labels = {"day": tr("By day"), "twilight": tr("In twilight"), "dark": tr("In the dark")}
+    for light in now:
+        pairs.add(labels[light], "light", each(words.duration, was.get(light, 0.0), now[light]))
 
 
 def _heights(look: Outlook, leg: Leg, words: Words) -> str:
