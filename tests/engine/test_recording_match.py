@@ -10,6 +10,7 @@ from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.engine.recording_match import (
     all_matched,
+    covered,
     is_same_run,
     matched,
     on_course,
@@ -128,7 +129,7 @@ def test_off_the_line_the_place_waits():
 
 
 def test_a_run_elsewhere_on_race_day_is_not_the_race(project):
-    run = run_of(derive(project, today=TODAY), every_s=60.0)
+    run = run_of(derive(project, None, TODAY), every_s=60.0)
     aside = replace(run.line, latitude_deg=run.line.latitude_deg + 0.2)
     length_m = project.course.length_m
     one = replace(kept(project, TODAY, length_m), start=run.start)
@@ -142,3 +143,31 @@ def test_same_start_and_length_are_one_recording_and_two_devices_are_two(project
     assert not is_same_run(one, replace(one, key="b", distance_m=20_500.0))
     assert not is_same_run(one, replace(one, key="b", start=one.start + timedelta(seconds=40)))
     assert not is_same_run(replace(one, start=None), replace(one, key="b", start=None))
+
+
+def test_there_and_back_covers_the_way_out_once(project):
+    length_m = project.course.length_m
+    out = run_of(derive(project, None, TODAY), 0.0, 0.2 * length_m, every_s=30.0)
+    columns = (out.line.latitude_deg, out.line.longitude_deg, out.line.elevation_m)
+    line = Line(*(np.concatenate((c, c[::-1])) for c in columns))
+    clock_s = np.concatenate((out.elapsed_s, out.elapsed_s[-1] + out.elapsed_s))
+    found = covered(project.course, Recording(line, clock_s))
+    assert found.off_share < 0.01
+    (start_m, end_m), *_ = found.spans_m
+    assert start_m == pytest.approx(0.0, abs=100.0)
+    assert end_m == pytest.approx(0.2 * length_m, abs=150.0)
+
+
+def test_a_run_elsewhere_covers_nothing(project):
+    run = run_of(derive(project, None, TODAY), every_s=60.0)
+    aside = replace(run.line, latitude_deg=run.line.latitude_deg + 1.0)
+    found = covered(project.course, replace(run, line=aside))
+    assert (found.spans_m, found.share, found.off_share) == ((), 0.0, 1.0)
+
+
+def test_half_a_run_beside_the_line_is_said_to_be_off_it(project):
+    run = run_of(derive(project, None, TODAY), every_s=60.0)
+    half = np.linspace(0.0, 1.0, len(run.line)) > 0.5
+    latitude = run.line.latitude_deg + np.where(half, 0.2, 0.0)
+    found = covered(project.course, replace(run, line=replace(run.line, latitude_deg=latitude)))
+    assert found.share == pytest.approx(0.5, abs=0.1)

@@ -13,12 +13,15 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Cancelled, Token
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.held_out import tried_fit
+from ultraplanner_gui.exchange.kept_recording import keep_recording
 from ultraplanner_gui.plan.message import PlanError, message
 from ultraplanner_gui.plan.pacing import ResultKind
+from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.window.main_window import MainWindow
-from ultraplanner_gui.window.pace_fit import FitForm, ReadFit, read_and_fit
+from ultraplanner_gui.window.pace_fit import FitForm, ReadFit, fit_kept
 from ultraplanner_gui.window.pace_predict import PredictForm
-from ultraplanner_gui.window.recordings_read import read_runs
+from ultraplanner_gui.window.recordings_read import kept_runs
+from ultraplanner_gui.window.run_choice import RunChoice
 from ultraplanner_gui.wording.words import Words
 
 TODAY = date(2026, 11, 25)
@@ -101,56 +104,94 @@ def test_a_run_alone_is_said_to_be_untried(qtbot, document):
     assert "could not be tried" in form_of(qtbot, document, count=1).verdict.text()
 
 
-def test_a_file_that_is_no_recording_is_named_and_the_rest_fitted(tmp_path):
-    good = write_run(tmp_path / "good.gpx", made_run(km=20.0))
-    bad = tmp_path / "bad.gpx"
-    bad.write_text("no run", "utf-8")
+def kept(path, run):
+    return keep_recording(write_run(path, run))
 
-    found = read_and_fit(Token(lambda share: None), (good, bad), DEMO.runner)
+
+def torn(tmp_path):
+    whole = kept(tmp_path / "whole.gpx", made_run(km=2.0))
+    return replace(whole, key="torn", file="torn.gpx", packed=whole.packed[:200])
+
+
+def test_a_file_no_longer_legible_is_named_and_the_rest_fitted(tmp_path):
+    good = kept(tmp_path / "good.gpx", made_run(km=20.0))
+
+    found = fit_kept(Token(lambda share: None), (good, torn(tmp_path)), DEMO.runner)
     assert len(found.tried.fit.runs) == 1
-    assert [name for name, _ in found.left_out] == ["bad.gpx"]
+    assert [name for name, _ in found.left_out] == ["torn.gpx"]
 
 
 def test_recordings_become_past_runs_without_their_standing_time(tmp_path):
     run = made_run(km=20.0)
-    good = write_run(tmp_path / "good.gpx", run)
-    bad = tmp_path / "bad.gpx"
-    bad.write_text("no run", "utf-8")
+    good = kept(tmp_path / "good.gpx", run)
 
-    found = read_runs(Token(lambda share: None), (good, bad), DEMO.runner)
+    found = kept_runs(Token(lambda share: None), (good, torn(tmp_path)), DEMO.runner)
     (past,) = found.runs
-    assert [name for name, _ in found.left_out] == ["bad.gpx"]
+    assert [name for name, _ in found.left_out] == ["torn.gpx"]
     assert past.distance_m == pytest.approx(20_000.0, rel=0.01)
     assert 0.0 < past.time_s <= run.elapsed_s[-1] + 1.0
     assert past.flat_m is not None
     assert past.kind is ResultKind.LONG_RUN
 
 
-def test_menu_reads_recordings_into_the_predicted_finish(qtbot, tmp_path, monkeypatch):
-    good = write_run(tmp_path / "good.gpx", made_run(km=20.0))
-    window = MainWindow(Settings())
+@pytest.fixture
+def window(qtbot, tmp_path, monkeypatch):
+    window = MainWindow(Settings(tmp_path / "settings.ini"))
     qtbot.addWidget(window)
     window.show()
-    window.deeds.demo()
-    monkeypatch.setattr(window.ask, "which_recordings", lambda folder, taken: taken((good,)))
+    file = ProjectFile.create(tmp_path / "plan.ultraplan", DEMO)
+    window.show_document(Document(file, file.project, lambda: TODAY))
+    good = write_run(tmp_path / "good.gpx", made_run(km=20.0))
+    bad = tmp_path / "bad.gpx"
+    bad.write_text("no run", "utf-8")
+    monkeypatch.setattr(window.ask, "which_recordings", lambda folder, taken: taken((good, bad)))
+    yield window
+    window.close()
+
+
+def with_files(window, qtbot):
+    """The choice of runs with the good file read into it, and what it says of the bad one."""
+    (choice,) = window.findChildren(RunChoice)
+    for number in range(choice.list.count()):
+        choice.list.item(number).setCheckState(Qt.CheckState.Unchecked)
+    choice.files.click()
+    qtbot.waitUntil(lambda: len(choice.chosen()) == 1, timeout=20_000)
+    assert "bad.gpx" in choice.read.text()
+    return choice
+
+
+def test_files_go_into_the_predicted_finish_and_are_not_kept(window, qtbot):
     window.table.by_name["predict_form"].trigger()
     (form,) = window.findChildren(PredictForm)
     before = window.document.project
     form.add.click()
+    with_files(window, qtbot).use.click()
     qtbot.waitUntil(lambda: form.prediction is not None, timeout=20_000)
 
     assert form.table.runs()[0].flat_m is not None
     assert window.document.project is before
     form.reject()
-    window.close()
 
 
-def test_only_bad_files_are_refused_in_a_sentence(tmp_path):
-    bad = tmp_path / "bad.gpx"
-    bad.write_text("no run", "utf-8")
+def test_files_are_kept_with_the_plan_on_request_as_one_step(window, qtbot):
+    before = window.document.project
+    window.table.by_name["fit_runs"].trigger()
+    choice = with_files(window, qtbot)
+    choice.keep.click()
+    choice.use.click()
+    qtbot.waitUntil(lambda: bool(window.findChildren(FitForm)), timeout=20_000)
 
+    after = window.document.project
+    assert {r.file for r in after.recordings} - {r.file for r in before.recordings} == {"good.gpx"}
+    assert after.runner == before.runner
+    window.document.undo_stack.undo()
+    assert window.document.project == before
+    window.findChildren(FitForm)[0].reject()
+
+
+def test_nothing_legible_is_refused_in_a_sentence(tmp_path):
     with pytest.raises(PlanError):
-        read_and_fit(Token(lambda share: None), (bad,), DEMO.runner)
+        fit_kept(Token(lambda share: None), (torn(tmp_path),), DEMO.runner)
 
 
 def test_a_cancelled_fit_stops(tmp_path):
@@ -158,7 +199,7 @@ def test_a_cancelled_fit_stops(tmp_path):
     token.cancel()
 
     with pytest.raises(Cancelled):
-        read_and_fit(token, (tmp_path / "any.gpx",), DEMO.runner)
+        fit_kept(token, (torn(tmp_path),), DEMO.runner)
 
 
 def test_a_file_left_out_is_shown(qtbot, document):

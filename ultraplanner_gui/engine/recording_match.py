@@ -30,6 +30,9 @@ MOST_OFF = 0.5
 SAME_START_S = 2.0
 SAME_LENGTH = 0.002
 _STEP_M = 50.0
+#: Points further apart are a hole; gaps so short close; what is shorter is a crossing (own rule).
+_HOLE_M, _GAP_M, _CROSSING_M = 300.0, 300.0, 250.0
+_AT_ONCE = 500
 #: How far along the course one looks for the next place, so that laps and crossings keep order.
 _AHEAD_M = 1_500.0
 #: A metre along the course more or less than was run counts as so much beside the line.
@@ -98,6 +101,9 @@ def all_matched(
     return tuple(found[r.key] for r in recordings)
 
 
+Span = tuple[float, float]
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class OnCourse:
     """A recording laid on a course: the place of each of its points and whether it is on the line.
@@ -143,6 +149,56 @@ def on_course(course: Course, recording: Recording) -> OnCourse:
     on = np.flatnonzero(is_on)
     from_m, to_m = (float(place[on[0]]), float(place[on[-1]])) if len(on) else (0.0, 0.0)
     return OnCourse(place, is_on, from_m, to_m, (to_m - from_m) / course.length_m, off)
+
+
+@dataclass(frozen=True, slots=True)
+class Covered:
+    """Which stretches of a course a run covered, in whatever order and direction.
+
+    `spans_m` are their starts and ends along the course, `share` what they make of it, and
+    `off_share` how much of the run was off the line.
+    """
+
+    spans_m: tuple[Span, ...]
+    share: float
+    off_share: float
+
+
+def covered(course: Course, recording: Recording) -> Covered:
+    """Return which stretches of *course* lie within 80 m of the way of *recording*."""
+    along, grid, run = _on_one_plane(course, recording.line)
+    way = _thinned(run, line_distance(recording.line))
+    is_off = np.ones(way.shape[1], dtype=bool)
+    is_run = np.zeros(len(along), dtype=bool)
+    for first in range(0, way.shape[1], _AT_ONCE):
+        part = way[:, first : first + _AT_ONCE]
+        apart = np.hypot(part[0][:, None] - grid[0], part[1][:, None] - grid[1])
+        is_near = apart <= OFF_LINE_M
+        is_off[first : first + _AT_ONCE] = ~is_near.any(axis=1)
+        is_run |= is_near.any(axis=0)
+    spans = _spans(along, is_run)
+    share = sum(end - start for start, end in spans) / course.length_m
+    return Covered(spans, min(1.0, share), float(is_off.mean()))
+
+
+def _thinned(run: FloatArray, run_m: FloatArray) -> FloatArray:
+    """Return places every 50 m of a way, without those nobody recorded, shape (2, n)."""
+    places = np.linspace(0.0, run_m[-1], max(2, round(run_m[-1] / _STEP_M) + 1))
+    after = np.clip(np.searchsorted(run_m, places), 1, len(run_m) - 1)
+    is_known = run_m[after] - run_m[after - 1] <= _HOLE_M
+    known = places[is_known] if is_known.any() else places
+    return np.vstack([np.interp(known, run_m, axis) for axis in run])
+
+
+def _spans(along: FloatArray, is_run: np.typing.NDArray[np.bool_]) -> tuple[Span, ...]:
+    """Return the stretches of places that were run; short gaps close, crossings are left out."""
+    spans: list[Span] = []
+    for place in along[is_run].tolist():
+        if spans and place - spans[-1][1] <= _GAP_M:
+            spans[-1] = (spans[-1][0], place)
+        else:
+            spans.append((place, place))
+    return tuple(span for span in spans if span[1] - span[0] >= _CROSSING_M)
 
 
 def _on_one_plane(course: Course, line: Line) -> tuple[FloatArray, FloatArray, FloatArray]:
@@ -200,7 +256,7 @@ def _is_race(recording: KeptRecording, project: Project, points: Recording | Non
         return False
     if points is None:
         return True
-    found = on_course(course, points)
+    found = covered(course, points)
     return found.off_share <= MOST_OFF and found.share >= RACE_SHARE / 2.0
 
 

@@ -9,18 +9,20 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Slot
 
-from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.edits.recordings import AddRecordings
 from ultraplanner_gui.plan.recording import KeptRecording
-from ultraplanner_gui.window.job_deeds import JobDeeds
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
+from ultraplanner_gui.window.recording_deeds import RecordingDeeds
+from ultraplanner_gui.window.recording_files import Kept, keep_all
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.pace_fit import ReadFit
     from ultraplanner_gui.window.recordings_read import ReadRuns
+    from ultraplanner_gui.window.run_choice import RunChoice
 
 
-class FitDeeds(JobDeeds, PaceDeeds):
+class FitDeeds(RecordingDeeds, PaceDeeds):
     """The slots behind Predict the finish and Fit from my runs."""
 
     @Slot()
@@ -36,12 +38,62 @@ class FitDeeds(JobDeeds, PaceDeeds):
         form.finished.connect(self.cancel_job)
         form.open()
 
-    def _pick_runs(self, taken: Callable[[ReadRuns], None]) -> None:
-        files = partial(self._which_recordings, partial(self.read_runs_from, taken))
-        self._which_runs(self.tr("&Add"), partial(self._take_kept_runs, taken), files)
+    @Slot()
+    def fit_runs(self) -> None:
+        self._which_runs(self.tr("&Fit"), self._fit_chosen)
 
-    def _take_kept_runs(
-        self, taken: Callable[[ReadRuns], None], kept: tuple[KeptRecording, ...]
+    def _pick_runs(self, taken: Callable[[ReadRuns], None]) -> None:
+        self._which_runs(self.tr("&Add"), partial(self._take_runs, taken))
+
+    def _which_runs(self, use: str, taken: Callable[[tuple[KeptRecording, ...]], None]) -> None:
+        """Ask which recordings are meant, at once for files where none is kept."""
+        document = self._window.document
+        if document is None:
+            return
+        from ultraplanner_gui.window.run_choice import RunChoice
+
+        kept, words = document.project.recordings, self._window.settings.words()
+        form = RunChoice(kept, words, use, partial(self._on_chosen, document, taken), self._window)
+        ask = partial(self._ask_files_for, form)
+        form.files.clicked.connect(ask)
+        form.rejected.connect(self.cancel_job)
+        form.open()
+        if not kept:
+            ask()
+
+    def _ask_files_for(self, form: RunChoice) -> None:
+        folder = self._last_folder()
+        self._window.ask.which_recordings(folder, partial(self._read_files_for, form))
+
+    def _read_files_for(self, form: RunChoice, paths: tuple[Path, ...]) -> None:
+        document = self._window.document
+        if document is None or not paths:
+            return
+        self._window.settings.last_folder = str(paths[0].parent)
+        self._window.name_work(self.tr("Reading recordings"))
+        self._start(partial(self._add_files_to, form), keep_all, paths, document.project)
+
+    def _add_files_to(self, form: RunChoice, kept: Kept) -> None:
+        words = self._window.settings.words()
+        lines = [self._said(kept, len(kept.recordings), kept.known)]
+        lines += [f"{name}: {words.say(why)}" for name, why in kept.left_out]
+        form.add(kept.recordings, "\n".join(lines))
+
+    def _on_chosen(
+        self,
+        document: Document,
+        taken: Callable[[tuple[KeptRecording, ...]], None],
+        chosen: tuple[KeptRecording, ...],
+        to_keep: tuple[KeptRecording, ...],
+    ) -> None:
+        if document is not self._window.document:
+            return
+        if to_keep:
+            document.perform(AddRecordings(to_keep))
+        taken(chosen)
+
+    def _take_runs(
+        self, taken: Callable[[ReadRuns], None], chosen: tuple[KeptRecording, ...]
     ) -> None:
         document = self._window.document
         if document is None:
@@ -49,44 +101,9 @@ class FitDeeds(JobDeeds, PaceDeeds):
         from ultraplanner_gui.window.recordings_read import kept_runs
 
         self._window.name_work(self.tr("Reading recordings"))
-        self._start(taken, kept_runs, kept, document.project.runner)
+        self._start(taken, kept_runs, chosen, document.project.runner)
 
-    def read_runs_from(self, taken: Callable[[ReadRuns], None], paths: tuple[Path, ...]) -> None:
-        """Read the recordings in *paths* off the GUI thread and hand them to *taken*."""
-        document = self._window.document
-        if document is None or not paths:
-            return
-        from ultraplanner_gui.window.recordings_read import read_runs
-
-        self._window.settings.last_folder = str(paths[0].parent)
-        self._window.name_work(self.tr("Reading recordings"))
-        self._start(taken, read_runs, paths, document.project.runner)
-
-    @Slot()
-    def fit_runs(self) -> None:
-        files = partial(self._which_recordings, self.fit_from)
-        self._which_runs(self.tr("&Fit"), self._fit_kept, files)
-
-    def _which_runs(
-        self,
-        use: str,
-        taken: Callable[[tuple[KeptRecording, ...]], None],
-        files: Callable[[], None],
-    ) -> None:
-        """Ask which recordings are meant: of those kept where there are any, else files."""
-        document = self._window.document
-        if document is None:
-            return
-        if not document.project.recordings:
-            files()
-            return
-        from ultraplanner_gui.window.run_choice import RunChoice
-
-        words = self._window.settings.words()
-        kept = document.project.recordings
-        RunChoice(kept, words, use, taken, files, self._window).open()
-
-    def _fit_kept(self, kept: tuple[KeptRecording, ...]) -> None:
+    def _fit_chosen(self, chosen: tuple[KeptRecording, ...]) -> None:
         document = self._window.document
         if document is None:
             return
@@ -94,24 +111,7 @@ class FitDeeds(JobDeeds, PaceDeeds):
 
         self._window.name_work(self.tr("Fitting from my runs"))
         shown = partial(self._show_fit, document)
-        self._start(shown, fit_kept, kept, document.project.runner)
-
-    def _which_recordings(self, taken: Callable[[tuple[Path, ...]], None]) -> None:
-        last = self._window.settings.last_folder
-        folder = Path(last) if last else places.documents()
-        self._window.ask.which_recordings(folder, taken)
-
-    def fit_from(self, paths: tuple[Path, ...]) -> None:
-        """Fit the recordings in *paths* off the GUI thread, then show what they say."""
-        document = self._window.document
-        if document is None or not paths:
-            return
-        from ultraplanner_gui.window.pace_fit import read_and_fit
-
-        self._window.settings.last_folder = str(paths[0].parent)
-        self._window.name_work(self.tr("Fitting from my runs"))
-        shown = partial(self._show_fit, document)
-        self._start(shown, read_and_fit, paths, document.project.runner)
+        self._start(shown, fit_kept, chosen, document.project.runner)
 
     def _show_fit(self, document: Document, found: ReadFit) -> None:
         if document is not self._window.document:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from pathlib import Path
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
@@ -24,12 +23,12 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.pace import TakeFit
 from ultraplanner_gui.engine.calibration import Estimate
 from ultraplanner_gui.engine.held_out import TriedFit, tried_fit
-from ultraplanner_gui.plan.recording import KeptRecording, Recording
+from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
-from ultraplanner_gui.window.recordings_read import LeftOut, read_kept, read_recordings
+from ultraplanner_gui.window.recordings_read import LeftOut, read_kept
 from ultraplanner_gui.wording.words import NONE, Words
 
 WIDTH_PX, HEIGHT_PX = 960.0, 520.0
@@ -38,28 +37,15 @@ TOPIC = "fit from my runs"
 
 @dataclass(frozen=True, slots=True)
 class ReadFit:
-    """What was read and fitted; `left_out` are the files that could not be used, and why."""
+    """What was read and fitted; `left_out` are those that could not be used, and why."""
 
     tried: TriedFit
     left_out: LeftOut
 
 
-def read_and_fit(token: Token, paths: Sequence[Path], runner: Runner) -> ReadFit:
-    """Read the recordings in *paths* and fit them; PlanError if none can be used."""
-    return _fitted(token, *read_recordings(token, paths, 0.5), runner)
-
-
 def fit_kept(token: Token, kept: Sequence[KeptRecording], runner: Runner) -> ReadFit:
-    """Fit the recordings *kept* in a project; PlanError if none can be used."""
-    return _fitted(token, *read_kept(token, kept, 0.5), runner)
-
-
-def _fitted(
-    token: Token,
-    recordings: Sequence[tuple[str, Recording]],
-    left_out: LeftOut,
-    runner: Runner,
-) -> ReadFit:
+    """Read the recordings *kept* and fit them; PlanError if none can be used."""
+    recordings, left_out = read_kept(token, kept, 0.5)
     tried = tried_fit(
         [recording for _, recording in recordings],
         runner,

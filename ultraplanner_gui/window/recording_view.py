@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.engine.recording_match import OnCourse, on_course
+from ultraplanner_gui.engine.recording_match import Covered, covered
 from ultraplanner_gui.engine.run_analysis import RunAnalysis, SlopeClass, analysis_of
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
@@ -36,8 +36,7 @@ _SIZE_PX = (940.0, 640.0)
 _ROWS_PX = 330.0
 _STEEPEST = 0.35
 _MOST_DOTS = 1_500
-#: A run more of which is off the line than this is not said to be on the course (own rule).
-_ELSEWHERE = 0.9
+_MOST_SPANS = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +44,7 @@ class Analysed:
     """What a recording says of itself, and where it lies on the course, if there is one."""
 
     run: RunAnalysis
-    course: OnCourse | None
+    course: Covered | None
 
 
 def analysed(token: Token, kept: KeptRecording, project: Project) -> Analysed:
@@ -57,7 +56,7 @@ def analysed(token: Token, kept: KeptRecording, project: Project) -> Analysed:
     run = analysis_of(pace, project.runner)
     token.progress(0.7)
     course = project.course
-    return Analysed(run, on_course(course, recording_of(kept)) if course is not None else None)
+    return Analysed(run, covered(course, recording_of(kept)) if course is not None else None)
 
 
 class RecordingView(QDialog):
@@ -77,9 +76,11 @@ class RecordingView(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(kept.name or kept.file)
         set_topic(self, TOPIC)
-        self.slopes = BarChart(self.tr("Way by gradient, in percent of it"), TOPIC, self)
+        self.slopes = BarChart(self.tr("Way by gradient, in percent; mark: the time"), TOPIC, self)
         self.pace = DotChart(
-            self.tr("Pace by gradient, {0}; line: the model").format(words.pace_unit), TOPIC, self
+            self.tr("Pace by gradient, {0}, up is slower; line: the model").format(words.pace_unit),
+            TOPIC,
+            self,
         )
         self.hours = BarChart(
             self.tr("Speed on equal effort by hour, first hour 100; mark: forecast"), TOPIC, self
@@ -121,11 +122,13 @@ class RecordingView(QDialog):
         found = self._found
         total = max(1.0, sum(s.distance_m for s in found.slopes))
         shares = [100.0 * s.distance_m / total for s in found.slopes]
+        moving_s = max(1.0, sum(s.moving_s for s in found.slopes))
+        times = [100.0 * s.moving_s / moving_s for s in found.slopes]
         bars = [
-            Bar(self._class_name(s), share, colour=_hue(s))
-            for s, share in zip(found.slopes, shares, strict=True)
+            Bar(self._class_name(s), share, time, _hue(s))
+            for s, share, time in zip(found.slopes, shares, times, strict=True)
         ]
-        high = max(10.0, 10.0 * math.ceil(max(shares) / 10.0))
+        high = max(10.0, 10.0 * math.ceil(max(*shares, *times) / 10.0))
         ticks = tuple((t, self._words.number(t)) for t in ticks_between(0.0, high, high / 2.0))
         self.slopes.show_bars(bars, Scale(0.0, high, ticks))
 
@@ -188,7 +191,10 @@ class RecordingView(QDialog):
             Figure(self.tr("Second half slower by"), drift, topic=TOPIC),
             *self._course_rows(),
             Rule(),
-            Heads(self.tr("Gradient, %"), self.tr("model"), self.tr("pace"), topic=TOPIC),
+            Heads(self.tr("Gradient, %"), self.tr("time"), self.tr("way"), topic=TOPIC),
+            *self._share_rows(),
+            Rule(),
+            Heads(self.tr("Pace by gradient"), self.tr("model"), self.tr("pace"), topic=TOPIC),
         ]
         rows += [
             Figure(
@@ -225,6 +231,20 @@ class RecordingView(QDialog):
         )
         return rows
 
+    def _share_rows(self) -> list[Row]:
+        words = self._words
+        return [
+            Figure(
+                self._class_name(s),
+                words.distance(s.distance_m, 1),
+                words.duration(s.moving_s),
+                shows_both=True,
+                topic=TOPIC,
+            )
+            for s in self._found.slopes
+            if s.distance_m > 0.0
+        ]
+
     def _longest_stop(self) -> list[Row]:
         if not self._found.stops_s:
             return []
@@ -237,12 +257,18 @@ class RecordingView(QDialog):
         if found is None:
             return []
         rows: list[Row] = [Rule(), Heads(self.tr("On the course of the race"), topic=topic)]
-        if found.off_share > _ELSEWHERE:
+        if not found.spans_m:
             return [*rows, Sentence(self.tr("This run was elsewhere."))]
-        span = f"{words.distance_bare(found.from_m, 1)} – {words.distance(found.to_m, 1)}"
         return [
             *rows,
-            Figure(self.tr("From, to"), span, topic=topic),
+            *(
+                Figure(
+                    self.tr("From, to"),
+                    f"{words.distance_bare(start, 1)} – {words.distance(end, 1)}",
+                    topic=topic,
+                )
+                for start, end in found.spans_m[:_MOST_SPANS]
+            ),
             Figure(self.tr("Of the course"), words.percent(100.0 * found.share), topic=topic),
             Figure(
                 self.tr("Of the run off the line"),

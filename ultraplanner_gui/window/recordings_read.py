@@ -4,60 +4,33 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from pathlib import Path
 
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.engine.prediction import result_of
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
+from ultraplanner_gui.plan.message import CourseError, Message, PlanError
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
 from ultraplanner_gui.plan.runner import Runner
 
-MOST_FILES = 200
-
-#: Files that could not be used, and why.
+#: Recordings that could not be used, and why.
 LeftOut = tuple[tuple[str, Message], ...]
 
 
 @dataclass(frozen=True, slots=True)
 class ReadRuns:
-    """Recordings as past runs; `left_out` are the files that could not be used, and why."""
+    """Recordings as past runs; `left_out` are those that could not be used, and why."""
 
     runs: tuple[PastRun, ...]
     left_out: LeftOut
 
 
-def read_recordings(
-    token: Token, paths: Sequence[Path], share: float = 1.0
-) -> tuple[list[tuple[str, Recording]], LeftOut]:
-    """Return the recordings in *paths* with the names of their files; it is *share* of the work.
-
-    PlanError if there are too many, or the only one cannot be used.
-    """
-    from ultraplanner_gui.exchange.gpx_in import read_recording
-
-    if len(paths) > MOST_FILES:
-        raise PlanError(
-            QT_TRANSLATE_NOOP("Plan", "Up to {0} recordings are read at once; choose fewer."),
-            MOST_FILES,
-        )
-    recordings: list[tuple[str, Recording]] = []
-    left_out: list[tuple[str, Message]] = []
-    for number, path in enumerate(paths):
-        token.progress(share * number / len(paths))
-        try:
-            recordings.append((path.name, read_recording(path)))
-        except CourseError as error:
-            left_out.append((path.name, error.message))
-    if len(left_out) == 1 and not recordings:
-        raise PlanError(left_out[0][1].template, *left_out[0][1].args)
-    return recordings, tuple(left_out)
-
-
 def read_kept(
     token: Token, kept: Sequence[KeptRecording], share: float = 1.0
 ) -> tuple[list[tuple[str, Recording]], LeftOut]:
-    """Return the recordings *kept* in a project as `read_recordings` does."""
+    """Return the points of the recordings *kept*, with their names; it is *share* of the work.
+
+    PlanError if the only one cannot be used.
+    """
     from ultraplanner_gui.exchange.kept_recording import recording_of
 
     recordings: list[tuple[str, Recording]] = []
@@ -68,25 +41,17 @@ def read_kept(
             recordings.append((one.name or one.file, recording_of(one)))
         except CourseError as error:
             left_out.append((one.file, error.message))
+    if len(left_out) == 1 and not recordings:
+        raise PlanError(left_out[0][1].template, *left_out[0][1].args)
     return recordings, tuple(left_out)
 
 
-def read_runs(token: Token, paths: Sequence[Path], runner: Runner) -> ReadRuns:
-    """Read the recordings in *paths* as past runs, their standing time left out.
+def kept_runs(token: Token, kept: Sequence[KeptRecording], runner: Runner) -> ReadRuns:
+    """Return the recordings *kept* as past runs, their standing time left out.
 
     Each is taken as a long run: a race held against one would promise too much.
     """
-    return _as_runs(*read_recordings(token, paths), runner)
-
-
-def kept_runs(token: Token, kept: Sequence[KeptRecording], runner: Runner) -> ReadRuns:
-    """Return the recordings *kept* in a project as past runs, as `read_runs` does."""
-    return _as_runs(*read_kept(token, kept), runner)
-
-
-def _as_runs(
-    recordings: Sequence[tuple[str, Recording]], unread: LeftOut, runner: Runner
-) -> ReadRuns:
+    recordings, unread = read_kept(token, kept)
     runs: list[PastRun] = []
     left_out = list(unread)
     for name, recording in recordings:
@@ -101,7 +66,7 @@ def _as_runs(
                 found.climb_m,
                 found.time_s,
                 ResultKind.LONG_RUN,
-                recording.name or name,
+                name,
                 found.flat_m,
             )
         )

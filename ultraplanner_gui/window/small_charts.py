@@ -17,7 +17,7 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Space, Stroke
 
 _HEAD_PX, _FOOT_PX, _LEFT_PX = 22.0, 18.0, 46.0
-_DOT_PX = 1.3
+_DOT_PX = 1.8
 
 
 @dataclass(frozen=True, slots=True)
