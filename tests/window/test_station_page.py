@@ -15,8 +15,11 @@ from ultraplanner_gui.edits.course import ChangeStation
 from ultraplanner_gui.edits.stations import SetStop
 from ultraplanner_gui.engine.station_figures import station_figures
 from ultraplanner_gui.raceday.head_hand import START
+from ultraplanner_gui.raceday.pleat import Pleat
+from ultraplanner_gui.widgets.help_topic import topic_of
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Title
 from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.wording.help.topics import TOPICS
 
 TODAY = date(2026, 11, 25)
 LEFT = Qt.MouseButton.LeftButton
@@ -219,3 +222,22 @@ def test_header_says_what_the_least_in_hand_was_while_something_is_held(window):
     window.document.drop_trial()
 
     assert caption.text() == plain
+
+
+def test_whatever_can_be_grasped_on_race_day_is_explained(window):
+    day, head = window.workplace.raceday, window.workplace.raceday.head
+    day.folds.choose((stations(window)[1].key,))
+    QApplication.processEvents()
+    body = head.body()
+    spot = head.stop_spots(body)[3]
+    fold = next(s.box for s in head.leg_spots(body) if s.box is not None).center()
+    _, name = name_of(window, stations(window)[4].key)
+    _, start = name_of(window, START)
+    places = [fold.toPoint(), QPoint(round(spot.right), round(head.bar_top) + 6), name, start]
+
+    topics = [head.topic_at(at) for at in places]
+
+    assert topics == ["folded leg", "planned stop", "aid station", "moving the start"]
+    pleats = [topic_of(p) for p in day.findChildren(Pleat)]
+    assert pleats == ["folded leg"]
+    assert set(topics) <= set(TOPICS)

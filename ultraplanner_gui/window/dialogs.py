@@ -203,6 +203,8 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
         (tr("Pick up, put down"), tr("Enter")),
         (tr("Move what is picked up"), tr("arrow keys")),
         (tr("Put it back"), tr("Esc")),
+        (tr("While dragging on race day: snap to nothing"), "Alt"),
+        (tr("Over race day: fold the leg ahead of a station, or behind"), "F, Shift+F"),
         (tr("Move a lane up or down"), "Ctrl+Shift+Up, Ctrl+Shift+Down"),
         (tr("Make a lane higher or lower"), "Alt+Down, Alt+Up"),
         (tr("In other lanes: move the line with the figures"), tr("left and right, Shift: ten")),

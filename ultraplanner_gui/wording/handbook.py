@@ -132,6 +132,12 @@ STEPS: tuple[Step, ...] = (
             ),
             QT_TRANSLATE_NOOP(
                 "Handbook",
+                "Stations move by their names, stops by the end of their bars, the start by its "
+                "name or by the light. All snap to climbs and round figures; hold Alt and nothing "
+                "does. Two tips under the names fold a leg away.",
+            ),
+            QT_TRANSLATE_NOOP(
+                "Handbook",
                 "Time in hand tells how much later you could be and still make every cutoff; the "
                 "walk-in limit, from where walking the rest would do, if you are well. Type the "
                 "cutoffs and stops under Tables, Aid stations.",
