@@ -426,3 +426,21 @@ def test_a_click_that_slips_a_little_snaps_nothing_away(stage):
         stage.release(lane, at + QPoint(3, 0))
 
     assert stage.undo.count() == 0
+
+
+def test_undo_in_the_middle_of_a_drag_empties_the_hand(stage):
+    lane = head(stage)
+    stage.selection.choose("station", "ridge")
+    stage.keys(lane, Key.Key_Return, Key.Key_Right, Key.Key_Return)
+    start = name_of(stage, "barn")
+    stage.drag(lane, start, start + QPoint(60, 0))
+
+    stage.undo.undo()
+    stage.move(lane, start + QPoint(80, 0))
+    stage.release(lane, start + QPoint(80, 0))
+
+    assert stage.undo.count() == 1
+    assert kept_station(stage, "barn").at_m == 30_000.0
+    assert kept_station(stage, "ridge").at_m == 45_000.0
+    assert not stage.storey.snap.is_on
+    assert stage.document.shown is stage.document.before

@@ -158,11 +158,12 @@ class FuelLane(RaceLane):
         self.setCursor(Qt.CursorShape.SizeHorCursor if over else Qt.CursorShape.ArrowCursor)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        is_left = event.button() is Qt.MouseButton.LeftButton
-        if is_left and self._carry.is_on and self._by_mouse:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
+        if self._carry.is_on and self._by_mouse:
             self._by_mouse = False
             self._carry.put_down()
-            self.snap.let_go()
+        self.snap.let_go()
 
     def add_deeds(self, menu: QMenu, at: QPointF | None) -> None:
         if self.shown.target is None:

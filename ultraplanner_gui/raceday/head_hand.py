@@ -102,7 +102,7 @@ class HeadHand(QObject):
 
     def release(self) -> None:
         """Put down what the mouse holds."""
-        if self._carry.is_on and self._by_mouse:
+        if self._by_mouse:
             self._by_mouse = False
             self._put_down()
 

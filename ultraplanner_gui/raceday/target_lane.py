@@ -128,10 +128,12 @@ class TargetLane(RaceLane):
         self.setCursor(shapes.get(grip, Qt.CursorShape.ArrowCursor))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
-        if event.button() is Qt.MouseButton.LeftButton and self._carry.is_on and self._grip:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
+        if self._carry.is_on and self._grip:
             self._grip = ""
             self._carry.put_down()
-            self.snap.let_go()
+        self.snap.let_go()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         section = self._section_at(event.position().x())
