@@ -81,6 +81,8 @@ def _step(name: str, work: Callable[[], str]) -> bool:
 def _has_resources() -> str:
     from zoneinfo import ZoneInfo
 
+    from PySide6.QtCore import QLibraryInfo
+
     from ultraplanner_gui.desk import resources
     from ultraplanner_gui.desk.language import LANGUAGES
     from ultraplanner_gui.wording.locales import FALLBACK, known_locale
@@ -88,6 +90,10 @@ def _has_resources() -> str:
     files = [*FACTS, *(f"translations/ultraplanner_{language}.qm" for language in LANGUAGES)]
     for name in files:
         resources.path(name)
+    qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+    lacking = [one for one in LANGUAGES if not (qt / f"qtbase_{one}.qm").exists()]
+    if lacking:
+        raise FileNotFoundError(f"Qt has no words in {', '.join(lacking)}")
     named = [ZoneInfo("Europe/London").key, str(known_locale("de_DE")), str(known_locale(FALLBACK))]
     return f"{len(files)} files, {', '.join(named)}"
 
