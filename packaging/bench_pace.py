@@ -6,8 +6,9 @@ Run it with the interpreter of the program:
 
 FOLDER holds `recordings/*.gpx.gz` and `splits/` (default: `shared/data` beside the checkout).
 The model gets the profile, the finish time and the start, nothing else of the run. Below the
-scores stand the choice of the fade on all runners but one, the targets of two devices on one
-run, and how many real arrivals the windows hold that are drawn from the first check alone.
+scores stand the choice of the fade on all runners but one, how many real arrivals the windows
+hold that are drawn from the first check alone, every recording left out and met by a fit on the
+others, every pair, and how far two devices on one run lie apart.
 """
 
 from __future__ import annotations
@@ -28,6 +29,9 @@ from pathlib import Path
 import numpy as np
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
+sys.path.insert(0, str(Path(__file__).resolve().parent))
+
+from bench_held_out import devices_agree, each_left_out, each_pair
 
 from ultraplanner_gui.engine.compare import split
 from ultraplanner_gui.engine.odds import Passed, Scatter, odds
@@ -133,6 +137,12 @@ def pooled(scores: list[Score]) -> Score:
 
 def recorded_runs(folder: Path) -> Iterator[Run]:
     """Yield every run in *folder*, two halves of one race as one."""
+    for name, recording in recordings_in(folder).items():
+        yield _run(name, recording)
+
+
+def recordings_in(folder: Path) -> dict[str, Recording]:
+    """Return every recording in *folder* by its name, two halves of one race as one."""
     with tempfile.TemporaryDirectory() as unpacked:
         recordings = {}
         for packed in sorted(folder.glob("*.gpx.gz")):
@@ -148,8 +158,18 @@ def recorded_runs(folder: Path) -> Iterator[Run]:
         names = [next((n for n in recordings if n.startswith(h)), "") for h in (first, second)]
         if all(names):
             recordings[names[0]] = _joined(recordings[names[0]], recordings.pop(names[1]))
-    for name, recording in recordings.items():
-        yield _run(name, recording)
+    return recordings
+
+
+def same_run(one: str, other: str) -> bool:
+    """Whether two recordings are of one run, by how their names begin."""
+    pairs = (*TWO_DEVICES.items(), *((b, a) for a, b in TWO_DEVICES.items()))
+    return any(one.startswith(a) and other.startswith(b) for a, b in pairs)
+
+
+def same_runner(one: str, other: str) -> bool:
+    """Whether two recordings are known to be of one runner."""
+    return any(one.startswith(s) and other.startswith(s) for s in ONE_RUNNER.values())
 
 
 def race_runs(
@@ -254,23 +274,6 @@ def _loss(tried: Score) -> float:
     return float(tried.cumulative.mean() / 1.3 + tried.section.mean() / 8.0)
 
 
-def devices(runs: list[Run]) -> Iterator[str]:
-    """Yield how far the targets lie apart that two devices on one run give."""
-    for first, second in TWO_DEVICES.items():
-        pair = [next((r for r in runs if r.name.startswith(n)), None) for n in (first, second)]
-        if pair[0] is None or pair[1] is None:
-            continue
-        finish_s = pair[0].finish_s
-        targets = [
-            pace_for_finish(r.profile, finish_s, shape="target", start=pair[0].start).arrivals_s(
-                (np.linspace(0.1, 1.0, 10) * r.profile.length_m).tolist()
-            )
-            for r in (pair[0], pair[1])
-        ]
-        apart = np.abs(np.subtract(*targets)).max() / finish_s * 100.0
-        yield f"two devices on one run: targets at most {apart:.2f} % of the finish time apart"
-
-
 def main(arguments: list[str] | None = None) -> int:
     """Print the scores of every model on the recordings and on the race."""
     parser = argparse.ArgumentParser(description=__doc__.partition("\n")[0])
@@ -282,11 +285,30 @@ def main(arguments: list[str] | None = None) -> int:
     if not (chosen.folder / "recordings").is_dir():
         print(f"There are no recordings in {chosen.folder}.", file=sys.stderr)
         return 2
-    runs = list(recorded_runs(chosen.folder / "recordings"))
+    recordings = recordings_in(chosen.folder / "recordings")
+    runs = [_run(name, recording) for name, recording in recordings.items()]
     race = list(race_runs(chosen.folder / "splits", chosen.race_start, tuple(chosen.race_place)))
     for line in report(runs, race, chosen.race_limit * 3600.0):
         print(line)
+    for line in held_out(recordings):
+        print(line, flush=True)
     return 0
+
+
+def held_out(recordings: dict[str, Recording]) -> Iterator[str]:
+    """Yield how fits and predictions hold on recordings left out, and how two devices agree."""
+    yield "\nFitted and predicted on recordings left out"
+    yield from each_left_out(recordings, same_run)
+    yield ""
+    yield from each_pair(recordings, same_run, same_runner)
+    yield ""
+    for first, second in TWO_DEVICES.items():
+        pair = [
+            next((r for n, r in recordings.items() if n.startswith(w)), None)
+            for w in (first, second)
+        ]
+        if pair[0] is not None and pair[1] is not None:
+            yield from devices_agree(pair[0], pair[1])
 
 
 def report(runs: list[Run], race: list[Run], limit_s: float) -> Iterator[str]:
@@ -300,8 +322,6 @@ def report(runs: list[Run], race: list[Run], limit_s: float) -> Iterator[str]:
             yield f"{title + ': ' + name:46.46s} {total}"
     yield "\nFade chosen on all runners but one"
     yield from left_out(runs, race[::7])
-    yield ""
-    yield from devices(runs)
     yield ""
     yield from windows(race, limit_s)
 

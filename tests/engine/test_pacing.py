@@ -330,13 +330,6 @@ def test_forecast_meets_recorded_runs(bench):
     assert np.median(ours.cumulative) < 0.6 * np.median(rule.cumulative)
 
 
-@needs_data
-def test_two_devices_on_one_run_give_targets_within_a_hundredth(bench):
-    lines = list(bench.devices(list(bench.recorded_runs(DATA / "recordings"))))
-    assert lines
-    assert all(float(line.split(" % ")[0].split()[-1]) < 1.0 for line in lines)
-
-
 @given(st.floats(1.0, 7200.0))
 def test_a_stop_asks_for_a_faster_runner(hilly, stop_s):
     plain = pace_for_finish(hilly, 20 * HOUR_S)
