@@ -123,7 +123,8 @@ def check_bundle(folder: Path) -> int:
         for path in (place, *place.rglob("*")):
             if not path.is_symlink():
                 path.chmod(path.stat().st_mode & ~(stat.S_IWUSR | stat.S_IWGRP | stat.S_IWOTH))
-        program = place / ("ultraplanner.exe" if sys.platform == "win32" else "ultraplanner")
+        name = "ultraplanner-console.exe" if sys.platform == "win32" else "ultraplanner"
+        program = place / name
         try:
             return _tried_offscreen(program, temporary) or _tried_on_screen(program, temporary)
         finally:
@@ -190,7 +191,7 @@ def make_wheel() -> Path:
     with tempfile.TemporaryDirectory() as folder:
         source = Path(folder) / "source"
         for name in ("ultraplanner_gui", "resources"):
-            ignore = shutil.ignore_patterns("__pycache__", "*.lst")
+            ignore = shutil.ignore_patterns("__pycache__", "*.ts")
             shutil.copytree(ROOT / name, source / name, ignore=ignore)
         for name in ("pyproject.toml", "README.md", "LICENSE"):
             shutil.copy2(ROOT / name, source)
