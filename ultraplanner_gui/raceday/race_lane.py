@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 
 import numpy as np
 import numpy.typing as npt
@@ -68,6 +68,8 @@ class RaceLane(Lane):
         self.document, self.selection, self.axis, self.words = document, selection, axis, words
         #: What things in the hand snap to; one for all lanes of a storey.
         self.snap = snap if snap is not None else Snap(document, axis, words, self)
+        # The picture covers all of it: Qt need not paint what lies behind first.
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         axis.changed.connect(self.update)
         selection.changed.connect(self.update)
 
@@ -191,25 +193,22 @@ class RaceLane(Lane):
         course = self.shown.project.course
         if course is None or self.shown.profile is None:
             return
+        places_m = tuple(station.at_m for station in course.stations)
         painter.setPen(QPen(theme().colours["strong_line"], Stroke.HAIR, Qt.PenStyle.DashLine))
-        xs = [round(self.x_of(station.at_m, body)) for station in course.stations]
-        foot = float(self.height())
-        painter.drawLines([QLineF(x, 0.0, x, foot) for x in xs if body.left() <= x <= body.right()])
+        self._paint_lines(painter, body, self.axis.xs_of(places_m, body.width()))
         was = self.document.before.project.course
-        if was is not None and was.stations is not course.stations:
-            same = set(map(id, course.stations))
-            self._paint_lines_before(painter, body, [s for s in was.stations if id(s) not in same])
-
-    def _paint_lines_before(
-        self, painter: QPainter, body: QRectF, changed: Sequence[AidStation]
-    ) -> None:
-        """Draw where stations in the hand are as the plan is kept."""
+        if was is None or was.stations is course.stations:
+            return
+        # Where stations in the hand are as the plan is kept.
+        left_m = {station.at_m for station in was.stations}.difference(places_m)
         painter.setPen(QPen(theme().colours["ink"], Stroke.HAIR, Qt.PenStyle.DotLine))
-        now = {s.key: s.at_m for s in self.stations}
-        for station in changed:
-            x = round(self.x_of(station.at_m, body))
-            if now.get(station.key) != station.at_m and body.left() <= x <= body.right():
-                painter.drawLine(QLineF(x, 0.0, x, float(self.height())))
+        xs = [self.axis.x_of_distance(at_m, body.width()) for at_m in left_m]
+        self._paint_lines(painter, body, xs)
+
+    def _paint_lines(self, painter: QPainter, body: QRectF, xs: list[float]) -> None:
+        left, right, foot = body.left(), body.right(), float(self.height())
+        whole = [round(left + x) for x in xs]
+        painter.drawLines([QLineF(x, 0.0, x, foot) for x in whole if left <= x <= right])
 
     @property
     def stations(self) -> tuple[AidStation, ...]:

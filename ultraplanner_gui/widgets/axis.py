@@ -66,6 +66,8 @@ class RaceAxis(QObject):
         self._knots_of: PacePlan | None = None
         self._knots_there = (np.zeros(0), np.zeros(0))
         self._lay_of: tuple[object, ...] = ()
+        self._xs_of: tuple[object, ...] = ()
+        self._xs_there: list[float] = []
         self._lay_there = _Lay([0.0, 1.0], [0.0, 1.0])
 
     def show(self, outlook: Outlook, folds: tuple[tuple[float, float], ...] | None = None) -> None:
@@ -140,6 +142,15 @@ class RaceAxis(QObject):
             places_m, times_s = self._knots(target)
             values = np.interp(at_m, places_m, times_s)
         return self._xs(values, width)
+
+    def xs_of(self, places_m: tuple[float, ...], width: float) -> list[float]:
+        """Return x of many places, reckoned once for all lanes that ask for the same."""
+        target = self._target if self.measure == "clock" else None
+        of = (self.low, self.high, width, self.folds, target, theme().scale, places_m)
+        if of != self._xs_of:
+            self._xs_of = of
+            self._xs_there = [self.x_of_distance(at_m, width) for at_m in places_m]
+        return self._xs_there
 
     def share_of_race(self, at_m: float, width: float = 1.0) -> float:
         """Return which share of a body of *width* lies before a place, the whole race in view."""

@@ -21,6 +21,8 @@ UNIT_PT = Pt.SMALL
 LABEL_PT = Pt.LABEL
 
 Align = Qt.AlignmentFlag
+#: Joined once: flags are joined in Python, and a frame has a hundred texts.
+ONE_LINE = int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip)
 
 
 def draw_text(
@@ -34,9 +36,7 @@ def draw_text(
     """Draw one line of text in *rect*, unclipped; the caller has measured it."""
     painter.setFont(font)
     painter.setPen(colour)
-    painter.drawText(
-        rect, int(align) | int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip), text
-    )
+    painter.drawText(rect, int(align) | ONE_LINE, text)
 
 
 def draw_level(
