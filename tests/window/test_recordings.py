@@ -9,7 +9,9 @@ from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.edits.block import MarkDone
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.fuel import Portion
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import MOST_RECORDINGS
 from ultraplanner_gui.plan.review import PinnedTo
@@ -103,6 +105,8 @@ def test_what_is_there_already_is_not_kept_twice(window, qtbot, tmp_path):
 
 def test_a_session_is_marked_only_when_the_user_says_so(window, qtbot, tmp_path):
     kept(window, qtbot, a_run(window, tmp_path))
+    eaten = replace(session_of(window).done, foods=(Portion("gel", 2.0),))
+    window.document.perform(MarkDone(session_of(window).key, eaten))
     before = session_of(window)
     window.deeds.mark_from_recording()
     from ultraplanner_gui.buildup.done_form import DoneForm
@@ -115,6 +119,9 @@ def test_a_session_is_marked_only_when_the_user_says_so(window, qtbot, tmp_path)
         window.document.project.recordings[0].distance_m, abs=60
     )
     assert (done.effort, done.gut) == (before.done.effort, before.done.gut)
+    assert done.foods == before.done.foods
+    window.document.undo_stack.undo()
+    assert session_of(window) == before
 
 
 def test_another_match_is_chosen_in_the_table(window, qtbot, tmp_path):

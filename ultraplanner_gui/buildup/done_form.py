@@ -63,12 +63,28 @@ class DoneForm(QDialog):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
         whole.setSpacing(Space.APART)
-        for widget in (planned, self.box, self.refusal, buttons):
+        for widget in (planned, *self._to_say(recorded), self.box, self.refusal, buttons):
             whole.addWidget(widget)
         self.setMinimumWidth(round(theme().px(WIDTH_PX)))
         first_field = self.box.distance if session.kind.is_run else self.box.time
+        first_field = first_field if recorded is None else self.box.effort
         first_field.setFocus()
         first_field.selectAll()
+
+    def _to_say(self, recorded: Done | None) -> tuple[QLabel, ...]:
+        """Return what a recording does not tell, as a sentence."""
+        if recorded is None:
+            return ()
+        asked = QLabel(
+            self.tr(
+                "Distance, time moving, climb and drop are from the recording. Say how hard it "
+                "was, what you ate and how your gut took it."
+            ),
+            self,
+        )
+        asked.setWordWrap(True)
+        dress(asked, Pt.TEXT, theme().colours.ink)
+        return (asked,)
 
     @Slot()
     def _on_kept(self) -> None:

@@ -206,13 +206,15 @@ class DoneBox(FigureBox):
             return None
         gut = self.gut.currentData()
         carb_g = float(self.carbs.value())
-        shown = self._of.carb_g if isinstance(self._of, Done) else 0.0
+        before = self._of if isinstance(self._of, Done) else Done(0.0, 0.0)
+        shown = before.carb_g
         return Done(
             *self.figures(),
             effort=self.effort.value(),
             carb_g=shown if carb_g == round(shown) else carb_g,
             gut=None if gut is None else Gut(gut),
             note=self.note.text(),
+            foods=before.foods,
         )
 
     def _add_rows(self) -> None:
