@@ -67,9 +67,9 @@ class DoneForm(QDialog):
             whole.addWidget(widget)
         self.setMinimumWidth(round(theme().px(WIDTH_PX)))
         first_field = self.box.distance if session.kind.is_run else self.box.time
-        first_field = first_field if recorded is None else self.box.effort
-        first_field.setFocus()
-        first_field.selectAll()
+        open_field = first_field if recorded is None else self.box.effort
+        open_field.setFocus()
+        open_field.selectAll()
 
     def _to_say(self, recorded: Done | None) -> tuple[QLabel, ...]:
         """Return what a recording does not tell, as a sentence."""
