@@ -14,6 +14,7 @@ from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import AddStation
+from ultraplanner_gui.edits.stations import MoveStation
 from ultraplanner_gui.engine.first_plan import new_block
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.plan.block import Block, Kind
@@ -132,6 +133,26 @@ def test_the_plan_view_beside_the_lanes(window, watch, plan, size):
         assert ("N" in watch.texts) == raceday.plan.isVisible()
     assert percent == 200
     assert raceday.plan.isVisible() == (size[0] > 1440)
+    assert faults == {}
+
+
+@pytest.mark.parametrize("plan", ["demo", "25 stations"])
+@pytest.mark.parametrize("size", SIZES[::2], ids=str)
+def test_folded_legs_and_a_station_in_the_hand(window, watch, plan, size):
+    _show(window, PLANS[plan](), size)
+    raceday, document = window.workplace.raceday, window.document
+    window.workplace.open_storey("raceday")
+    stations = document.project.course.stations
+    raceday.folds.choose({stations[1].key, stations[4].key, ""})
+    raceday.head.hand.choose(stations[3].key)
+    faults = {}
+    for look, percent, measure in LOOKS:
+        theme().choose(look, percent)
+        raceday.choose_measure(measure)
+        document.try_edit(MoveStation(stations[3].key, stations[3].at_m + 400.0))
+        if found := _painted_anew(watch):
+            faults[look, percent, measure] = found
+        document.drop_trial()
     assert faults == {}
 
 

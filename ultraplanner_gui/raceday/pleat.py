@@ -85,9 +85,12 @@ class Pleat(QWidget):
             (self._figures, look.font(UNIT_PT), small, soft),
         )
         if across < bold.height() + small.height():
-            text = bold.elidedText(self.text, Qt.TextElideMode.ElideMiddle, length - 6.0)
-            if across >= 0.8 * bold.height():
-                draw_text(painter, QRectF(0, 0, length, across), text, ink, lines[0][1], CENTRE)
+            is_large = across >= bold.height()
+            metrics = bold if is_large else small
+            if across >= metrics.height():
+                font = look.font(LABEL_PT, bold=True) if is_large else look.font(UNIT_PT)
+                text = metrics.elidedText(self.text, Qt.TextElideMode.ElideMiddle, length - 6.0)
+                draw_text(painter, QRectF(0, 0, length, across), text, ink, font, CENTRE)
             return
         top = (across - bold.height() - small.height()) / 2.0
         for text, font, metrics, colour in lines:
