@@ -73,8 +73,9 @@ SHAPE: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "What your own recordings say of how you fade, climb and descend, beside the defaults. "
-            "The plan changes only if you use the figures. Each run is also forecast from the "
-            "others alone: where the defaults do better then, keep them.",
+            "Tick those kept with the plan or add files. The plan changes only if you use the "
+            "figures; target, windows and predicted finish then do. Each run is also forecast "
+            "from the others alone: where the defaults do better then, keep them.",
         ),
         QT_TRANSLATE_NOOP(
             "Help",
