@@ -194,6 +194,13 @@ def test_a_dropped_folder_is_kept(window, qtbot, tmp_path):
     qtbot.waitUntil(lambda: bool(window.document.project.recordings), timeout=20_000)
 
 
+def test_what_a_project_cannot_hold_is_not_said_to_be_added(window, qtbot, tmp_path, monkeypatch):
+    monkeypatch.setattr("ultraplanner_gui.edits.recordings.MOST_BYTES_IN_ALL", 10)
+    window.deeds.keep_recordings((a_run(window, tmp_path),))
+    qtbot.waitUntil(lambda: "200 MB" in window._message.text(), timeout=20_000)
+    assert window.document.project.recordings == ()
+
+
 def test_reading_is_cancelled_and_leaves_the_plan(window, qtbot, tmp_path):
     before = window.document.project
     window.deeds.keep_recordings((a_run(window, tmp_path),))

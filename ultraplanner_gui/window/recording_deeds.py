@@ -146,8 +146,8 @@ class RecordingDeeds(JobDeeds):
             known += len(added) - len(fresh)
             bare = [replace(r, session="", is_race=False) for r in fresh]
             added = all_matched(bare, document.project)
-        if added:
-            document.perform(AddRecordings(added))
+        if added and not document.perform(AddRecordings(added)):
+            return
         self._window.go("tables")
         if self._window.workplace is not None:
             self._window.workplace.tables.show_table("Recordings")

@@ -16,7 +16,8 @@ from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Space, Stroke
 
-_HEAD_PX, _FOOT_PX, _LEFT_PX = 22.0, 18.0, 46.0
+_HEAD_PX, _FOOT_PX, _LEFT_PX = 28.0, 18.0, 46.0
+_UNDER_HEAD_PX = 6.0
 _DOT_PX = 1.8
 
 
@@ -69,7 +70,7 @@ class SmallChart(QWidget):
         painter.fillRect(self.rect(), c["panel"])
         head, foot, left = (look.px(size) for size in (_HEAD_PX, _FOOT_PX, _LEFT_PX))
         body = QRectF(left, head, self.width() - left - Space.APART, self.height() - head - foot)
-        room = QRectF(Space.NEAR, 0.0, self.width() - Space.WIDE, head)
+        room = QRectF(Space.NEAR, 0.0, self.width() - Space.WIDE, head - look.px(_UNDER_HEAD_PX))
         draw_text(painter, room, self.title, c["ink"], look.font(Pt.TEXT, bold=True))
         self._paint_scales(painter, body)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
