@@ -136,11 +136,16 @@ def _builds(window: MainWindow) -> str:
 
 def _hands_over(window: MainWindow, folder: Path) -> str:
     from ultraplanner_gui.desk.jobs import Token
-    from ultraplanner_gui.window.export_deeds import calendar_job, gpx_job, tables_job
+    from ultraplanner_gui.window.export_deeds import calendar_job, gpx_job, tables_job, xlsx_job
 
     document, words = window.document, window.settings.words()
     assert document is not None
-    jobs = {"race.gpx": gpx_job, "sessions.ics": calendar_job, "tables.zip": tables_job}
+    jobs = {
+        "race.gpx": gpx_job,
+        "sessions.ics": calendar_job,
+        "tables.zip": tables_job,
+        "tables.xlsx": xlsx_job,
+    }
     for name, job in jobs.items():
         path = job(Token(lambda share: None), document.outlook, words, folder / name)
         if not path.stat().st_size:
