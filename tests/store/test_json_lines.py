@@ -179,6 +179,14 @@ def test_any_garbled_lines_are_refused_or_read(tmp_path, told, data):
         read(path)
 
 
+def test_more_states_than_a_file_holds_are_refused(tmp_path, told):
+    state = json.loads(told[-1])
+    more = [json.dumps({**state, "state": number}).encode() for number in range(1, 200)]
+    lines = [*(line for line in told if b'"state"' not in line[:10]), *more, told[-1]]
+    with pytest.raises(StoreError, match=r"^Line \d+ of"):
+        restore(lines, "x.jsonl", tmp_path / "x.ultraplan")
+
+
 def test_nesting_without_end_is_refused(tmp_path, told):
     with pytest.raises(StoreError, match="Line 2"):
         restore([told[0], b"[" * 200_000], "x.jsonl", tmp_path / "x.ultraplan")

@@ -20,7 +20,7 @@ import numpy as np
 from ultraplanner_gui.plan.course import FloatArray, Line
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
-from ultraplanner_gui.store.database import MOST_STATES, VERSION, Database, check_header
+from ultraplanner_gui.store.database import VERSION, Database, check_header
 from ultraplanner_gui.store.line_body import MOST_POINTS, pack_line, unpack_line
 from ultraplanner_gui.store.migrations import (
     MIGRATIONS,
@@ -36,12 +36,19 @@ from ultraplanner_gui.store.migrations import (
 )
 from ultraplanner_gui.store.parts import LINE, MOST_BODIES, TRACKS, Manifest, digest_of
 from ultraplanner_gui.store.placing import part_beside, put_in_place
-from ultraplanner_gui.store.project_file import BETWEEN_LOOKS_S, LOOKS, ProjectFile
+from ultraplanner_gui.store.project_file import (
+    BETWEEN_LOOKS_S,
+    LOOKS,
+    MOST_NAMED,
+    OPENINGS_HELD,
+    ProjectFile,
+)
 from ultraplanner_gui.store.troubles import Damaged, Elsewhere, cannot_write, damaged, is_unreadable
 
 KIND = "ultraplanner"
 LONGEST_LINE_BYTES = 96 * 1024 * 1024
-MOST_LINES = MOST_STATES * 100
+MOST_TOLD = OPENINGS_HELD + MOST_NAMED + 1  # as many states as a file comes to hold
+MOST_LINES = 100_000
 MOST_BYTES = 1024 * 1024 * 1024
 COLUMNS = ("latitude_deg", "longitude_deg", "elevation_m")
 
@@ -144,7 +151,7 @@ class _Found:
 
     def _take_state(self, coded: dict[str, Json]) -> None:
         number, parts = _number(coded.pop("state")), coded.pop("parts")
-        if number in self.told or len(self.told) >= MOST_STATES or not isinstance(parts, dict):
+        if number in self.told or len(self.told) >= MOST_TOLD or not isinstance(parts, dict):
             raise ValueError
         state = decode(State, to_bytes({**coded, "root": ""}), "history")
         self.told[number] = (state, {name: self._known(name, row) for name, row in parts.items()})
