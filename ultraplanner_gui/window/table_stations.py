@@ -14,7 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation, Offer, StopKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.widgets.table_column import Column, say
+from ultraplanner_gui.widgets.table_column import NO, YES, Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
 from ultraplanner_gui.window.table_spec import CellOf, TableSpec, distance_unit, one_line, unit
@@ -195,6 +195,7 @@ COLUMNS: tuple[Column[StationRow], ...] = (
         QT_TRANSLATE_NOOP("Tables", "Pacer"),
         text=lambda row, words: "",
         is_checked=lambda row: row.station.pacer_from,
+        copied=lambda row: "" if row.is_finish else say(YES if row.station.pacer_from else NO),
         parse=_read_pacer,
         can_edit=_is_station,
         help_text=QT_TRANSLATE_NOOP("Tables", "Whether a pacer may come along from here."),
