@@ -112,6 +112,8 @@ def _run_window(file: Path | None, demo: bool) -> int:
     window = MainWindow(settings)
     crash.install(window.say)
     window.show()
+    if file is None and not demo:
+        QTimer.singleShot(0, window.deeds.go_on)
     if demo:
         QTimer.singleShot(0, window.deeds.demo)
     elif file is not None:

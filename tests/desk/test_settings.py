@@ -25,6 +25,7 @@ OTHER = {
     "recent_names": ("/one only.ultraplan",),
     "window_geometry": b"\x00\x01\xff",
     "window_state": b"x",
+    "sitting": ("a.ultraplan", "sheet", "", ""),
     "storey_split": b"y",
     "buildup_lanes": ("-climb", "distance:80"),
     "raceday_lanes": ("in hand:60",),

@@ -16,6 +16,7 @@ LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
 
 CONTEXTS = (
     "Plan",
+    "Handbook",
     "Edit",
     "Course",
     "Profile",

@@ -6,11 +6,13 @@ from collections.abc import Callable
 
 from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.edits.block_moves import ShiftWithRace, TakeRepair
+from ultraplanner_gui.edits.compound import ImportSessions
 from ultraplanner_gui.edits.course import ReplaceCourse
 from ultraplanner_gui.edits.edit import Edit
+from ultraplanner_gui.edits.template import ApplyTemplate
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 
-LARGE = (ReplaceBlock, ReplaceCourse, ShiftWithRace, TakeRepair)
+LARGE = (ReplaceBlock, ReplaceCourse, ShiftWithRace, TakeRepair, ApplyTemplate, ImportSessions)
 _BEFORE = "Before: "
 _NAME = QT_TRANSLATE_NOOP("Edit", "Before: {0}")
 

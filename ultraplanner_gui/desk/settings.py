@@ -166,6 +166,9 @@ class Settings:
     last_folder = Setting("last_folder", "", "The folder a file was last taken from")
     recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
     window_geometry = Setting("window/geometry", b"", "Where the window stood")
+    sitting = Setting[tuple[str, ...]](
+        "window/sitting", (), "What is open, so that the next start goes on there after a fault"
+    )
     window_state = Setting("window/state", b"", "How its bars lay")
     buildup_lanes = Setting[tuple[str, ...]](
         "lanes/buildup", (), "Which lanes of the build-up are shown, in what order, how high"

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import shutil
+import tempfile
 import time
 from collections.abc import Mapping
 from contextlib import closing
@@ -14,7 +16,7 @@ from typing import NamedTuple, Self
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.store.database import MAJOR, VERSION, Database, check_header
+from ultraplanner_gui.store.database import VERSION, Database, check_header
 from ultraplanner_gui.store.migrations import (
     MIGRATIONS,
     NOW,
@@ -165,9 +167,11 @@ class ProjectFile:
         if version < VERSION:
             look.close()
             if _is_protected(path):
-                raise StoreError(
+                raise Elsewhere(
                     QT_TRANSLATE_NOOP(
-                        "Store", "{0} is of an older version. Copy it to a folder you may write to."
+                        "Store",
+                        "{0} is of an older version and may not be changed here. Look at it, or "
+                        "copy it to a folder you may write to.",
                     ),
                     path.name,
                 )
@@ -383,12 +387,21 @@ def _content(path: Path) -> bytes:
     if here is not None:
         return here.content()
     version = check_header(path)
-    if version // MAJOR != VERSION // MAJOR or version < VERSION:
+    if is_newer(version):
         raise is_elsewhere(path)
     try:
-        return path.read_bytes()
+        return _brought_up(path, version) if version < VERSION else path.read_bytes()
     except OSError as error:
         raise is_unreadable(path) from error
+
+
+def _brought_up(path: Path, version: int) -> bytes:
+    """Return what *path* of an older version is in this one; it stays as it is."""
+    with tempfile.TemporaryDirectory(prefix="ultraplanner-") as folder:
+        copy = Path(folder) / path.name
+        shutil.copyfile(path, copy)
+        ProjectFile.open(copy).close()
+        return copy.read_bytes()
 
 
 def _who_has(path: Path) -> StoreError | None:

@@ -34,7 +34,7 @@ class Damaged(StoreError):
 
 
 class Elsewhere(StoreError):
-    """A file is open in another window; one may look at it without changing it."""
+    """A file cannot be taken, as it is open in another window; one may look at it."""
 
 
 def damaged(place: str) -> StoreError:

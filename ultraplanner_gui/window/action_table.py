@@ -44,6 +44,7 @@ TABLE: tuple[ActionRow, ...] = (
     ),
     ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
     ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "&Save a copy…"), "Ctrl+Shift+S"),
+    ActionRow("mail_copy", "file", QT_TRANSLATE_NOOP("Actions", "Cop&y to send…")),
     ActionRow("name_state", "file", QT_TRANSLATE_NOOP("Actions", "&Name this state…")),
     ActionRow("history", "file", QT_TRANSLATE_NOOP("Actions", "Go back to an &earlier state…")),
     ActionRow(

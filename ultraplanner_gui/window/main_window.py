@@ -38,6 +38,7 @@ from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.deeds import Deeds
 from ultraplanner_gui.window.help_giver import HelpGiver
 from ultraplanner_gui.window.offer import OfferBar
+from ultraplanner_gui.window.sitting import Sitting
 from ultraplanner_gui.window.welcome import Welcome
 from ultraplanner_gui.window.workplace import PLACES, Workplace
 
@@ -57,6 +58,7 @@ class MainWindow(QMainWindow):
         self.jobs = JobBench(self)
         self.workplace: Workplace | None = None
         self.deeds = Deeds(self)
+        self.sitting = Sitting(self)
         self.setObjectName("main")
         self.setAcceptDrops(True)
         self.setMinimumSize(960, 600)
@@ -142,6 +144,7 @@ class MainWindow(QMainWindow):
             self.offer.withdraw()
             self._take_down()
             document.close()
+            self.sitting.ended()
             self._refresh_welcome()
 
     def reopen_views(self) -> None:
@@ -164,6 +167,7 @@ class MainWindow(QMainWindow):
             self.workplace.show_place(place)
         for name in PLACES:
             self.table.by_name[name].setChecked(name == place)
+        self.sitting.moved()
         self._enable()
 
     def explain(self, key: str, near: QWidget) -> None:
@@ -234,6 +238,8 @@ class MainWindow(QMainWindow):
         self._stack.addWidget(place)
         self._stack.setCurrentWidget(place)
         place.selection.changed.connect(self._enable)
+        place.selection.changed.connect(self.sitting.moved)
+        self.sitting.moved()
         document.changed.connect(self._on_document_changed)
         document.refused.connect(self.say)
         stack = document.undo_stack

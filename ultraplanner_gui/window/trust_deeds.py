@@ -7,7 +7,9 @@ from pathlib import Path
 
 from PySide6.QtCore import Slot
 
+from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.engine.mailing import LeftOut
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.store.troubles import Damaged, Elsewhere
@@ -76,6 +78,51 @@ class TrustDeeds(ViewDeeds):
             if names
             else self.tr("Everything kept last could be read. Only the history may have gaps."),
         )
+
+    @Slot()
+    def mail_copy(self) -> None:
+        document = self._window.document
+        if document is not None and document.path is not None:
+            from ultraplanner_gui.window.mailing_form import MailingForm
+
+            MailingForm(self._ask_where_to_mail, self._window).open()
+
+    def _ask_where_to_mail(self, left_out: LeftOut) -> None:
+        document = self._window.document
+        if document is not None and document.path is not None:
+            proposed = document.path.with_name(f"{document.path.stem} to send.ultraplan")
+            self._window.ask.where_to_keep(proposed, partial(self.write_mail_copy, left_out))
+
+    def write_mail_copy(self, left_out: LeftOut, path: Path) -> None:
+        """Write the plan without what is *left_out*, and without earlier states, to *path*."""
+        from ultraplanner_gui.engine.mailing import for_mailing
+
+        document = self._window.document
+        if document is None:
+            return
+        try:
+            ProjectFile.create(
+                path, for_mailing(document.project, left_out), overwrite=True
+            ).close()
+        except PlanError as error:
+            sentence = self._window.settings.words().say(error.message)
+            self._window.ask.tell(self.tr("The copy was not written"), sentence)
+            return
+        self._window.say(self.tr("Written: {0}").format(path.name))
+
+    def go_on(self) -> None:
+        """Go on where a program that ended by a fault was; say so, and where its report is."""
+        if self._window.sitting.go_on():
+            self._window.say(
+                self.tr(
+                    "Ultraplanner did not end by itself last time. This is the plan as it was "
+                    "kept. A report, if there is one, is in {0} and stays on this computer."
+                ).format(places.logs())
+            )
+
+    def show_file(self, file: ProjectFile) -> None:
+        """Show the project in *file*, which is open."""
+        self._show(file)
 
     def _show(self, file: ProjectFile) -> None:
         self._window.settings.remember_file(file.path)

@@ -29,7 +29,19 @@ TOPICS: tuple[Topic, ...] = (
             "is supported, and ends with all cautions. Search it by any word; write it as a PDF "
             "to print.",
         ),
-        see=("help", "settings", "red flags"),
+        see=("help", "settings", "red flags", "copy to send"),
         words=QT_TRANSLATE_NOOP("Help", "manual guide documentation pdf steps"),
+    ),
+    Topic(
+        "copy to send",
+        QT_TRANSLATE_NOOP("Help", "Copy to send"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A file of the plan as it stands, without earlier states, to give to a coach or crew. "
+            "Who you are, health, recordings and notes stay out unless you untick them. It may "
+            "still tell where and when you race.",
+        ),
+        see=("kept", "recordings", "handbook"),
+        words=QT_TRANSLATE_NOOP("Help", "mail send share privacy coach"),
     ),
 )
