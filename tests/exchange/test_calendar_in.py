@@ -67,9 +67,16 @@ def test_event_of_another_calendar_becomes_a_session_once(project, tmp_path):
     assert read_calendar(after, WORDS, path).changes == ()
 
 
-@pytest.mark.parametrize("line", ["SUMMARY:Dentist", "SUMMARY:Easy run\r\nRRULE:FREQ=WEEKLY"])
-def test_what_is_no_session_is_left_out_and_said(project, tmp_path, line):
-    plan = read_calendar(project, WORDS, calendar(tmp_path, "UID:2@x", "DTSTART:20270110", line))
+@pytest.mark.parametrize(
+    ("start", "rest"),
+    [
+        ("20270110", "SUMMARY:Dentist"),
+        ("20270110", "SUMMARY:Easy run\r\nRRULE:FREQ=WEEKLY"),
+        ("202NDAR", "SUMMARY:Easy run"),
+    ],
+)
+def test_what_is_no_session_is_left_out_and_said(project, tmp_path, start, rest):
+    plan = read_calendar(project, WORDS, calendar(tmp_path, "UID:2@x", f"DTSTART:{start}", rest))
     assert plan.changes == ()
     assert len(plan.left_out) == 1
 

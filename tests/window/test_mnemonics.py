@@ -2,7 +2,6 @@
 
 import re
 
-import pytest
 from PySide6.QtGui import QKeySequence
 
 from ultraplanner_gui.desk.settings import Settings
@@ -10,15 +9,10 @@ from ultraplanner_gui.window.action_table import TABLE
 from ultraplanner_gui.window.main_window import MainWindow
 
 
-@pytest.fixture
-def menus(qtbot, tmp_path):
+def test_no_letter_stands_twice_in_a_menu(qtbot, tmp_path):
     window = MainWindow(Settings(tmp_path / "settings.ini"))
     qtbot.addWidget(window)
-    return [window.menuBar().actions(), *(m.actions() for m in window._menus.values())]
-
-
-def test_no_letter_stands_twice_in_a_menu(menus):
-    for actions in menus:
+    for actions in (window.menuBar().actions(), *(m.actions() for m in window._menus.values())):
         texts = [action.text() for action in actions if not action.isSeparator()]
         letters = [re.search("&(.)", text)[1].casefold() for text in texts if "&" in text]
         assert len(letters) == len(set(letters)), texts

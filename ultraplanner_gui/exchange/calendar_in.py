@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -118,7 +118,7 @@ def _when(project: Project, event: Component) -> tuple[date, float | None]:
     """Return day and hour; an hour in UTC is turned to the clock of the race."""
     if "rrule" in event:
         raise PlanError(QT_TRANSLATE_NOOP("Export", "It repeats; enter its days one by one."))
-    start = getattr(event.get("dtstart"), "dt", None)
+    start = _value(event, "dtstart")
     if isinstance(start, datetime):
         if start.tzinfo is not None and start.tzname() == "UTC":
             start = start.astimezone(project.race.start.tzinfo)
@@ -129,14 +129,24 @@ def _when(project: Project, event: Component) -> tuple[date, float | None]:
 
 
 def _lasts_s(event: Component) -> float:
-    start, end = (getattr(event.get(name), "dt", None) for name in ("dtstart", "dtend"))
-    lasts = getattr(event.get("duration"), "dt", None)
-    if lasts is not None:
-        return float(lasts.total_seconds())
+    start, end = _value(event, "dtstart"), _value(event, "dtend")
+    lasts = _value(event, "duration")
+    if isinstance(lasts, timedelta):
+        return lasts.total_seconds()
     if not (isinstance(start, datetime) and isinstance(end, datetime)):
         return 0.0
     is_one_clock = (start.tzinfo is None) == (end.tzinfo is None)
-    return float((end - start).total_seconds()) if is_one_clock else 0.0
+    return (end - start).total_seconds() if is_one_clock else 0.0
+
+
+def _value(event: Component, name: str) -> object:
+    """Return what *event* says of *name* as Python's; None if nothing, or what cannot be read."""
+    from icalendar.error import BrokenCalendarProperty
+
+    try:
+        return getattr(event.get(name), "dt", None)
+    except BrokenCalendarProperty:
+        return None
 
 
 def _kind(event: Component, title: str) -> Kind:

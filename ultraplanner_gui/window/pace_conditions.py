@@ -326,7 +326,7 @@ class ConditionsForm(QDialog):
         self._show_known()
 
     def _listen(self) -> None:
-        again = self._pause.start
+        again = self._on_typed
         for spin in (self.coldest, self.warmest, self.humidity, self.night):
             spin.valueChanged.connect(again)
         self.valley.valueChanged.connect(again)
@@ -335,6 +335,11 @@ class ConditionsForm(QDialog):
         for tick in (self.known, *self.switches.values()):
             tick.toggled.connect(again)
         self.known.toggled.connect(self._show_known)
+
+    @Slot()
+    def _on_typed(self) -> None:
+        # not connected by itself: start() would take what a signal carries for milliseconds
+        self._pause.start()
 
     @Slot()
     def _show_known(self) -> None:
