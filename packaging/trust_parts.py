@@ -5,6 +5,7 @@ from __future__ import annotations
 import signal
 import sys
 import time
+import traceback
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -47,7 +48,9 @@ class Part:
         except Hung:
             self.faults.append(f"{what}: took longer than {self.limit_s:.0f} s")
         except Exception as error:  # any other error is what is looked for
-            self.faults.append(f"{what}: {type(error).__name__}: {error}"[:300])
+            last = traceback.extract_tb(error.__traceback__)[-1]
+            where = f"{Path(last.filename).name}:{last.lineno}"
+            self.faults.append(f"{what}: {type(error).__name__} at {where}: {error}"[:300])
         else:
             self.opened += 1
             if not is_right:
