@@ -31,6 +31,7 @@ from PySide6.QtWidgets import (
     QTimeEdit,
     QWidget,
 )
+from shiboken6 import isValid
 from trust_parts import Part
 from trust_soak import faults_of, resident_bytes
 
@@ -203,7 +204,8 @@ class _Hand:
         """Fill some fields with anything, then accept, cancel or close it."""
         fields = [w for w in dialog.findChildren(QWidget) if w.isVisible() and w.isEnabled()]
         for widget in self._luck.sample(fields, min(len(fields), 6)):
-            self._fill(widget)
+            if isValid(widget):  # what was filled before may have taken it away
+                self._fill(widget)
         roles = QDialogButtonBox.ButtonRole
         wish = self._luck.choice((roles.AcceptRole, roles.RejectRole))
         for box in dialog.findChildren(QDialogButtonBox):
