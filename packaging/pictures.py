@@ -46,7 +46,7 @@ HANDBOOK_FOLDER = ROOT / "resources" / "handbook"
 SMALL_SIZE = (1180, 720)
 MOST_BYTES = 250_000
 COLOURS, FLAT_COLOURS = 256, 64
-CARD_PX_PER_MM = 7.0
+CARD_PX_PER_MM = 6.0
 
 
 # ---------------------------------------------------------------- the pictures
