@@ -1,10 +1,12 @@
 """Measure speed and memory, each against a floor taken in the same run.
 
 python packaging/bench.py [WORD ...]     the rows whose group is named, all without a word
+python packaging/bench.py --keep [WORD ...]  the same, kept in packaging/bench.json
 python packaging/bench.py pace [FOLDER]  the pace model against recorded runs
 python packaging/bench.py block [COUNT]  random blocks and repairs against a referee
 
-Prints one table; without a word it writes build/bench.json as well. A row holds if its ratio to
+Prints one table and what got slower than the ratios kept in packaging/bench.json by more than
+20 %; without a word it writes build/bench.json as well. A row holds if its ratio to
 the floor, or its own figure, is within the goal. Exit code 0 whether goals are met or missed: this
 is a measurement.
 """
@@ -37,6 +39,7 @@ os.environ.setdefault("LC_ALL", "C.UTF-8")
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 sys.path.insert(0, str(ROOT))
 
+from bench_kept import compared, keep  # noqa: E402
 from bench_measure import Row, table  # noqa: E402
 
 
@@ -105,6 +108,7 @@ def main(words: Sequence[str]) -> int:
         import bench_block
 
         return bench_block.main(list(words[1:]))
+    is_kept, words = "--keep" in words, [word for word in words if word != "--keep"]
     unknown = set(words) - set(GROUPS) - set(APART)
     if unknown:
         known = ", ".join(GROUPS + APART)
@@ -124,6 +128,9 @@ def main(words: Sequence[str]) -> int:
     missed = [row.name for row in rows if not all(map(row.holds, row.goals))]
     print(f"\n{len(rows) - len(missed)} rows hold, {len(missed)} miss a goal; {seconds:.0f} s")
     print(f"Load of the machine {_load()}; others at work make p95 and max worse, ratios little.")
+    print(compared(rows))
+    if is_kept:
+        keep(rows)
     if NOT_THERE_YET:
         print(f"Not there to be measured yet: {', '.join(NOT_THERE_YET)}.")
     if words:
