@@ -3,6 +3,7 @@
 python packaging/bench.py [WORD ...]     the rows whose group is named, all without a word
 python packaging/bench.py --keep [WORD ...]  the same, kept in packaging/bench.json
 python packaging/bench.py pace [FOLDER]  the pace model against recorded runs
+python packaging/bench.py growth         how time grows with the work, at 1x, 4x and 16x
 python packaging/bench.py block [COUNT]  random blocks and repairs against a referee
 
 Prints one table and what got slower than the ratios kept in packaging/bench.json by more than
@@ -104,6 +105,10 @@ def main(words: Sequence[str]) -> int:
         import bench_pace
 
         return bench_pace.main(list(words[1:]))
+    if words and words[0] == "growth":
+        import bench_growth
+
+        return bench_growth.main()
     if words and words[0] == "block":
         import bench_block
 
@@ -112,7 +117,7 @@ def main(words: Sequence[str]) -> int:
     unknown = set(words) - set(GROUPS) - set(APART)
     if unknown:
         known = ", ".join(GROUPS + APART)
-        print(f"bench knows {known} pace and block, not {' '.join(sorted(unknown))}.")
+        print(f"bench knows {known} pace, growth and block, not {' '.join(sorted(unknown))}.")
         return 2
     BUILD.mkdir(exist_ok=True)
     begin = time.monotonic()

@@ -43,8 +43,8 @@ def large_project() -> Project:
         race=Race("Long way round", start, GOAL_S, 36 * 3600.0),
         course=course(POINTS + 1, STEP_M),
         runner=Runner(weekly_m=60_000.0, longest_m=25_000.0),
-        block=_block(),
-        fuel=_fuel(),
+        block=block(),
+        fuel=fuel(),
     )
 
 
@@ -52,7 +52,7 @@ def large_project() -> Project:
 def crowded_project() -> Project:
     """Return the same with 25 aid stations and 300 items, for drags through the window."""
     ground = course(POINTS + 1, STEP_M, CROWDED_STATIONS)
-    return replace(large_project(), course=ground, fuel=_fuel(CROWDED_ITEMS))
+    return replace(large_project(), course=ground, fuel=fuel(CROWDED_ITEMS))
 
 
 def course(points: int, step_m: float, count: int = STATIONS) -> Course:
@@ -79,15 +79,16 @@ def _ground(points: int, step_m: float) -> tuple[np.ndarray, np.ndarray]:
     return at_m / M_PER_DEGREE, np.round(up_m, 1)
 
 
-def _block() -> Block:
+def block(weeks: int = WEEKS, count: int = SESSIONS) -> Block:
+    """Return *count* sessions over *weeks* until the race, every fourth week easier."""
     last = RACE_DAY - timedelta(days=1)
-    first = RACE_DAY - timedelta(days=RACE_DAY.weekday(), weeks=WEEKS - 1)
+    first = RACE_DAY - timedelta(days=RACE_DAY.weekday(), weeks=weeks - 1)
     days = (last - first).days + 1
     sessions = [
-        _session(k, first + timedelta(days=k * days // (SESSIONS - 1))) for k in range(SESSIONS - 1)
+        _session(k, first + timedelta(days=k * days // (count - 1))) for k in range(count - 1)
     ]
     race = Session("race", RACE_DAY, Kind.RACE, POINTS * STEP_M, GOAL_S, 9000.0, 9000.0, effort=8)
-    return Block((*sessions, race), WEEKS - 1, tuple(range(3, WEEKS, 4)), 2)
+    return Block((*sessions, race), weeks - 1, tuple(range(3, weeks, 4)), 2)
 
 
 def _session(number: int, day: date) -> Session:
@@ -111,7 +112,8 @@ def _session(number: int, day: date) -> Session:
     return replace(session, done=done)
 
 
-def _fuel(count: int = ITEMS) -> FuelPlan:
+def fuel(count: int = ITEMS) -> FuelPlan:
+    """Return *count* items of what feeds, evenly over the race."""
     foods = read_foods(resources.path("foods.csv"))
     fed = [food for food in foods if food.carb_g > 0.0]
     items = tuple(
