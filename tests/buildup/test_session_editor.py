@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QAbstractSpinBox, QCheckBox, QComboBox, QLabel, QL
 from tests.buildup.conftest import make_block
 from ultraplanner_gui.buildup.session_editor import is_too_much_fasted
 from ultraplanner_gui.edits.block import ChangeSession, MarkDone, MarkMissed
-from ultraplanner_gui.plan.block import Gut, Kind
+from ultraplanner_gui.plan.block import Gut, Kind, Mind
 from ultraplanner_gui.widgets.guess import GuessField
 from ultraplanner_gui.wording.words import Words
 
@@ -122,6 +122,29 @@ def test_the_race_keeps_its_day_and_kind(editor_of):
     _, editor = editor_of("race")
     assert not editor.planned.day.isEnabled()
     assert editor.planned.kind.count() == 1
+
+
+def test_hour_heat_and_mental_rehearsal_are_kept(editor_of):
+    stage, editor = editor_of()
+    editor.planned.hour.setText("6:30")
+    editor.planned.heat.setChecked(True)
+    editor.planned.mind.setCurrentIndex(editor.planned.mind.findData(Mind.PICTURE))
+    _save(editor)
+    session = stage.session("easy5")
+    assert (session.at_s, session.heat, session.mind) == (6.5 * 3600, True, Mind.PICTURE)
+
+
+def test_an_emptied_hour_is_any_and_a_wrong_one_leaves_the_one_before(editor_of):
+    block = make_block()
+    odd = replace(block.session("easy5"), at_s=23_417.0, mind=Mind.GOALS)
+    stage, editor = editor_of(block=block.with_session(odd))
+    assert editor.planned.session() == odd
+    editor.planned.hour.setText("at dawn")
+    assert editor.planned.session() == odd
+    editor.planned.hour.clear()
+    editor.planned.mind.setCurrentIndex(0)
+    _save(editor)
+    assert stage.session("easy5") == replace(odd, at_s=None, mind=None)
 
 
 def test_every_field_has_a_label_and_a_name(editor_of):

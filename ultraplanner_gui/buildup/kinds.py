@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
-from ultraplanner_gui.plan.block import Ground, Gut, Kind, Session
+from ultraplanner_gui.plan.block import Ground, Gut, Kind, Mind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
 
@@ -60,6 +60,12 @@ GUTS: dict[Gut, str] = {
     Gut.FINE: QT_TRANSLATE_NOOP("Kinds", "fine"),
     Gut.UNEASY: QT_TRANSLATE_NOOP("Kinds", "uneasy"),
     Gut.BAD: QT_TRANSLATE_NOOP("Kinds", "bad"),
+}
+
+MINDS: dict[Mind, str] = {
+    Mind.IF_THEN: QT_TRANSLATE_NOOP("Kinds", "if-then plans"),
+    Mind.PICTURE: QT_TRANSLATE_NOOP("Kinds", "picture the race"),
+    Mind.GOALS: QT_TRANSLATE_NOOP("Kinds", "goals and cutoffs"),
 }
 
 ROLES: dict[Role, str] = {

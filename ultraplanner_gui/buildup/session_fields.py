@@ -11,9 +11,10 @@ from PySide6.QtCore import QCoreApplication, QDate, QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.buildup.hour_field import HourField
 from ultraplanner_gui.edits.block import LONGEST_SESSION_M, LONGEST_SESSION_S, STEEPEST_M
 from ultraplanner_gui.engine.block_ground import EFFORT
-from ultraplanner_gui.plan.block import Done, Ground, Gut, Kind, Session
+from ultraplanner_gui.plan.block import Done, Ground, Gut, Kind, Mind, Session
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 from ultraplanner_gui.widgets.fields import (
     DateField,
@@ -110,6 +111,12 @@ class PlannedBox(FigureBox):
         self.carbs = WholeField(words, 0, MOST_CARB_G_PER_H, "g/h", 5, self)
         self.fasted = QCheckBox(self.tr("&Fasted"), self)
         self.dark = QCheckBox(self.tr("In the d&ark"), self)
+        self.heat = QCheckBox(self.tr("In the heat"), self)
+        self.hour = HourField(words, self)
+        self.mind = QComboBox(self)
+        self.mind.addItem(self.tr("None"), None)
+        for mind in Mind:
+            self.mind.addItem(kinds.capital(kinds.say(kinds.MINDS[mind])), mind)
         self.locked = QCheckBox(self.tr("L&ocked"), self)
         self._add_rows()
         self._show()
@@ -122,6 +129,7 @@ class PlannedBox(FigureBox):
         day = self.day.date()
         session = self._session
         carbs = self.carbs.value()
+        mind = self.mind.currentData()
         return replace(
             session,
             kind=Kind(self.kind.currentData()),
@@ -137,6 +145,9 @@ class PlannedBox(FigureBox):
             else float(carbs),
             fasted=self.fasted.isChecked(),
             dark=self.dark.isChecked(),
+            heat=self.heat.isChecked(),
+            at_s=self.hour.value_s,
+            mind=None if mind is None else Mind(mind),
             locked=self.locked.isChecked(),
             note=self.note.text(),
         )
@@ -144,6 +155,7 @@ class PlannedBox(FigureBox):
     def _add_rows(self) -> None:
         self.add(self.tr("&Kind"), self.kind, "session kind")
         self.add(self.tr("Da&y"), self.day, "session day")
+        self.add(self.tr("&Hour"), self.hour, "session hour")
         self.add(self.tr("D&istance"), self.distance, "session distance")
         self.add(self.tr("&Time"), self.time, "session time")
         self.add(self.tr("C&limb"), self.climb, "session climb")
@@ -154,8 +166,9 @@ class PlannedBox(FigureBox):
         )
         self.add(self.tr("&Ground"), self.ground, "ground")
         self.add(self.tr("&Practice carbs"), self.carbs, "practice carbs")
-        ticks = (self.fasted, self.dark, self.locked)
-        topics = ("fasted", "dark", "several sessions")
+        self.add(self.tr("&Mental rehearsal"), self.mind, "mental rehearsal")
+        ticks = (self.fasted, self.dark, self.heat, self.locked)
+        topics = ("fasted", "dark", "heat days", "several sessions")
         set_topics(dict(zip(ticks, topics, strict=True)))
         self.add_ticks(*ticks)
         self.add(self.tr("&Note"), self.note, "session note")
@@ -174,6 +187,9 @@ class PlannedBox(FigureBox):
         self.carbs.setValue(round(session.carb_g_per_h))
         self.fasted.setChecked(session.fasted)
         self.dark.setChecked(session.dark)
+        self.heat.setChecked(session.heat)
+        self.hour.set_value(session.at_s)
+        self.mind.setCurrentIndex(max(0, self.mind.findData(session.mind)) if session.mind else 0)
         self.locked.setChecked(session.locked)
 
 

@@ -254,8 +254,19 @@ FIGURES: tuple[Topic, ...] = (
             "The date it is on. Drag the tile, or type the date in the table; a done session "
             "stays where it was done.",
         ),
-        see=("day grid", "weeks to go", "free minutes"),
+        see=("day grid", "weeks to go", "free minutes", "session hour"),
         words=QT_TRANSLATE_NOOP("Help", "date weekday"),
+    ),
+    Topic(
+        "session hour",
+        QT_TRANSLATE_NOOP("Help", "Hour of a session"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The time of day it starts, if it matters; empty is any. It goes into the calendar "
+            "you hand out.",
+        ),
+        see=("session day", "dark"),
+        words=QT_TRANSLATE_NOOP("Help", "clock start morning evening"),
     ),
     Topic(
         "session distance",
