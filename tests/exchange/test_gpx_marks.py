@@ -1,4 +1,4 @@
-"""The race as GPX. Order, cardinality and types: gpx.xsd, http://www.topografix.com/GPX/1/1."""
+"""The race as GPX. Order, cardinality and types are those of gpx.xsd, topografix.com/GPX/1/1."""
 
 import re
 import xml.etree.ElementTree as ET
