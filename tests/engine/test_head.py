@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.race_week import countdown, days_after
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Mind
 from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.conditions import ValleyForecast
 from ultraplanner_gui.plan.head import DayGoal, DayKind, Head, Worry
 from ultraplanner_gui.plan.logistics import IfThen, OwnDay, PackedKit
 from ultraplanner_gui.wording.words import Words
@@ -75,6 +76,48 @@ def test_lines_are_for_stations_of_the_course_or_anywhere(outlook):
     assert len({(WORDS.say(p.when)) for p in found}) == len(found)
 
 
+def test_the_fair_day_is_the_middle_of_the_simulated_races(outlook):
+    middle_s = next(d.finish_s for d in days_of(outlook) if d.kind is DayKind.FAIR)
+    assert middle_s == outlook.race.odds.middle_s[-1]
+
+
+def test_the_hard_day_knows_the_limit(outlook):
+    tight = replace(outlook.project.race, limit_s=outlook.target.finish_s + 60.0)
+    texts = [WORDS.say(days_of(o)[-1].text) for o in (outlook, with_(outlook, race=tight))]
+    assert "within 24 h 00" in texts[0]
+    assert "may come first" in texts[1]
+
+
+def test_a_line_for_the_dark_only_where_a_night_begins(outlook):
+    whens = [WORDS.say(p.when) for p in proposals(outlook, WORDS)]
+    (dark,) = (span for span in outlook.light if span.kind == "dark")
+    section = next(s for s in outlook.sections if dark.start_s < s.arrive_s)
+    assert [w for w in whens if w.startswith("the dark")] == [
+        f"the dark before {section.name} makes me slow and small"
+    ]
+
+
+def hot(outlook):
+    weather = ValleyForecast(22.0, 36.0, 50.0, valley_m=100.0)
+    return with_(outlook, conditions=replace(outlook.project.conditions, weather=weather))
+
+
+def test_heat_is_pictured_and_has_a_line_on_a_hot_day_only(outlook):
+    for plan, is_hot in ((outlook, False), (hot(outlook), True)):
+        assert any("heat of the day" in t for t in said(pictures(plan, WORDS))) is is_hot
+        whens = [WORDS.say(p.when) for p in proposals(plan, WORDS)]
+        assert any(w.startswith("the heat") for w in whens) is is_hot
+
+
+def test_a_climb_that_is_run_is_not_pictured_as_walked(outlook):
+    fast = with_(outlook, race=replace(outlook.project.race, goal_s=9 * 3600.0))
+    slow, quick = (
+        [t for t in said(pictures(o, WORDS)) if t.startswith("Climb")] for o in (outlook, fast)
+    )
+    assert all("Walked, as planned" in t for t in slow)
+    assert any("short steps" in t and "Walked" not in t for t in quick)
+
+
 def test_a_good_day_is_shorter_than_a_fair_and_a_hard_one(outlook):
     good, fair, hard = (day.finish_s for day in days_of(outlook))
     assert good < fair < hard
@@ -103,6 +146,14 @@ def test_sessions_to_picture_take_turns(outlook):
     assert len(set(lines)) == len(lines)
 
 
+def test_no_stretch_is_left_out_of_the_rehearsals(outlook):
+    sessions = rehearsals(outlook, Mind.PICTURE)
+    own = with_(outlook, head=Head(pictures=tuple(f"my own {n}" for n in range(5))))
+    for plan in (outlook, own):
+        shared = [line for s in sessions for line in mind_lines(plan, s, WORDS)]
+        assert {*said(pictures(plan, WORDS)), *plan.project.head.pictures} == set(shared)
+
+
 def test_lines_are_tried_in_turn(outlook):
     lines = (IfThen("sick", "walk"), IfThen("cold", "jacket"))
     plan = with_(outlook, logistics=replace(outlook.project.logistics, if_then=lines))
@@ -118,8 +169,11 @@ def test_goals_are_the_runners_own_where_they_are_set(outlook):
     plan = with_(outlook, head=Head(goals=(goal,)))
     (session, *_) = rehearsals(plan, Mind.GOALS)
     lines = mind_lines(plan, session, WORDS)
-    assert lines[-1] == "hard day, about 25 h 00: Reach the valley"
-    assert len(lines) == 3
+    assert lines[2] == "hard day, about 25 h 00: Reach the valley"
+    near = min((s for s in plan.sections if s.to_cutoff_s is not None), key=lambda s: s.to_cutoff_s)
+    assert near.name in lines[3]
+    assert WORDS.duration(near.to_cutoff_s) in lines[3]
+    assert len(lines) == 4
 
 
 def texts(rows):

@@ -15,6 +15,7 @@ from itertools import pairwise
 import numpy as np
 
 from ultraplanner_gui.engine.climbs import Hill, hills_of
+from ultraplanner_gui.engine.gait import walked_between
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import WARM_C
 from ultraplanner_gui.engine.sections import SectionFigures
@@ -104,10 +105,10 @@ def _alone(outlook: Outlook, words: Words, clock: Clock) -> Iterator[Picture]:
             QT_TRANSLATE_NOOP(
                 "Head",
                 "The longest stretch alone: {0}, to {1}, from about {2} to {3}. Nobody to ask; you "
-                "have food, light and a way out in your pocket.",
+                "carry food, light and the telephone, and one foot follows the other.",
             ),
             Quantity(end_m - start_m, "m"),
-            _station_name(outlook, end_m, words),
+            place_at(outlook, end_m, words),
             clock(start_s),
             clock(end_s),
         ),
@@ -143,12 +144,20 @@ def _climbs(outlook: Outlook, clock: Clock) -> Iterator[Picture]:
 def _climb_text(outlook: Outlook, hill: Hill, clock: Clock) -> Message:
     assert outlook.target is not None
     start_s, end_s = (outlook.target.arrival_s(m) for m in (hill.start_m, hill.end_m))
-    return message(
-        QT_TRANSLATE_NOOP(
+    walked_m, _ = walked_between(outlook.walked, hill.start_m, hill.end_m)
+    text = QT_TRANSLATE_NOOP(
+        "Head",
+        "Climb {0}, at {1}: {2} up in {3}, from about {4}, {5} long. Slower than you feel like, "
+        "short steps, eat before it begins.",
+    )
+    if walked_m >= hill.length_m / 2.0:
+        text = QT_TRANSLATE_NOOP(
             "Head",
-            "Climb {0}, at {1}: {2} up in {3}, from about {4}, {5} long. Walk it as planned, hands "
-            "on knees, eat before it begins.",
-        ),
+            "Climb {0}, at {1}: {2} up in {3}, from about {4}, {5} long. Walked, as planned, hands "
+            "on knees; eat before it begins.",
+        )
+    return message(
+        text,
         hill.number,
         Quantity(hill.start_m, "m"),
         Quantity(hill.height_m, "height_m"),
@@ -181,14 +190,9 @@ def _dark(outlook: Outlook, clock: Clock) -> Iterator[Picture]:
 
 
 def _heat(outlook: Outlook, clock: Clock) -> Iterator[Picture]:
-    warm = outlook.race.warmth if outlook.race is not None else None
-    if warm is None or outlook.target is None:
+    at_m = _hottest_m(outlook)
+    if at_m is None or outlook.target is None:
         return
-    wbgt = np.nan_to_num(warm.wbgt_c, nan=-99.0)
-    hottest = int(np.argmax(wbgt))
-    if wbgt[hottest] < WARM_C:
-        return
-    at_m = float(warm.distance_m[hottest])
     yield Picture(
         message(
             QT_TRANSLATE_NOOP(
@@ -203,21 +207,34 @@ def _heat(outlook: Outlook, clock: Clock) -> Iterator[Picture]:
     )
 
 
+def _hottest_m(outlook: Outlook) -> float | None:
+    """Return where it is hottest on the way; None if it is warm nowhere, or not known."""
+    warm = outlook.race.warmth if outlook.race is not None else None
+    if warm is None:
+        return None
+    wbgt = np.nan_to_num(warm.wbgt_c, nan=-99.0)
+    hottest = int(np.argmax(wbgt))
+    return float(warm.distance_m[hottest]) if wbgt[hottest] >= WARM_C else None
+
+
 def _last_third(outlook: Outlook, clock: Clock) -> Iterator[Picture]:
     assert outlook.target is not None
     assert outlook.forecast is not None
-    start_m = outlook.forecast.distance_m[-1] * 2.0 / 3.0
+    start_m = float(outlook.forecast.distance_m[-1] * 2.0 / 3.0)
+    finish_s = outlook.forecast.finish_s
     yield Picture(
         message(
             QT_TRANSLATE_NOOP(
                 "Head",
-                "The last third, from {0}, about {1}: it will not feel easy, for anybody. Runners "
-                "of your finish slow down here. Picture it slow, steady and yours.",
+                "The last third, from {0}, about {1}: it feels easy to nobody. Runners of your "
+                "finish slow down; it is likely to take {2} of {3}. Slow, steady, yours.",
             ),
-            Quantity(float(start_m), "m"),
-            clock(outlook.target.arrival_s(float(start_m))),
+            Quantity(start_m, "m"),
+            clock(outlook.target.arrival_s(start_m)),
+            Quantity(finish_s - outlook.forecast.arrival_s(start_m), "s"),
+            Quantity(finish_s, "s"),
         ),
-        float(start_m),
+        start_m,
     )
 
 
@@ -232,26 +249,13 @@ def proposals(outlook: Outlook, words: Words) -> tuple[Proposal, ...]:
 
 
 def _for_section(outlook: Outlook, section: SectionFigures, words: Words) -> Iterator[Proposal]:
+    name = place_at(outlook, section.end_m, words)
+    for is_so, when, then in _HARD_HOURS:
+        if is_so(outlook, section):
+            yield Proposal(message(when, name), message(then), section.station or "")
     station = section.station or ""
     if not station:
         return
-    name = _station_name(outlook, section.end_m, words)
-    if _has_great_climb(outlook, section):
-        yield Proposal(
-            message(QT_TRANSLATE_NOOP("Head", "the climb before {0} does not end"), name),
-            message(QT_TRANSLATE_NOOP("Head", "shorter steps, count to a hundred, sip, again")),
-            station,
-        )
-    if _is_sleepy(outlook, section):
-        yield Proposal(
-            message(QT_TRANSLATE_NOOP("Head", "I fall asleep on my feet before {0}"), name),
-            message(
-                QT_TRANSLATE_NOOP(
-                    "Head", "caffeine as planned, sing, and sleep ten minutes at the station"
-                )
-            ),
-            station,
-        )
     stop_s = _stop_s(outlook, station)
     if stop_s >= LONG_STOP_S:
         yield Proposal(
@@ -273,6 +277,64 @@ def _for_section(outlook: Outlook, section: SectionFigures, words: Words) -> Ite
             station,
         )
 
+
+def _has_great_climb(outlook: Outlook, section: SectionFigures) -> bool:
+    assert outlook.profile is not None
+    hills = [h for h in hills_of(outlook.profile) if h.slope is Slope.CLIMB]
+    great = sorted(hills, key=lambda h: -h.height_m)[:2]
+    return any(
+        section.start_m <= (h.start_m + h.end_m) / 2.0 < section.end_m
+        for h in great
+        if h.height_m >= LEAST_CLIMB_M
+    )
+
+
+def _is_hottest(outlook: Outlook, section: SectionFigures) -> bool:
+    at_m = _hottest_m(outlook)
+    return at_m is not None and section.start_m <= at_m < section.end_m
+
+
+def _turns_dark(outlook: Outlook, section: SectionFigures) -> bool:
+    """Return whether a night begins on the way."""
+    starts_s = section.arrive_s - section.moving_s
+    nights = (span for span in outlook.light if span.kind == "dark")
+    return any(starts_s <= span.start_s < section.arrive_s for span in nights)
+
+
+def _is_sleepy(outlook: Outlook, section: SectionFigures) -> bool:
+    race = outlook.project.race
+    middle = race.clock(section.arrive_s - section.moving_s / 2.0)
+    return SLEEPY_H[0] <= middle.hour < SLEEPY_H[1]
+
+
+_HARD_HOURS: tuple[tuple[Callable[[Outlook, SectionFigures], bool], str, str], ...] = (
+    (
+        _has_great_climb,
+        QT_TRANSLATE_NOOP("Head", "the climb before {0} does not end"),
+        QT_TRANSLATE_NOOP("Head", "shorter steps, count to a hundred, sip, again"),
+    ),
+    (
+        _is_hottest,
+        QT_TRANSLATE_NOOP("Head", "the heat gets to me before {0}"),
+        QT_TRANSLATE_NOOP(
+            "Head", "walk, shade, wet head and arms, drink to thirst; dizzy means stop and get help"
+        ),
+    ),
+    (
+        _turns_dark,
+        QT_TRANSLATE_NOOP("Head", "the dark before {0} makes me slow and small"),
+        QT_TRANSLATE_NOOP(
+            "Head", "lamp and jacket on before I am cold, eat, look as far as the light goes"
+        ),
+    ),
+    (
+        _is_sleepy,
+        QT_TRANSLATE_NOOP("Head", "I fall asleep on my feet before {0}"),
+        QT_TRANSLATE_NOOP(
+            "Head", "caffeine as planned, sing, and sleep ten minutes at the station"
+        ),
+    ),
+)
 
 _ANYWHERE = (
     Proposal(
@@ -307,11 +369,18 @@ def days_of(outlook: Outlook) -> tuple[DayFigures, ...]:
         return ()
     low_s, high_s = outlook.sections[-1].window_s
     limit_s = outlook.project.race.limit_s
-    hard = QT_TRANSLATE_NOOP("Head", "Arrive. Walk what has to be walked, stay well.")
-    if limit_s is not None and high_s > limit_s:
-        hard = QT_TRANSLATE_NOOP(
-            "Head", "Get as far as it is wise. On such a day the limit may come first."
+    hard = message(
+        QT_TRANSLATE_NOOP("Head", "Arrive. Walk what has to be walked, stay well."),
+    )
+    if limit_s is not None:
+        text = QT_TRANSLATE_NOOP(
+            "Head", "Arrive within {0}. Walk what has to be walked, stay well."
         )
+        if high_s > limit_s:
+            text = QT_TRANSLATE_NOOP(
+                "Head", "Get as far as it is wise. On such a day the limit, {0}, may come first."
+            )
+        hard = message(text, Quantity(limit_s, "s"))
     return (
         DayFigures(
             DayKind.GOOD,
@@ -320,28 +389,19 @@ def days_of(outlook: Outlook) -> tuple[DayFigures, ...]:
         ),
         DayFigures(
             DayKind.FAIR,
-            outlook.forecast.finish_s,
+            _middle_s(outlook),
             message(QT_TRANSLATE_NOOP("Head", "Eat and drink by the plan, lose no time standing.")),
         ),
-        DayFigures(DayKind.HARD, high_s, message(hard)),
+        DayFigures(DayKind.HARD, high_s, hard),
     )
 
 
-def _has_great_climb(outlook: Outlook, section: SectionFigures) -> bool:
-    assert outlook.profile is not None
-    hills = [h for h in hills_of(outlook.profile) if h.slope is Slope.CLIMB]
-    great = sorted(hills, key=lambda h: -h.height_m)[:2]
-    return any(
-        section.start_m <= (h.start_m + h.end_m) / 2.0 < section.end_m
-        for h in great
-        if h.height_m >= LEAST_CLIMB_M
-    )
-
-
-def _is_sleepy(outlook: Outlook, section: SectionFigures) -> bool:
-    race = outlook.project.race
-    middle = race.clock(section.arrive_s - section.moving_s / 2.0)
-    return SLEEPY_H[0] <= middle.hour < SLEEPY_H[1]
+def _middle_s(outlook: Outlook) -> float:
+    """Return the middle of the simulated finishes; the forecast where none were simulated."""
+    assert outlook.forecast is not None
+    if outlook.race is None or not outlook.race.odds.middle_s:
+        return outlook.forecast.finish_s
+    return outlook.race.odds.middle_s[-1]
 
 
 def _stop_s(outlook: Outlook, station: str) -> float:
@@ -349,7 +409,8 @@ def _stop_s(outlook: Outlook, station: str) -> float:
     return course.station(station).stop_s if course is not None else 0.0
 
 
-def _station_name(outlook: Outlook, at_m: float, words: Words) -> str:
+def place_at(outlook: Outlook, at_m: float, words: Words) -> str:
+    """Return the name of the aid station at *at_m*, or that it is the finish."""
     course = outlook.project.course
     names = {s.at_m: s.name for s in course.stations} if course is not None else {}
     return names.get(at_m, words.translate(QT_TRANSLATE_NOOP("Head", "the finish")))
