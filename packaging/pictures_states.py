@@ -34,7 +34,7 @@ DIALOGS = ("race_form", "edit_session", "notes", "history", "fuel_rates", "short
            "shape_form", "predict_form", "conditions_form", "beside_rules", "fill_fuel",
            "repeat_food", "station_foods", "fuel_habits", "sweat_test",
            "this_week", "missed_days", "health", "wishes",
-           "candidates", "ground_at_hand")  # fmt: skip
+           "candidates", "ground_at_hand", "head_form", "own_days")  # fmt: skip
 COURSE_TABLE = (
     "Place;km;Climb;Drop;Cutoff;What is there\n"
     "The old mill at the bridge;12.4;410;120;Sat 10:30;water, food, soup\n"

@@ -43,28 +43,51 @@ def test_only_ticked_proposals_are_taken(window, form):
     offers = form.lines.offers
     count = offers.count()
     offers.item(0).setCheckState(Qt.CheckState.Checked)
-    when, then, _ = offers.item(0).data(Qt.ItemDataRole.UserRole)
+    when, then, _, station = offers.item(0).data(Qt.ItemDataRole.UserRole)
     form.lines.take.click()
     assert offers.count() == count - 1
     form.keep.click()
     after = window.document.project.logistics.if_then
     assert after[: len(before)] == before
-    assert (after[-1].when, after[-1].then) == (when, then)
+    assert (after[-1].when, after[-1].then, after[-1].station) == (when, then, station)
     assert window.document.undo_stack.count() == 1
 
 
-def test_a_line_remembers_the_session_it_was_tried_in(window, form):
+def test_a_line_remembers_every_session_it_was_tried_in(window, form):
     form.lines.table.setCurrentCell(0, 0)
-    form.lines.tried_in.setCurrentIndex(2)
-    form.lines.tried_in.activated.emit(2)
+    first, second, *_ = form.lines.runs
+    for key in (first, second):
+        form.lines.runs[key].trigger()
+    form.lines.table.item(0, 1).setText("I sit down and eat")
     form.keep.click()
-    (tried,) = window.document.project.logistics.if_then[0].tried
-    assert window.document.project.block.session(tried)
+    line = window.document.project.logistics.if_then[0]
+    assert (line.then, line.tried) == ("I sit down and eat", (first, second))
     window.deeds.crew_form()
     from ultraplanner_gui.window.crew_form import CrewForm
 
     (crew,) = window.findChildren(CrewForm)
-    assert crew.edit().logistics.if_then[0].tried == (tried,)
+    assert crew.edit().logistics.if_then[0].tried == (first, second)
+
+
+def test_runs_shown_as_tried_are_those_of_the_chosen_line(form):
+    form.lines.table.setCurrentCell(0, 0)
+    form.lines.runs[next(iter(form.lines.runs))].trigger()
+    form.lines.table.setCurrentCell(1, 0)
+    assert not any(run.isChecked() for run in form.lines.runs.values())
+    form.lines.table.setCurrentCell(0, 0)
+    assert [run.isChecked() for run in form.lines.runs.values()].count(True) == 1
+
+
+def test_a_place_that_is_no_station_is_refused(window, form):
+    form.lines.table.append(("cold", "jacket", "Nowhere"))
+    form.keep.click()
+    assert "Nowhere" in form.trouble.text()
+    assert window.document.undo_stack.count() == 0
+    station = window.document.project.course.stations[2]
+    row = form.lines.table.rowCount() - 2
+    form.lines.table.item(row, 2).setText(station.name.upper())
+    form.keep.click()
+    assert window.document.project.logistics.if_then[-1].station == station.key
 
 
 def test_worries_and_days_are_kept(window, form):

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
-    QComboBox,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
     QListWidget,
     QListWidgetItem,
+    QMenu,
     QPushButton,
     QTabWidget,
     QVBoxLayout,
@@ -43,6 +43,12 @@ DAYS = {
     DayKind.FAIR: QT_TRANSLATE_NOOP("Tables", "A fair day"),
     DayKind.HARD: QT_TRANSLATE_NOOP("Tables", "A hard day"),
 }
+
+
+_PLACE = 2
+_NO_STATION = QT_TRANSLATE_NOOP(
+    "Plan", "{0} is no aid station of this course. Leave it empty for anywhere."
+)
 
 
 class HeadForm(EditForm):
@@ -112,13 +118,15 @@ class _Lines(QWidget):
         set_topic(self, "if-then lines")
         project, course = outlook.project, outlook.project.course
         self._names = {s.key: s.name for s in course.stations} if course is not None else {}
-        self._sessions = [s for s in project.block.sessions if _can_try(s)]
-        self._tried = {(x.when, x.then): x.tried for x in project.logistics.if_then}
+        sessions = [s for s in project.block.sessions if _can_try(s)]
         self._words = words
         heads = (self.tr("If"), self.tr("then"), self.tr("on the way to"))
         rows = [(x.when, x.then, self._names.get(x.station, "")) for x in project.logistics.if_then]
         self.table = RowsField(heads, rows, self)
         self.table.setAccessibleName(self.tr("Lines for hard hours"))
+        for row, line in enumerate(project.logistics.if_then):
+            self._keep(row, 0, line.tried)
+            self._keep(row, _PLACE, line.station)
         self.offers = QListWidget(self)
         self.offers.setWordWrap(True)
         self.offers.setAccessibleName(self.tr("Proposed by the plan"))
@@ -127,25 +135,63 @@ class _Lines(QWidget):
         self.take = QPushButton(self.tr("Take the &ticked"), self)
         self.take.setAutoDefault(False)
         self.take.clicked.connect(self._on_take)
-        self.tried_in = QComboBox(self)
-        self.tried_in.setAccessibleName(self.tr("Session it was tried in"))
-        self.tried_in.addItem(self.tr("not tried yet"), "")
-        for session in self._sessions:
-            text = f"{words.day(session.day)}, {kinds.say(kinds.FULL[session.kind])}"
-            self.tried_in.addItem(text, session.key)
-        self.tried = QLabel("", self)
+        self.tried_in = QPushButton(self)
+        self.tried_in.setAutoDefault(False)
+        self.tried_in.setAccessibleName(self.tr("Sessions it was tried in"))
+        menu = QMenu(self.tried_in)
+        self.tried_in.setMenu(menu)
+        self.runs = {s.key: menu.addAction(self._session(s)) for s in sessions}
+        for action in self.runs.values():
+            action.setCheckable(True)
+        menu.triggered.connect(self._on_tried)
         self.table.currentCellChanged.connect(self._on_row)
-        self.tried_in.activated.connect(self._on_tried)
+        self.table.cellChanged.connect(self._on_row)
         self._lay_out()
         self._on_row()
 
     def lines(self) -> tuple[IfThen, ...]:
-        """Return the lines; a place that is no station counts as anywhere."""
-        keys = {name.casefold(): key for key, name in self._names.items()}
-        return tuple(
-            IfThen(when, then, keys.get(place.casefold(), ""), self._tried.get((when, then), ()))
-            for when, then, place in self.table.filled
-        )
+        """Return the lines, each with where it was tried; PlanError for a place unknown."""
+        found = []
+        for row in range(self.table.rowCount()):
+            when, then, place = self._texts(row)
+            if when or then or place:
+                found.append(IfThen(when, then, self._station(row, place), self._tried(row)))
+        return tuple(found)
+
+    def _texts(self, row: int) -> tuple[str, str, str]:
+        texts = []
+        for column in range(self.table.columnCount()):
+            item = self.table.item(row, column)
+            texts.append(item.text().strip() if item is not None else "")
+        return texts[0], texts[1], texts[2]
+
+    def _station(self, row: int, place: str) -> str:
+        """Return the key of a place: that of the row if its name stands there still."""
+        item = self.table.item(row, _PLACE)
+        key = str(item.data(Qt.ItemDataRole.UserRole) or "") if item is not None else ""
+        wanted = place.casefold()
+        # A station that is gone has no name; what is said of it stays with its key.
+        if key and self._names.get(key, "").casefold() == wanted:
+            return key
+        if not wanted:
+            return ""
+        for other, name in self._names.items():
+            if name.casefold() == wanted:
+                return other
+        raise PlanError(_NO_STATION, place[:60])
+
+    def _tried(self, row: int) -> tuple[str, ...]:
+        item = self.table.item(row, 0)
+        kept = item.data(Qt.ItemDataRole.UserRole) if item is not None else None
+        return tuple(str(key) for key in kept or ())
+
+    def _keep(self, row: int, column: int, what: object) -> None:
+        item = self.table.item(row, column)
+        if item is not None:
+            item.setData(Qt.ItemDataRole.UserRole, what)
+
+    def _session(self, session: Session) -> str:
+        return f"{self._words.day(session.day)}, {kinds.say(kinds.FULL[session.kind])}"
 
     def _lay_out(self) -> None:
         row = QHBoxLayout()
@@ -165,7 +211,8 @@ class _Lines(QWidget):
             return
         text = self.tr("If {0}, then {1}").format(when, then)
         item = QListWidgetItem(text, self.offers)
-        item.setData(Qt.ItemDataRole.UserRole, (when, then, self._names.get(offer.station, "")))
+        place = self._names.get(offer.station, "")
+        item.setData(Qt.ItemDataRole.UserRole, (when, then, place, offer.station))
         item.setCheckState(Qt.CheckState.Unchecked)
 
     @Slot()
@@ -173,29 +220,29 @@ class _Lines(QWidget):
         for number in reversed(range(self.offers.count())):
             item = self.offers.item(number)
             if item.checkState() is Qt.CheckState.Checked:
-                self.table.append(item.data(Qt.ItemDataRole.UserRole))
+                self.table.append(item.data(Qt.ItemDataRole.UserRole)[:3])
+                row = self.table.rowCount() - 2
+                self._keep(row, _PLACE, item.data(Qt.ItemDataRole.UserRole)[3])
                 self.offers.takeItem(number)
-
-    def _chosen(self) -> tuple[str, str] | None:
-        row = self.table.currentRow()
-        texts = [self.table.item(row, column) for column in (0, 1)] if row >= 0 else []
-        if not texts or any(item is None for item in texts):
-            return None
-        when, then = (item.text().strip() for item in texts if item is not None)
-        return (when, then) if when or then else None
 
     @Slot()
     def _on_row(self) -> None:
-        line = self._chosen()
-        self.tried_in.setEnabled(line is not None)
-        tried = self._tried.get(line, ()) if line is not None else ()
-        self.tried_in.setCurrentIndex(max(0, self.tried_in.findData(tried[-1] if tried else "")))
+        row = self.table.currentRow()
+        tried = self._tried(row) if row >= 0 else ()
+        self.tried_in.setEnabled(row >= 0 and any(self._texts(row)[:2]) and bool(self.runs))
+        for key, action in self.runs.items():
+            action.setChecked(key in tried)
+        names = [action.text() for key, action in self.runs.items() if key in tried]
+        text = "; ".join(names[:2]) or self.tr("not tried yet")
+        self.tried_in.setText(f"{text} …" if len(names) > 2 else text)
 
     @Slot()
     def _on_tried(self) -> None:
-        line, key = self._chosen(), str(self.tried_in.currentData())
-        if line is not None:
-            self._tried[line] = (key,) if key else ()
+        row = self.table.currentRow()
+        if row >= 0:
+            gone = tuple(key for key in self._tried(row) if key not in self.runs)
+            now = tuple(key for key, action in self.runs.items() if action.isChecked())
+            self._keep(row, 0, (*gone, *now))
 
 
 class _Worries(QWidget):
