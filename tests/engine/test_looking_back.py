@@ -1,6 +1,7 @@
 from dataclasses import replace
 from datetime import date
 from itertools import permutations
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -12,9 +13,12 @@ from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine import looking_back
 from ultraplanner_gui.engine.looking_back import Cause, look_back
 from ultraplanner_gui.engine.outlook import derive
+from ultraplanner_gui.exchange.gpx_in import read_course, read_recording
 from ultraplanner_gui.plan.message import PlanError
 
 TODAY = date(2027, 4, 5)
+DATA = Path(__file__).resolve().parents[3] / "shared" / "data" / "recordings"
+RUNS = sorted(DATA.glob("timed-*.gpx.gz")) if DATA.is_dir() else []
 
 
 @pytest.fixture(scope="module")
@@ -24,10 +28,11 @@ def outlook():
 
 def adds_up(back):
     late = float((back.real_s[-1] - back.real_s[0]) - (back.planned_s[-1] - back.planned_s[0]))
-    assert back.minutes.total_s == pytest.approx(late, abs=1.0)
-    assert sum(s.minutes.total_s for s in back.sections) == pytest.approx(late, abs=1.0)
+    assert back.minutes.total_s == pytest.approx(late, abs=1e-6)
+    assert sum(s.minutes.total_s for s in back.sections) == pytest.approx(late, abs=1e-6)
     for section in back.sections:
-        assert section.minutes.total_s == pytest.approx(section.real_s - section.planned_s, abs=1.0)
+        late = section.real_s - section.planned_s
+        assert section.minutes.total_s == pytest.approx(late, abs=1e-6)
 
 
 def test_a_race_run_as_planned_lost_no_minutes(outlook):
@@ -126,3 +131,24 @@ def test_another_course_is_refused(outlook):
     elsewhere = replace(run, line=replace(run.line, latitude_deg=run.line.latitude_deg + 3.0))
     with pytest.raises(PlanError, match="not of this course"):
         look_back(outlook, elsewhere)
+
+
+def real_run(path):
+    """A recorded run, and the outlook of its line planned a tenth faster than it was run."""
+    run, plan = read_recording(path), demo_project(TODAY)
+    real_s = float(run.elapsed_s[-1])
+    race = replace(plan.race, start=run.start, goal_s=0.9 * real_s, limit_s=None)
+    return run, derive(replace(plan, course=read_course(path), race=race), None, TODAY)
+
+
+@pytest.mark.skipif(not RUNS, reason="the recordings of ../shared/data are not here")
+@pytest.mark.parametrize("path", RUNS, ids=lambda path: path.name.split(".")[0])
+def test_real_runs_leave_a_twentieth_unexplained_at_most(path):
+    run, outlook = real_run(path)
+    count = len(run.elapsed_s)
+    early = with_hole(run, round(0.6 * count), count)
+    for some in (run, early, with_hole(run, round(0.4 * count), round(0.5 * count))):
+        back = look_back(outlook, some)
+        adds_up(back)
+        assert back.unexplained < 0.05
+        assert back.off_share < 0.05

@@ -105,13 +105,35 @@ def test_there_and_back_keep_their_order():
     np.testing.assert_allclose(laid.place_m, places_of_points(course), atol=120.0)
 
 
-def test_laps_keep_their_order():
+def three_laps():
     angle = np.linspace(0.0, 6.0 * np.pi, 900)
     line = Line(0.01 * np.sin(angle), 0.01 * np.cos(angle), np.zeros(900))
-    course = Course(line, 1.0, (), sections_between(()))
-    course = replace(course, length_m=float(places_of_points(course)[-1]))
-    length_m = 3 * 2 * np.pi * 0.01 * 111_000.0
-    course = replace(course, length_m=length_m)
+    return Course(line, 3 * 2 * np.pi * 0.01 * 111_000.0, (), sections_between(()))
+
+
+def some_of(line, part):
+    return Line(line.latitude_deg[part], line.longitude_deg[part], line.elevation_m[part])
+
+
+@pytest.mark.parametrize("first", [90, 390, 690])
+def test_a_run_begun_late_is_on_the_lap_of_its_hour(first):
+    course = three_laps()
+    line = some_of(course.line, slice(first, first + 150))
+    at_m = places_of_points(course)[first : first + 150]
+    likely_m = at_m[0] + 1_200.0
+    laid = on_course(course, Recording(line, 20.0 * np.arange(150)), likely_m)
+    np.testing.assert_allclose(laid.place_m, at_m, atol=150.0)
+
+
+def test_a_whole_run_begins_at_the_start_whatever_its_hour():
+    course = three_laps()
+    laid = on_course(course, Recording(course.line, 20.0 * np.arange(900)), 0.4 * course.length_m)
+    np.testing.assert_allclose(laid.place_m, places_of_points(course), atol=150.0)
+
+
+def test_laps_keep_their_order():
+    course = three_laps()
+    line = course.line
     laid = on_course(course, Recording(line, 20.0 * np.arange(900)))
     np.testing.assert_allclose(laid.place_m, places_of_points(course), atol=150.0)
 

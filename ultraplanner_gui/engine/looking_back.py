@@ -163,7 +163,8 @@ def look_back(outlook: Outlook, recording: Recording) -> LookBack:
     race, course = outlook.race, outlook.project.course
     if race is None or course is None:
         raise PlanError(QT_TRANSLATE_NOOP("Plan", "There is no course yet. Open a GPX file first."))
-    laid = on_course(course, recording)
+    since_s = 0.0 if recording.start is None else outlook.project.race.elapsed(recording.start)
+    laid = on_course(course, recording, race.target.distance_at(max(0.0, since_s)))
     if laid.to_m - laid.from_m < LEAST_M:
         raise PlanError(
             QT_TRANSLATE_NOOP(

@@ -35,6 +35,8 @@ _HOLE_M, _GAP_M, _CROSSING_M = 300.0, 300.0, 250.0
 _AT_ONCE = 500
 #: How far along the course one looks for the next place, so that laps and crossings keep order.
 _AHEAD_M = 1_500.0
+#: What is left of the course must hold the run, but for so much that devices measure too long.
+_LONGER = 1.05
 #: A metre along the course more or less than was run counts as so much beside the line.
 _SURPRISE = 0.2
 
@@ -120,16 +122,17 @@ class OnCourse:
     off_share: float
 
 
-def on_course(course: Course, recording: Recording) -> OnCourse:
+def on_course(course: Course, recording: Recording, likely_m: float = 0.0) -> OnCourse:
     """Lay *recording* on *course*.
 
     Each point takes the nearest place of the line ahead of the one before, so that laps and ways
-    there and back keep their order; where the run leaves the line its place waits.
+    there and back keep their order; where the run leaves the line its place waits. Of several
+    passes where it may begin, that nearest to *likely_m* counts.
     """
     along, grid, run = _on_one_plane(course, recording.line)
     run_m = line_distance(recording.line)
     place, is_on = np.empty(len(run_m)), np.zeros(len(run_m), dtype=bool)
-    now, last_on = _first_place(run[:, 0], grid), 0
+    now, last_on = _first_place(run[:, 0], grid, float(run_m[-1]), likely_m), 0
     for i in range(len(run_m)):
         since_m = run_m[i] - run_m[last_on]
         # away from the line one may have skipped as much of it as one has run, and more
@@ -217,11 +220,19 @@ def _on_one_plane(course: Course, line: Line) -> tuple[FloatArray, FloatArray, F
     return grid, plane[:, : len(grid)], plane[:, len(grid) :]
 
 
-def _first_place(start: FloatArray, grid: FloatArray) -> int:
-    """Return where on the grid the run begins: the first of the places nearest to its start."""
+def _first_place(start: FloatArray, grid: FloatArray, run_m: float, likely_m: float) -> int:
+    """Return where on the grid the run begins: where a pass of its start begins.
+
+    Of the passes with room for the run ahead, the one nearest to *likely_m*; else the first.
+    """
     apart = np.hypot(grid[0] - start[0], grid[1] - start[1])
     near = np.flatnonzero(apart <= max(OFF_LINE_M, float(apart.min()) + _STEP_M))
-    return int(near[0])
+    passes = near[np.diff(near, prepend=-2) > 1]
+    left_m = _STEP_M * (grid.shape[1] - 1 - passes)
+    fitting = passes[left_m * _LONGER + _STEP_M >= run_m]
+    if not len(fitting):
+        return int(near[0])
+    return int(fitting[np.argmin(np.abs(fitting * _STEP_M - likely_m))])
 
 
 def _beside(point: FloatArray, grid: FloatArray, has_before: bool) -> float:
