@@ -15,7 +15,7 @@ from ultraplanner_gui.engine.fuel_bags import bag_plan
 from ultraplanner_gui.engine.news import LEAST_PATIENCE_S, news
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.cards import Card, CardForm, CardKind, CardPart
-from ultraplanner_gui.plan.course import CutoffKind, Offer
+from ultraplanner_gui.plan.course import CutoffKind, IfStop, Offer
 from ultraplanner_gui.plan.logistics import Logistics
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.wording.words import NONE, Words
@@ -69,6 +69,21 @@ def test_whoever_drives_home_is_named_and_has_slept():
     bare = replace(plan("demo").project, logistics=Logistics())
     card = crew_sheet(replace(plan("demo"), project=bare), WORDS, Card(CardKind.CREW))
     assert _lines(_entry(card, "The way home"))[0] == "Nobody is named yet who drives."
+
+
+def test_the_crew_knows_the_way_out_if_the_runner_stops():
+    outlook = plan("demo")
+    course = outlook.project.course
+    stations = tuple(
+        replace(s, if_stop=IfStop("bus 12 to town", "Kim", "at noon", "01632 960 333"))
+        for s in course.stations
+    )
+    project = replace(outlook.project, course=replace(course, stations=stations))
+    look = replace(outlook, project=project)
+    line = "if I stop: way out bus 12 to town · fetched by Kim · takes at noon · call 01632 960 333"
+    assert line in _lines(_entry(crew_sheet(look, WORDS, Card(CardKind.CREW)), "Ash Green"))
+    bare = Card(CardKind.CREW, leaves_out=(CardPart.IF_STOP,))
+    assert line not in _lines(_entry(crew_sheet(look, WORDS, bare), "Ash Green"))
 
 
 def test_only_stations_that_let_the_crew_in_are_on_the_sheet():

@@ -11,7 +11,7 @@ from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.engine.race_week import countdown, days_after
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Mind
-from ultraplanner_gui.plan.cards import Card, CardKind
+from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.conditions import ValleyForecast
 from ultraplanner_gui.plan.head import DayGoal, DayKind, Head, Worry
 from ultraplanner_gui.plan.logistics import IfThen, OwnDay, PackedKit
@@ -221,11 +221,20 @@ def test_the_next_race_is_counted_from_the_end_of_rest(outlook):
 
 
 def test_the_countdown_is_printed_with_a_box_to_each_line(outlook):
-    (card,) = card_contents(Card(CardKind.COUNTDOWN), outlook, WORDS)
+    (card, _) = card_contents(Card(CardKind.COUNTDOWN), outlook, WORDS)
     items = [item for entry in card.entries for item in entry.items]
     assert len(items) == len(countdown(outlook.project))
     assert all(item.has_box for item in items)
     assert card.notes
+
+
+def test_the_days_after_are_printed_unless_left_out(outlook):
+    _, after = card_contents(Card(CardKind.COUNTDOWN), outlook, WORDS)
+    lines = [item.text for entry in after.entries for item in entry.items]
+    assert lines == texts(days_after(outlook.project, outlook.target.finish_s))
+    assert after.entries[0].right == "day 1 after"
+    bare = Card(CardKind.COUNTDOWN, leaves_out=(CardPart.AFTER,))
+    assert len(card_contents(bare, outlook, WORDS)) == 1
 
 
 def test_what_is_for_the_head_is_printed(outlook):

@@ -51,7 +51,7 @@ def card_contents(card: Card, outlook: Outlook, words: Words) -> tuple[CardConte
         case CardKind.WEEKS:
             return week_sheets(outlook, words, card)
         case CardKind.COUNTDOWN:
-            return (last_days(outlook, words, card),)
+            return last_days(outlook, words, card)
 
 
 def words_of(card: Card, words: Words) -> Words:

@@ -15,13 +15,14 @@ from ultraplanner_gui.cards.station_words import (
     nearest_minute,
     place_name,
     station_of,
+    ways_out,
 )
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Source
 from ultraplanner_gui.engine.news import news
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardPart
-from ultraplanner_gui.plan.course import AidStation, Offer
+from ultraplanner_gui.plan.course import AidStation, IfStop, Offer
 from ultraplanner_gui.plan.logistics import Visit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.cautions import RED_FLAGS
@@ -127,6 +128,9 @@ def _lines(
         asked = (*plan.ask, *visit.ask) if station is not None else ()
         if asked:
             yield Item(DOT.join(asked), _say(words, _ASK))
+    if station is not None and station.if_stop != IfStop() and card.has(CardPart.IF_STOP):
+        out = (f"{item.label} {item.text}" for item in ways_out(station.if_stop, words))
+        yield Item(DOT.join(out), _say(words, _IF_STOP))
     if card.has(CardPart.NEWS):
         yield Item(_no_news(outlook, section, station, words))
 
@@ -139,6 +143,7 @@ _ARRIVES = QT_TRANSLATE_NOOP("Cards", "on plan")
 _WAY = QT_TRANSLATE_NOOP("Cards", "way there")
 _WHO = QT_TRANSLATE_NOOP("Cards", "who")
 _HAND_OVER = QT_TRANSLATE_NOOP("Cards", "hand over")
+_IF_STOP = QT_TRANSLATE_NOOP("Cards", "if I stop")
 _ASK = QT_TRANSLATE_NOOP("Cards", "ask")
 
 

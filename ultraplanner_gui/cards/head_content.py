@@ -1,16 +1,17 @@
-"""What stands on cards for the head and for the last ten days, as finished text."""
+"""What stands on cards for the head, the last ten days and those after, as finished text."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import groupby
 
 from ultraplanner_gui.cards.card_words import no_course, turning
 from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
+from ultraplanner_gui.engine.fuel_before import CountdownRow
 from ultraplanner_gui.engine.head import pictures
 from ultraplanner_gui.engine.mind import day_text
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.engine.race_week import countdown
+from ultraplanner_gui.engine.race_week import countdown, days_after
 from ultraplanner_gui.plan.cards import Card, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.cautions import RED_FLAGS
@@ -33,35 +34,51 @@ def to_picture(outlook: Outlook, words: Words) -> Iterator[Entry]:
         yield Entry(head, tuple(map(Item, lines)))
 
 
-def last_days(outlook: Outlook, words: Words, card: Card) -> ListCard:
-    """Return the countdown with a box for each line; PlanError without a course."""
-    if not outlook.sections:
+def last_days(outlook: Outlook, words: Words, card: Card) -> tuple[ListCard, ...]:
+    """Return the countdown, and the days after, a box for each line; PlanError without a course."""
+    if not outlook.sections or outlook.target is None:
         raise no_course()
     project = outlook.project
-    entries = []
-    for day, rows in groupby(countdown(project), lambda row: row.at.date()):
-        left = (project.race.day - day).days
-        items = tuple(
-            Item(
-                words.say(row.text),
-                label=words.clock(row.at, weekday=False),
-                has_box=True,
-            )
-            for row in rows
-        )
-        entries.append(Entry(words.day(day), items, right=_left(left, words)))
     flags = tuple(words.translate(text) for text in RED_FLAGS) if card.has(CardPart.FLAGS) else ()
-    return ListCard(
+    before = ListCard(
         title=words.translate(QT_TRANSLATE_NOOP("Cards", "The last ten days")),
         subtitle=project.race.name,
-        entries=tuple(entries),
+        entries=tuple(_by_day(outlook, countdown(project), words)),
         turning=turning(words),
         notes=flags,
         most_columns=2,
     )
+    if not card.has(CardPart.AFTER):
+        return (before,)
+    # Its own first lines are the red flags.
+    after = ListCard(
+        title=words.translate(QT_TRANSLATE_NOOP("Cards", "The days after")),
+        subtitle=project.race.name,
+        entries=tuple(_by_day(outlook, days_after(project, outlook.target.finish_s), words)),
+        turning=turning(words),
+        most_columns=2,
+    )
+    return (before, after)
+
+
+def _by_day(outlook: Outlook, rows: Iterable[CountdownRow], words: Words) -> Iterator[Entry]:
+    """Yield the rows of each day under its name; clock times only up to the start."""
+    race = outlook.project.race
+    for day, group in groupby(rows, lambda row: row.at.date()):
+        items = tuple(
+            Item(
+                words.say(row.text),
+                label=words.clock(row.at, weekday=False) if row.at <= race.start else "",
+                has_box=True,
+            )
+            for row in group
+        )
+        yield Entry(words.day(day), items, right=_left((race.day - day).days, words))
 
 
 def _left(days: int, words: Words) -> str:
     if days == 0:
         return words.translate(QT_TRANSLATE_NOOP("Cards", "race day"))
+    if days < 0:
+        return words.translate(QT_TRANSLATE_NOOP("Cards", "day {0} after")).format(-days)
     return words.translate(QT_TRANSLATE_NOOP("Cards", "{0} to go")).format(days)

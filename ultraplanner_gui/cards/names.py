@@ -58,6 +58,7 @@ PARTS: dict[CardPart, str] = {
     CardPart.WRITE: QT_TRANSLATE_NOOP("CardNames", "Lines to write on"),
     CardPart.DAYS: QT_TRANSLATE_NOOP("CardNames", "Three kinds of day"),
     CardPart.PICTURES: QT_TRANSLATE_NOOP("CardNames", "What to picture"),
+    CardPart.AFTER: QT_TRANSLATE_NOOP("CardNames", "Days after the race"),
 }
 
 

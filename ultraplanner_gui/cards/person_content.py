@@ -7,7 +7,13 @@ from collections.abc import Iterator
 from ultraplanner_gui.cards.card_words import no_course, say, turning
 from ultraplanner_gui.cards.head_content import three_days, to_picture
 from ultraplanner_gui.cards.list_content import Entry, Item, ListCard
-from ultraplanner_gui.cards.station_words import DOT, at_stations, nearest_minute, place_name
+from ultraplanner_gui.cards.station_words import (
+    DOT,
+    at_stations,
+    nearest_minute,
+    place_name,
+    ways_out,
+)
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardPart
@@ -120,19 +126,9 @@ def _if_i_stop(outlook: Outlook, words: Words) -> Iterator[Entry]:
     for section, station in at_stations(outlook):
         if station.if_stop != IfStop():
             head = say(words, QT_TRANSLATE_NOOP("Cards", "If I stop at {0}"), station.name)
-            items = tuple(_ways_out(station.if_stop, words))
+            items = tuple(ways_out(station.if_stop, words))
             yield Entry(head, items, right=_at(section, words))
 
 
 def _at(section: SectionFigures, words: Words) -> str:
     return words.distance(section.end_m, 1)
-
-
-def _ways_out(if_stop: IfStop, words: Words) -> Iterator[Item]:
-    pairs = (
-        (QT_TRANSLATE_NOOP("Cards", "way out"), if_stop.way_out),
-        (QT_TRANSLATE_NOOP("Cards", "fetched by"), if_stop.fetched_by),
-        (QT_TRANSLATE_NOOP("Cards", "takes"), if_stop.takes),
-        (QT_TRANSLATE_NOOP("Cards", "call"), if_stop.number),
-    )
-    return (Item(text, words.translate(label)) for label, text in pairs if text)

@@ -6,9 +6,10 @@ from collections.abc import Iterator
 from datetime import datetime, timedelta
 
 from ultraplanner_gui.cards.card_words import end_name, say
+from ultraplanner_gui.cards.list_content import Item
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
-from ultraplanner_gui.plan.course import AidStation, CutoffKind, Kit, Offer, StopKind
+from ultraplanner_gui.plan.course import AidStation, CutoffKind, IfStop, Kit, Offer, StopKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.wording.words import Words
@@ -107,3 +108,14 @@ def _deeds(station: AidStation, words: Words, with_offers: bool) -> Iterator[str
         yield words.translate(QT_TRANSLATE_NOOP("Cards", "pacer from here"))
     if station.note:
         yield station.note
+
+
+def ways_out(if_stop: IfStop, words: Words) -> Iterator[Item]:
+    """Yield what happens if the runner stops at a station."""
+    pairs = (
+        (QT_TRANSLATE_NOOP("Cards", "way out"), if_stop.way_out),
+        (QT_TRANSLATE_NOOP("Cards", "fetched by"), if_stop.fetched_by),
+        (QT_TRANSLATE_NOOP("Cards", "takes"), if_stop.takes),
+        (QT_TRANSLATE_NOOP("Cards", "call"), if_stop.number),
+    )
+    return (Item(text, words.translate(label)) for label, text in pairs if text)

@@ -59,6 +59,7 @@ class CardPart(StrEnum):
     WRITE = "lines to write on"
     DAYS = "three kinds of day"
     PICTURES = "to picture"
+    AFTER = "days after"
 
 
 class CardUnits(StrEnum):
@@ -75,14 +76,14 @@ PARTS_OF: dict[CardKind, tuple[CardPart, ...]] = {
         *(_P.PROFILE, _P.CLIMB, _P.PACE, _P.STOP, _P.IN_HAND, _P.LATE, _P.LAST, _P.THERE),
     ),
     CardKind.FUEL: (_P.CARRY, _P.THERE, _P.FLUID, _P.SODIUM, _P.CAFFEINE, _P.FALLBACKS),
-    CardKind.CREW: (_P.ACCESS, _P.HAND_OVER, _P.ASK, _P.NEWS, _P.FLAGS, _P.HOME),
+    CardKind.CREW: (*(_P.ACCESS, _P.HAND_OVER, _P.ASK, _P.IF_STOP, _P.NEWS, _P.FLAGS, _P.HOME),),
     CardKind.BAGS: (_P.THERE,),
     CardKind.LISTS: (),
     CardKind.HARD: (_P.CUES, _P.DAYS, _P.PICTURES),
     CardKind.WHO: (_P.MEDICAL, _P.IF_STOP),
     CardKind.WALL: (_P.CLIMB, _P.CARRY, _P.DONE),
     CardKind.WEEKS: (_P.WRITE, _P.FLAGS),
-    CardKind.COUNTDOWN: (_P.FLAGS,),
+    CardKind.COUNTDOWN: (_P.FLAGS, _P.AFTER),
 }
 """What can be left out of each kind of card."""
 

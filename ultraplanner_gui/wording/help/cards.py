@@ -106,8 +106,8 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "What the crew needs at every station they may come to: how to get there, when "
-            "you are likely to come, what to hand over and what to ask, and who drives "
-            "home. Fill in the rest under Edit, Crew and lists.",
+            "you are likely to come, what to hand over and what to ask, the way out if you stop, "
+            "and who drives home. Fill in the rest under Edit, Crew and lists.",
         ),
         caution=QT_TRANSLATE_NOOP(
             "Help",
@@ -233,7 +233,8 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "The countdown of the table Before the start on paper, a box to each line: sessions "
-            "of the taper, sleep, food, kit, feet, bags, travel, the morning, and your own lines.",
+            "of the taper, sleep, food, kit, feet, bags, travel, the morning, and your own lines. "
+            "A second sheet has the days after: red flags, rest, when to run again.",
         ),
         see=("before the start", "mandatory kit"),
         words=QT_TRANSLATE_NOOP("Help", "race week countdown checklist print"),
