@@ -11,6 +11,7 @@ from ultraplanner_gui.engine.candidates import (
     FASTEST,
     LATE,
     PAST,
+    TOO_SOON,
     arrival_at,
     candidate_figures,
     legs_of,
@@ -101,3 +102,16 @@ def test_half_the_work_takes_no_more_than_half_the_time(share, hours, fade, onse
     at_s = arrival_at(share, hours * HOUR, runner)
     assert 0.0 <= at_s <= share * hours * HOUR * (1 + 1e-9) + 1e-6
     assert arrival_at(1.0, hours * HOUR, runner) == pytest.approx(hours * HOUR)
+
+
+def test_a_later_race_is_held_against_rest_and_build_up():
+    # 14 h: hard again on day 16, the next one after 6 weeks (own rule, see test_race_week).
+    (state, text) = figures(replace(RIDGE, day=date(2027, 9, 18)))[0].after
+    assert text.args[1] == (date(2027, 9, 18) - date(2027, 7, 5)).days // 7 == 10
+    assert state is (State.HOLDS if text.args[2] <= 10 else State.STRAINS)
+    (far, _) = figures(replace(RIDGE, day=date(2028, 9, 16)))[0].after
+    assert far is State.HOLDS
+    (near, said) = figures(replace(RIDGE, day=date(2027, 7, 24)))[0].after
+    assert near is State.BREAKS
+    assert said.template == TOO_SOON
+    assert figures(replace(RIDGE, day=date(2027, 6, 1)))[0].after is None

@@ -7,8 +7,11 @@ from PySide6.QtCore import Qt
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.engine.head import days_of
 from ultraplanner_gui.plan.head import DayGoal, DayKind, Worry
+from ultraplanner_gui.widgets.rows import Figure
 from ultraplanner_gui.window.head_form import HeadForm
+from ultraplanner_gui.window.ledger_race import race_rows
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.own_days_form import OwnDaysForm
 
@@ -99,6 +102,21 @@ def test_worries_and_days_are_kept(window, form):
     head = window.document.project.head
     assert head.worries == (Worry("The dark", "run by night"),)
     assert head.goals == (DayGoal(DayKind.HARD, "Arrive", 82_800.0),)
+
+
+def test_the_ledger_of_the_race_has_the_three_days(window, form):
+    finish, _ = form.days.fields[DayKind.HARD]
+    finish.setText("23 h")
+    form.keep.click()
+    outlook, words = window.document.outlook, window.settings.words()
+    rows = {row.label: row.now for row in race_rows(outlook, outlook, words) if is_figure(row)}
+    good = days_of(outlook)[0].finish_s
+    assert rows["Good day"] == words.duration(good)
+    assert rows["Hard day"] == words.duration(82_800.0)
+
+
+def is_figure(row):
+    return isinstance(row, Figure)
 
 
 def test_own_lines_are_typed_and_what_cannot_be_read_is_said(window):

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from zoneinfo import ZoneInfo
 
 from ultraplanner_gui.engine.first_plan import KEPT_SPEED
 from ultraplanner_gui.engine.light import light_spans
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.engine.race_week import rest_after, weeks_left
 from ultraplanner_gui.engine.runway import Runway, growth_of, race_asks, runway
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import standing
@@ -56,7 +57,8 @@ class Leg:
 @dataclass(frozen=True, slots=True)
 class CandidateFigures:
     """What one race asks. `finish_s` is the likely finish, `dark_s` the dark part of it, None
-    where no place is known; `state` is the worse of runway and cutoffs.
+    where no place is known; `state` is the worse of runway and cutoffs, `after` whether there is
+    time for it after the race of the plan, None where it comes no later.
     """
 
     candidate: Candidate
@@ -69,6 +71,7 @@ class CandidateFigures:
     legs: tuple[Leg, ...]
     state: State
     says: tuple[Message, ...]
+    after: tuple[State, Message] | None = None
 
     @property
     def tightest(self) -> Leg | None:
@@ -84,10 +87,28 @@ def candidate_figures(
     place = None
     if outlook.profile is not None:
         place = outlook.profile.latitude_deg, outlook.profile.longitude_deg
-    return tuple(
+    figures = (
         _figures(candidate, project, (weekly_m, longest_m), place, today)
         for candidate in project.candidates
     )
+    finish_s = outlook.target.finish_s if outlook.target is not None else project.race.goal_s
+    return tuple(replace(one, after=_after(one, project, finish_s)) for one in figures)
+
+
+def _after(
+    figures: CandidateFigures, project: Project, finish_s: float
+) -> tuple[State, Message] | None:
+    """Return whether rest and a build-up fit between the race of the plan and this one."""
+    end, rest = project.race.clock(finish_s).date(), rest_after(finish_s)
+    if figures.candidate.day <= end:
+        return None
+    weeks, apart = weeks_left(figures.candidate.day, end, rest)
+    needed = figures.way.weeks_needed
+    if apart < rest.race_weeks[0]:
+        state, text = State.BREAKS, TOO_SOON
+    else:
+        state, text = (State.HOLDS if weeks >= needed else State.STRAINS), LEFT
+    return state, message(text, project.race.name, weeks, needed, apart, rest.race_weeks[0])
 
 
 def _figures(
@@ -241,6 +262,14 @@ SHORT = QT_TRANSLATE_NOOP("Candidates", "Weeks too few for all it asks: {0}.")
 NO_CUTOFFS = QT_TRANSLATE_NOOP("Candidates", "No cutoffs are entered.")
 IN_HAND = QT_TRANSLATE_NOOP("Candidates", "The tightest cutoff is at {0}, with {1} in hand.")
 LATE = QT_TRANSLATE_NOOP("Candidates", "The cutoff at {0} is likely to be missed by {1}.")
+LEFT = QT_TRANSLATE_NOOP(
+    "Candidates",
+    "After {0} and its rest {1} weeks are left to build up; {2} are needed from where you are now.",
+)
+TOO_SOON = QT_TRANSLATE_NOOP(
+    "Candidates",
+    "Only {3} weeks after {0}: the next race of that size comes after {4} at the soonest.",
+)
 FASTEST = QT_TRANSLATE_NOOP(
     "Candidates",
     "From {0} to {1} the cutoffs ask {2} of level ground; {3} is likely. Time in hand from before "

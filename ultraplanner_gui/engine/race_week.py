@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import datetime, time, timedelta
+from datetime import date, datetime, time, timedelta
 
 from ultraplanner_gui.engine.fuel_before import DAYS, CountdownRow, fuel_countdown, merged
 from ultraplanner_gui.plan.block import Kind
@@ -212,8 +212,7 @@ def _next_races(project: Project, end: datetime, rest: Rest) -> Iterator[Countdo
     for candidate in sorted(project.candidates, key=lambda c: c.day):
         if candidate.day <= end.date():
             continue
-        weeks = (candidate.day - back).days // 7
-        apart = (candidate.day - end.date()).days // 7
+        weeks, apart = weeks_left(candidate.day, end.date(), rest)
         text = QT_TRANSLATE_NOOP(
             "Week", "{0}: {1} weeks from rest to its start; {2} after this race."
         )
@@ -222,7 +221,16 @@ def _next_races(project: Project, end: datetime, rest: Rest) -> Iterator[Countdo
                 "Week", "{0} is too soon: {2} weeks after this race; {1} weeks from rest to it."
             )
         at = datetime.combine(back, _NOON, tzinfo=end.tzinfo)
-        yield _row(at, text, _OWN, candidate.name, max(0, weeks), apart)
+        yield _row(at, text, _OWN, candidate.name, weeks, apart)
+
+
+def weeks_left(day: date, end: date, rest: Rest) -> tuple[int, int]:
+    """Return whole weeks of build-up from the end of *rest* to a race on *day*, and weeks between.
+
+    *end* is the day on which the race before it ended.
+    """
+    back = end + timedelta(days=rest.hard_from[0])
+    return max(0, (day - back).days // 7), (day - end).days // 7
 
 
 def _first_hours(project: Project, end: datetime, finish_s: float) -> Iterator[CountdownRow]:

@@ -30,6 +30,7 @@ from ultraplanner_gui.window.candidate_form import CandidateForm
 from ultraplanner_gui.wording.words import NONE, Words
 
 TOPIC = "candidate races"
+AFTER_TOPIC = "after the race"
 COLUMN_PX, WIDTH_PX, HEIGHT_PX = 268.0, 920.0, 560.0
 
 
@@ -139,7 +140,8 @@ class CandidatesPage(QDialog):
     @Slot(object, object)
     def _on_changed(self, before: object, after: object) -> None:
         project = self._document.project
-        parts = (project.candidates, project.runner, project.block, self._document.outlook.today)
+        outlook = self._document.outlook
+        parts = (project.candidates, project.runner, project.block, project.race, outlook.today)
         if self._document.trial_outlook is None and parts != self._shown:
             self._shown = parts
             self.refresh()
@@ -181,6 +183,9 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
         CheckRow(figures.state, words.say(figures.says[0]), topic=TOPIC),
         *(Sentence(words.say(text)) for text in figures.says[1:]),
     ]
+    if figures.after is not None:
+        state, text = figures.after
+        rows.append(CheckRow(state, words.say(text), topic=AFTER_TOPIC))
     if figures.legs:
         rows += [
             Rule(),

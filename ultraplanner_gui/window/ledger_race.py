@@ -10,11 +10,13 @@ from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.gait import walked_between, walked_m
 from ultraplanner_gui.engine.glycogen import GlycogenLedger, ledger_of, left_g
 from ultraplanner_gui.engine.lessons import lessons_of_food, lessons_of_section
+from ultraplanner_gui.engine.mind import finishes
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import dark_s
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.station_figures import end_checks, stop_mend
+from ultraplanner_gui.plan.head import DayKind
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_lessons import lesson_rows
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
@@ -234,6 +236,7 @@ def _day_rows(now: Outlook, before: Outlook, words: Words) -> list[Row]:
         for look, figures in ((before, old), (now, race))
     ]
     pairs.add(tr("Finish"), "finish aimed for", (finishes[0], finishes[1]))
+    _add_days(pairs, before, now, words)
     pairs.add(tr("Dark"), "lamp", each(words.duration, dark_s(old.light), dark_s(race.light)))
     far = each(lambda look: words.distance(walked_m(look.walked), 1), before, now)
     pairs.add(tr("At walking pace"), "walking", far)
@@ -245,6 +248,19 @@ def _day_rows(now: Outlook, before: Outlook, words: Words) -> list[Row]:
         said = f"{words.temperature_bare(low_c)} – {words.temperature(high_c)}"
         pairs.rows.append(Figure(tr("Air on your way"), said, topic="warmth"))
     return pairs.rows
+
+
+def _add_days(pairs: Pairs, before: Outlook, now: Outlook, words: Words) -> None:
+    """Add the finish of a good, a fair and a hard day."""
+    was, reckoned = finishes(before), finishes(now)
+    names = {
+        DayKind.GOOD: tr("Good day"),
+        DayKind.FAIR: tr("Fair day"),
+        DayKind.HARD: tr("Hard day"),
+    }
+    for kind, finish_s in reckoned.items():
+        both = each(words.duration, was.get(kind, finish_s), finish_s)
+        pairs.add(names[kind], "three kinds of day", both)
 
 
 def _carry_rows(now: Outlook, start_m: float, start: str, words: Words) -> list[Row]:
