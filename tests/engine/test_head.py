@@ -8,7 +8,7 @@ from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.head import days_of, pictures, proposals
 from ultraplanner_gui.engine.mind import mind_lines
 from ultraplanner_gui.engine.outlook import derive
-from ultraplanner_gui.engine.race_week import countdown, days_after
+from ultraplanner_gui.engine.race_week import countdown, days_after, rest_after
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Mind
 from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
@@ -169,7 +169,7 @@ def test_goals_are_the_runners_own_where_they_are_set(outlook):
     plan = with_(outlook, head=Head(goals=(goal,)))
     (session, *_) = rehearsals(plan, Mind.GOALS)
     lines = mind_lines(plan, session, WORDS)
-    assert lines[2] == "hard day, about 25 h 00: Reach the valley"
+    assert lines[2] == "Hard day, about 25 h 00: Reach the valley"
     near = min((s for s in plan.sections if s.to_cutoff_s is not None), key=lambda s: s.to_cutoff_s)
     assert near.name in lines[3]
     assert WORDS.duration(near.to_cutoff_s) in lines[3]
@@ -199,12 +199,12 @@ def test_kit_is_asked_for_in_the_last_ten_days_only(outlook):
 
 
 def test_own_lines_join_the_countdown_in_their_place(outlook):
-    own = (OwnDay(3, 18 * 3600.0, "Collect the number {0}"),)
+    own = (OwnDay(3, 18 * 3600.0, "Fetch the tent {0}"),)
     project = replace(outlook.project, logistics=replace(outlook.project.logistics, own_days=own))
     rows = countdown(project)
-    (row,) = (r for r in rows if "Collect" in WORDS.say(r.text))
+    (row,) = (r for r in rows if "Fetch" in WORDS.say(r.text))
     assert row.at.date() == project.race.day - timedelta(days=3)
-    assert WORDS.say(row.text) == "Collect the number {0}"
+    assert WORDS.say(row.text) == "Fetch the tent {0}"
     assert [r.at for r in rows] == sorted(r.at for r in rows)
 
 
@@ -232,7 +232,9 @@ def test_the_days_after_are_printed_unless_left_out(outlook):
     _, after = card_contents(Card(CardKind.COUNTDOWN), outlook, WORDS)
     lines = [item.text for entry in after.entries for item in entry.items]
     assert lines == texts(days_after(outlook.project, outlook.target.finish_s))
-    assert after.entries[0].right == "day 1 after"
+    rights = [entry.right for entry in after.entries]
+    assert rights[0] == "the finish"
+    assert f"day {rest_after(outlook.target.finish_s).hard_from[0]}" in rights
     bare = Card(CardKind.COUNTDOWN, leaves_out=(CardPart.AFTER,))
     assert len(card_contents(bare, outlook, WORDS)) == 1
 
@@ -243,5 +245,5 @@ def test_what_is_for_the_head_is_printed(outlook):
     (card,) = card_contents(Card(CardKind.HARD), plan, WORDS)
     text = " ".join(item.text for entry in card.entries for item in entry.items)
     assert "walk (tried)" in text
-    assert "good day, about" in text
+    assert "Good day, about" in text
     assert "The dark hours" in text

@@ -35,7 +35,7 @@ def to_picture(outlook: Outlook, words: Words) -> Iterator[Entry]:
 
 
 def last_days(outlook: Outlook, words: Words, card: Card) -> tuple[ListCard, ...]:
-    """Return the countdown, and the days after, a box for each line; PlanError without a course."""
+    """Return the countdown, a box to each line, and the days after; PlanError without a course."""
     if not outlook.sections or outlook.target is None:
         raise no_course()
     project = outlook.project
@@ -51,10 +51,19 @@ def last_days(outlook: Outlook, words: Words, card: Card) -> tuple[ListCard, ...
     if not card.has(CardPart.AFTER):
         return (before,)
     # Its own first lines are the red flags.
+    rows = days_after(project, outlook.target.finish_s)
+    end = project.race.clock(outlook.target.finish_s).date()
     after = ListCard(
         title=words.translate(QT_TRANSLATE_NOOP("Cards", "The days after")),
         subtitle=project.race.name,
-        entries=tuple(_by_day(outlook, days_after(project, outlook.target.finish_s), words)),
+        entries=tuple(
+            Entry(
+                words.day(day),
+                tuple(Item(words.say(row.text)) for row in group),
+                right=_since((day - end).days, words),
+            )
+            for day, group in groupby(rows, lambda row: row.at.date())
+        ),
         turning=turning(words),
         most_columns=2,
     )
@@ -62,23 +71,24 @@ def last_days(outlook: Outlook, words: Words, card: Card) -> tuple[ListCard, ...
 
 
 def _by_day(outlook: Outlook, rows: Iterable[CountdownRow], words: Words) -> Iterator[Entry]:
-    """Yield the rows of each day under its name; clock times only up to the start."""
-    race = outlook.project.race
+    """Yield the rows of each day under its name, a box to each."""
     for day, group in groupby(rows, lambda row: row.at.date()):
         items = tuple(
-            Item(
-                words.say(row.text),
-                label=words.clock(row.at, weekday=False) if row.at <= race.start else "",
-                has_box=True,
-            )
+            Item(words.say(row.text), label=words.clock(row.at, weekday=False), has_box=True)
             for row in group
         )
-        yield Entry(words.day(day), items, right=_left((race.day - day).days, words))
+        yield Entry(
+            words.day(day), items, right=_left((outlook.project.race.day - day).days, words)
+        )
+
+
+def _since(days: int, words: Words) -> str:
+    if days == 0:
+        return words.translate(QT_TRANSLATE_NOOP("Cards", "the finish"))
+    return words.translate(QT_TRANSLATE_NOOP("Cards", "day {0}")).format(days)
 
 
 def _left(days: int, words: Words) -> str:
     if days == 0:
         return words.translate(QT_TRANSLATE_NOOP("Cards", "race day"))
-    if days < 0:
-        return words.translate(QT_TRANSLATE_NOOP("Cards", "day {0} after")).format(-days)
     return words.translate(QT_TRANSLATE_NOOP("Cards", "{0} to go")).format(days)

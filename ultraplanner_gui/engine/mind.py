@@ -12,9 +12,9 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Quantity, message
 from ultraplanner_gui.wording.words import Words
 
 _DAY_NAMES = {
-    DayKind.GOOD: QT_TRANSLATE_NOOP("Head", "good day"),
-    DayKind.FAIR: QT_TRANSLATE_NOOP("Head", "fair day"),
-    DayKind.HARD: QT_TRANSLATE_NOOP("Head", "hard day"),
+    DayKind.GOOD: QT_TRANSLATE_NOOP("Head", "Good day"),
+    DayKind.FAIR: QT_TRANSLATE_NOOP("Head", "Fair day"),
+    DayKind.HARD: QT_TRANSLATE_NOOP("Head", "Hard day"),
 }
 
 

@@ -117,6 +117,23 @@ def _days(project: Project) -> Iterator[CountdownRow]:
     yield from _bags(project)
     yield from _home(project)
     yield _row(
+        _day(project, 2, time(20, 0)),
+        QT_TRANSLATE_NOOP(
+            "Week",
+            "Head: read your hard stretches once, then put them away. What is not trained by now "
+            "is left; nerves are not a sign of form.",
+        ),
+        _PRACTICE,
+    )
+    yield _row(
+        _day(project, 1, time(15, 0)),
+        QT_TRANSLATE_NOOP(
+            "Week",
+            "Collect the number, hear the briefing; ask what changed of course, kit and cutoffs.",
+        ),
+        _PRACTICE,
+    )
+    yield _row(
         _day(project, 1, time(17, 0)),
         QT_TRANSLATE_NOOP(
             "Week", "Lay out what you wear, pin the number, charge watch, phone and lamps."

@@ -285,7 +285,8 @@ class Theme(QObject):
         QTimeEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-top: {pad}px solid {c.soft}; }}
-        QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked {{
+        QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked,
+        QListWidget::indicator:unchecked {{
             border: 1px solid {c.strong_line}; border-radius: 2px; background: {c.panel};
             width: {3 * pad}px; height: {3 * pad}px; }}
         QRadioButton::indicator {{

@@ -129,6 +129,7 @@ class _Lines(QWidget):
             self._keep(row, _PLACE, line.station)
         self.offers = QListWidget(self)
         self.offers.setWordWrap(True)
+        self.offers.setSpacing(Space.TIGHT)
         self.offers.setAccessibleName(self.tr("Proposed by the plan"))
         for offer in proposals(outlook, words):
             self._offer(offer, {row[:2] for row in rows})
@@ -199,10 +200,10 @@ class _Lines(QWidget):
         row.addWidget(self.tried_in)
         row.addStretch(1)
         box = QVBoxLayout(self)
-        box.addWidget(self.table, 3)
+        box.addWidget(self.table, 2)
         box.addLayout(row)
         box.addWidget(_head(self.tr("The plan proposes; tick what is yours"), self))
-        box.addWidget(self.offers, 2)
+        box.addWidget(self.offers, 3)
         box.addWidget(self.take, 0, Qt.AlignmentFlag.AlignLeft)
 
     def _offer(self, offer: Proposal, there: set[tuple[str, ...]]) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import time
 
-from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHeaderView, QLabel, QVBoxLayout, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.edit import Edit
@@ -44,6 +44,9 @@ class OwnDaysForm(EditForm):
         rows = [(words.number(d.days_before), _clock(d.at_s), d.text) for d in own]
         self.table = RowsField(heads, rows, fields)
         self.table.setAccessibleName(self.tr("Own lines"))
+        for column in range(len(heads) - 1):
+            fitted = QHeaderView.ResizeMode.ResizeToContents
+            self.table.horizontalHeader().setSectionResizeMode(column, fitted)
         self.table.setMinimumHeight(round(theme().px(_HEIGHT_PX)))
         box.addWidget(note)
         box.addWidget(self.table)

@@ -2,29 +2,42 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from datetime import date
+
+from ultraplanner_gui.engine.fuel_before import CountdownRow
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_week import days_after
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.table_column import Column
-from ultraplanner_gui.window.table_bags import BeforeRow
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import TableSpec, unit
 from ultraplanner_gui.wording.words import Words
 
 
-def after_rows(outlook: Outlook) -> tuple[BeforeRow, ...]:
+@dataclass(frozen=True, slots=True)
+class AfterRow:
+    """One thing to do or to watch for; `end` is the day of the finish, from which days count."""
+
+    key: str
+    row: CountdownRow
+    end: date
+
+
+def after_rows(outlook: Outlook) -> tuple[AfterRow, ...]:
     """Return what to do and to watch for from the finish on."""
     if outlook.target is None:
         return ()
     rows = days_after(outlook.project, outlook.target.finish_s)
-    return tuple(BeforeRow(f"row-{n}", row, outlook.project.race) for n, row in enumerate(rows))
+    end = outlook.project.race.clock(outlook.target.finish_s).date()
+    return tuple(AfterRow(f"row-{n}", row, end) for n, row in enumerate(rows))
 
 
-def _title(row: BeforeRow, words: Words) -> str:
+def _title(row: AfterRow, words: Words) -> str:
     return words.day(row.row.at.date())
 
 
-AFTER: TableSpec[BeforeRow] = TableSpec(
+AFTER: TableSpec[AfterRow] = TableSpec(
     name=QT_TRANSLATE_NOOP("Tables", "After the race"),
     kind="",
     columns=(
@@ -36,8 +49,8 @@ AFTER: TableSpec[BeforeRow] = TableSpec(
             is_main=True,
         ),
         Column(
-            QT_TRANSLATE_NOOP("Tables", "After the start"),
-            text=lambda row, words: words.number((row.row.at.date() - row.race.day).days),
+            QT_TRANSLATE_NOOP("Tables", "After the finish"),
+            text=lambda row, words: words.number((row.row.at.date() - row.end).days),
             value=lambda row: row.row.at.timestamp(),
             unit=unit(QT_TRANSLATE_NOOP("Tables", "days")),
             is_figure=True,

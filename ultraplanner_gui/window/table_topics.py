@@ -199,7 +199,9 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
     "Before the start": dict.fromkeys(
         ("Day", "Clock", "To the start", "What", "Source"), "before the start"
     ),
-    "After the race": dict.fromkeys(("Day", "After the start", "What", "Source"), "after the race"),
+    "After the race": dict.fromkeys(
+        ("Day", "After the finish", "What", "Source"), "after the race"
+    ),
 }
 
 

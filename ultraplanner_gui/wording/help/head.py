@@ -26,7 +26,7 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Stretches of this race to go through beforehand: the longest one alone, the dark "
             "hours, the great climbs, the heat of the day, the last third, and until when it "
-            "should feel easy. Sessions marked for it take one each in turn.",
+            "should feel easy. Sessions marked for it share them between them.",
         ),
         QT_TRANSLATE_NOOP(
             "Help",
@@ -55,7 +55,7 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "What you do when it gets hard, written down before: if this happens, then I do that. "
-            "The plan proposes some for its climbs, the small hours, long stops and close cutoffs. "
+            "The plan proposes some for its climbs, heat, dark, long stops and close cutoffs. "
             "Try each in a run; five to eight are enough.",
         ),
         "",
