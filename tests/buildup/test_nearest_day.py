@@ -89,3 +89,13 @@ def test_h_puts_what_is_in_the_hand_on_the_day_found(stage, at_once, qtbot):
     assert not stage.grid.is_carrying
     assert stage.session("hills6").day == better
     assert stage.document.undo_stack.count() == 1
+
+
+def test_where_no_day_near_the_hand_holds_one_near_its_own_is_offered(stage, at_once, qtbot):
+    home, far = stage.session("hills7").day, TODAY + timedelta(days=8)
+    assert stage.document.try_edit(MoveSession("hills7", far))
+    seeker = DaySeeker(stage.document)
+    with qtbot.waitSignal(seeker.found, timeout=5000):
+        seeker.day_for("hills7")
+    day = seeker.day_for("hills7")
+    assert abs((day - home).days) < abs((day - far).days)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 from datetime import date, timedelta
+from itertools import chain
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
 
@@ -79,7 +80,9 @@ class DaySeeker(QObject):
         base = self._document.before
         home = next((s for s in base.project.block.sessions if s.key == key), session)
         self._worst = burden(base)
-        self._days = days_near(base, home, session.day)
+        # Weeks full to their ceiling hold nothing more: then a day of the week it comes from.
+        around = (session.day, home.day) if home.day != session.day else (session.day,)
+        self._days = chain.from_iterable(days_near(base, home, day) for day in around)
         self._timer.start(REST_MS)
         return None
 
