@@ -26,6 +26,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, CourseErr
 _NAMESPACE = re.compile(r"|https?://(www\.)?topografix\.com/GPX/\S{0,20}", re.IGNORECASE)
 DEEPEST = 64
 MOST_ATTRIBUTES = 64
+LONGEST_TAG = 1 << 20
 LONGEST_TEXT = 4096
 LONGEST_NUMBER = 100
 MOST_POINTS = 1_000_000
@@ -222,11 +223,17 @@ class _Reader:
         self._parser = parser
 
     def parse(self, data: bytes) -> None:
-        """Read the whole file in one call: fed in pieces, expat scans a long attribute anew
-        with each of them.
+        """Read the file in pieces of `LONGEST_TAG` bytes, so that a tag of twice that is refused
+        before its attributes are made; in smaller ones expat would scan a long tag again and again.
         """
         self._size = len(data)
-        self._parser.Parse(data, True)
+        view, parser = memoryview(data), self._parser
+        for begin in range(0, self._size, LONGEST_TAG):
+            piece = view[begin : begin + LONGEST_TAG]
+            parser.Parse(piece, False)
+            if begin + len(piece) - parser.CurrentByteIndex > 2 * LONGEST_TAG:
+                self._refuse_shape()
+        parser.Parse(b"", True)
 
     def result(self) -> GpxFile:
         """Return what was read."""
