@@ -97,12 +97,18 @@ def trust(args: Sequence[str]) -> int:
     become([python, str(ROOT / "packaging" / "trust.py"), *args], environment())
 
 
+def translate(args: Sequence[str]) -> int:
+    """Bring the translations up to the code; pseudo DIR makes a longer, accented language."""
+    become([prepare(LOCK_DEV, ()), str(ROOT / "packaging" / "translate.py"), *args], environment())
+
+
 COMMANDS: dict[str, Callable[[Sequence[str]], int]] = {
     "run": run,
     "test": test,
     "lint": lint,
     "bench": bench,
     "trust": trust,
+    "translate": translate,
     "lock": lock,
     "bundle": bundle,
     "wheel": wheel,
@@ -116,7 +122,7 @@ def main(args: Sequence[str]) -> int:
     if not args or args[0] in ("-h", "--help"):
         print("usage: python3 packaging/dev.py COMMAND [ARGUMENTS]\n")
         for name, command in COMMANDS.items():
-            print(f"  {name:7} {command.__doc__}")
+            print(f"  {name:9} {command.__doc__}")
         return 0 if args else 2
     if args[0] not in COMMANDS:
         print(f"There is no command {args[0]}; choose one of {', '.join(COMMANDS)}.")

@@ -1,7 +1,7 @@
 """Collect the texts of the program, and make what it reads its translations from.
 
-python packaging/translate.py            renew resources/translations: .ts from the code, .qm of it
-python packaging/translate.py pseudo DIR  a made-up language in DIR: longer, accented, complete
+dev.py translate              renew resources/translations: .ts from the code, .qm of it
+dev.py translate pseudo DIR   a made-up language in DIR: longer, accented, complete
 
 A translator edits the .ts (any editor of that format does) and runs the first again.
 """
@@ -68,13 +68,18 @@ def pseudo(folder: Path) -> Path:
     return source.with_suffix(".qm")
 
 
+def bring_up(source: Path, language: str) -> None:
+    """Bring the .ts file *source* of *language* up to the code; English needs its plurals alone."""
+    only = ("-pluralonly",) if language == PLURALS else ()
+    collect(source, "-target-language", language, "-source-language", "en", *only)
+
+
 def renew() -> None:
     """Renew every translation and say what is missing."""
     FOLDER.mkdir(parents=True, exist_ok=True)
     for language in (PLURALS, *TRANSLATED):
         source = FOLDER / f"ultraplanner_{language}.ts"
-        only = ("-pluralonly",) if language == PLURALS else ()
-        collect(source, "-target-language", language, "-source-language", "en", *only)
+        bring_up(source, language)
         release(source, source.with_suffix(".qm"))
         print(f"{source.name}: {len(unfinished(source))} texts without a translation")
 
