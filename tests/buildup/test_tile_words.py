@@ -36,6 +36,18 @@ def test_words_are_whole_where_twenty_weeks_fill_a_window_of_1440(stage_of, monk
     assert all(width <= rect.width() + 1.0 for rect, _ in found)
 
 
+@pytest.mark.parametrize("kind", [k for k in Kind if k is not Kind.RACE])
+def test_every_kind_is_named_where_21_weeks_fill_a_window_of_1440(stage_of, monkeypatch, kind):
+    stage = stage_of(block=make_block(21), size=(1144, 446))
+    session = run("long19", stage.session("long19").day, kind, 30)
+    stage.document.try_edit(ChangeSession(session))
+    written = []
+    monkeypatch.setattr(tile, "draw_text", lambda painter, rect, text, *more: written.append(text))
+    stage.grid.redraw()
+    stage.grid.grab()
+    assert {kinds.SHORT[kind], kinds.SHORTER.get(kind)} & set(written)
+
+
 def test_a_past_session_not_marked_yet_asks(stage_of, monkeypatch):
     block = make_block()
     session = block.session("easy1")

@@ -43,6 +43,7 @@ SHORT: dict[Kind, str] = {
 
 #: Whole words for where the usual ones do not fit; fewer than four letters say too little.
 SHORTER: dict[Kind, str] = {
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "Rehearse"),
     Kind.DOWNHILL: QT_TRANSLATE_NOOP("Kinds", "Down"),
     Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "Reps"),
 }
