@@ -145,3 +145,17 @@ def test_kit_is_ticked_in_its_table(window):
     window.document.perform(columns["Packed"].parse(row, "no", words))
     assert KIT.rows(window.document.outlook)[0].packed is None
     assert replace(row, packed=None).packed is None
+
+
+def test_kit_is_ticked_by_the_space_bar(qtbot, window):
+    window.go("tables")
+    window.workplace.tables.show_table("Mandatory kit")
+    page = window.workplace.tables.page
+    heads = [page.table.head_parts(c)[0] for c in range(page.table.columnCount())]
+    page.view.setCurrentIndex(page.table.index(1, heads.index("Packed")))
+    qtbot.keyClick(page.view, Qt.Key.Key_Space)
+    kit = window.document.project.race.mandatory_kit
+    assert [p.item for p in window.document.project.logistics.packed] == [kit[1]]
+    qtbot.keyClick(page.view, Qt.Key.Key_Space)
+    assert window.document.project.logistics.packed == ()
+    assert window.document.undo_stack.count() == 2
