@@ -5,6 +5,7 @@ import pytest
 
 from ultraplanner_gui.cards.content import card_contents
 from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.edits.course import RemoveStation
 from ultraplanner_gui.engine.head import days_of, pictures, proposals
 from ultraplanner_gui.engine.mind import mind_lines
 from ultraplanner_gui.engine.outlook import derive
@@ -56,6 +57,16 @@ def test_the_longest_stretch_alone_is_the_longest_leg_by_time(outlook):
     name = [*(s.name for s in course.stations), "the finish"][took.index(max(took))]
     (text,) = (t for t in said(pictures(outlook, WORDS)) if "longest stretch alone" in t)
     assert f"to {name}," in text
+
+
+def test_a_course_without_stations_has_no_longest_stretch(outlook):
+    project = outlook.project
+    for station in project.course.stations:
+        project = RemoveStation(station.key).apply(project)
+    bare = derive(project, None, TODAY)
+    assert pictures(bare, WORDS)
+    assert not any("stretch alone" in t for t in said(pictures(bare, WORDS)))
+    assert {p.station for p in proposals(bare, WORDS)} == {""}
 
 
 def test_a_race_by_day_has_no_dark_hours(outlook):

@@ -118,7 +118,7 @@ def _alone(outlook: Outlook, words: Words, clock: Clock) -> Iterator[Picture]:
 
 def _longest_leg(outlook: Outlook) -> tuple[float, float] | None:
     course, target = outlook.project.course, outlook.target
-    if course is None or target is None:
+    if course is None or target is None or not course.stations:
         return None
     places = (0.0, *(s.at_m for s in course.stations), course.length_m)
     legs = [(a, b) for a, b in pairwise(places) if b > a]
