@@ -52,7 +52,10 @@ MOST_GROWTH = 0.05
 _HARMLESS = ("propagateSizeHints", "does not support raise")
 #: They end the sitting, leave the machine, or work for longer than a hand waits.
 _LEFT_OUT = frozenset(
-    ("quit", "close_project", "print_cards", "demo", "help_point", "build_block", "fill_fuel")
+    (
+        *("quit", "close_project", "print_cards", "demo", "help_point", "build_block"),
+        *("fill_fuel", "another_window"),
+    )
 )
 _TEXTS = ("", "0", "-1", "1e9", "nan", "∞", "99:99", "7 h 30", "12.5", "soup", "=1+1", "x" * 400)
 _KEYS = (

@@ -27,6 +27,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
         return self_test()
     if options.cards is None and options.restore is None and not options.dump:
+        if options.throw_away:
+            return _run_thrown_away(options.file, options.demo)
         return _run_window(options.file, options.demo)
     from ultraplanner_gui import commands
 
@@ -73,8 +75,22 @@ def _options(arguments: Sequence[str]) -> argparse.Namespace:
         action="store_true",
         help="see whether this installation works, in a folder that is thrown away",
     )
+    parser.add_argument(
+        "--throw-away",
+        action="store_true",
+        help="keep settings and new projects in a folder that is gone when the window closes",
+    )
     parser.add_argument("--version", action="version", version=f"Ultraplanner {__version__}")
     return parser.parse_args(arguments)
+
+
+def _run_thrown_away(file: Path | None, demo: bool) -> int:
+    """Run the window with a profile of its own, for trying things."""
+    import tempfile
+
+    with tempfile.TemporaryDirectory(prefix="ultraplanner-") as home:
+        os.environ["ULTRAPLANNER_HOME"] = home
+        return _run_window(file, demo)
 
 
 def _run_window(file: Path | None, demo: bool) -> int:

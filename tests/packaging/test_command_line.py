@@ -163,3 +163,18 @@ def test_a_file_handed_over_by_the_system_is_opened(qapp):
     keeper.installEventFilter(hand)
     QCoreApplication.sendEvent(keeper, QFileOpenEvent(QUrl.fromLocalFile("/race day/a.ultraplan")))
     assert taken == [Path("/race day/a.ultraplan")]
+
+
+def test_a_profile_that_is_thrown_away_is_gone_after_the_window(monkeypatch):
+    homes = []
+
+    def window(file, demo):
+        homes.append(Path(os.environ["ULTRAPLANNER_HOME"]))
+        (homes[0] / "new.ultraplan").write_text("tried")
+        return 0
+
+    monkeypatch.setenv("ULTRAPLANNER_HOME", "before")
+    monkeypatch.setattr(app, "_run_window", window)
+    assert app.main(["--throw-away", "--demo"]) == 0
+    assert homes
+    assert not homes[0].exists()

@@ -42,6 +42,9 @@ TABLE: tuple[ActionRow, ...] = (
     ActionRow(
         "open", "file", QT_TRANSLATE_NOOP("Actions", "&Open project…"), Standard.Open, ALWAYS
     ),
+    ActionRow(
+        "another_window", "file", QT_TRANSLATE_NOOP("Actions", "Another &window"), "", ALWAYS
+    ),
     ActionRow("demo", "file", QT_TRANSLATE_NOOP("Actions", "Open the &demo"), "", ALWAYS),
     ActionRow("save_copy", "file", QT_TRANSLATE_NOOP("Actions", "&Save a copy…"), "Ctrl+Shift+S"),
     ActionRow("mail_copy", "file", QT_TRANSLATE_NOOP("Actions", "Cop&y to send…")),

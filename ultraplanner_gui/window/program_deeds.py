@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, Slot
+from PySide6.QtCore import QLocale, QProcess, Slot
 
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.settings import Settings
@@ -22,6 +23,12 @@ class ProgramDeeds(JobDeeds):
 
         self._shown = _shown(self._window.settings)
         SettingsForm(self._window.settings, self._apply, self._window).open()
+
+    @Slot()
+    def another_window(self) -> None:
+        """Start the program a second time: each window has a project, and a coach sees two."""
+        own = [] if getattr(sys, "frozen", False) else ["-m", "ultraplanner_gui"]
+        QProcess.startDetached(sys.executable, own)
 
     @Slot()
     def handbook(self) -> None:
