@@ -75,13 +75,15 @@ def bring_up(source: Path, language: str) -> None:
 
 
 def renew() -> None:
-    """Renew every translation and say what is missing."""
+    """Renew every translation and say what is missing; one that is not whole is not made use of."""
     FOLDER.mkdir(parents=True, exist_ok=True)
     for language in (PLURALS, *TRANSLATED):
         source = FOLDER / f"ultraplanner_{language}.ts"
         bring_up(source, language)
-        release(source, source.with_suffix(".qm"))
-        print(f"{source.name}: {len(unfinished(source))} texts without a translation")
+        missing = len(unfinished(source))
+        if not missing:
+            release(source, source.with_suffix(".qm"))
+        print(f"{source.name}: {missing} texts without a translation")
 
 
 def _fill(message: ET.Element, text: str) -> None:
