@@ -201,6 +201,7 @@ class _Reader:
         self._waypoints: list[Waypoint] = []
         self._parts = 0
         self._path: list[str] = []
+        self._below = 0
         self._text: list[str] = []
         self._room = LONGEST_TEXT
         self._grammar: dict[str, dict[str, str]] = {}
@@ -253,6 +254,11 @@ class _Reader:
         if len(attributes) > 2 * MOST_ATTRIBUTES or len(path) >= DEEPEST:
             self._refuse_shape()
         tag = self._grammar[path[-1]].get(name, "") if path else self._root(name)
+        if not tag:
+            self._below = 1
+            self._parser.StartElementHandler = self._on_start_below
+            self._parser.EndElementHandler = self._on_end_below
+            return
         path.append(tag)
         if tag == "trkpt" or tag == "rtept":
             self._on_point(attributes)
@@ -260,8 +266,20 @@ class _Reader:
             self._text.clear()
             self._room = LONGEST_TEXT
             self._parser.CharacterDataHandler = self._on_text
-        elif tag:
+        else:
             self._on_branch(tag, attributes)
+
+    def _on_start_below(self, _name: str, attributes: list[str]) -> None:
+        """Pass over an element inside one that is not read; cheap, for a file may be full of it."""
+        self._below += 1
+        if self._below > DEEPEST or len(attributes) > 2 * MOST_ATTRIBUTES:
+            self._refuse_shape()
+
+    def _on_end_below(self, _name: str) -> None:
+        self._below -= 1
+        if not self._below:
+            self._parser.StartElementHandler = self._on_start
+            self._parser.EndElementHandler = self._on_end
 
     def _on_end(self, _name: str) -> None:
         tag = self._path.pop()
@@ -275,7 +293,7 @@ class _Reader:
         if local != "gpx" or _NAMESPACE.fullmatch(namespace) is None:
             raise _not_gpx(self._file)
         prefix = f"{namespace} " if namespace else ""
-        known = {*_CHILDREN, *self._leaves, ""}
+        known = {*_CHILDREN, *self._leaves}
         self._grammar = {
             tag: {prefix + child: child for child in _CHILDREN.get(tag, ()) if child in known}
             for tag in known
