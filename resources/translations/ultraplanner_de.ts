@@ -13516,6 +13516,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>What is pictured beforehand, or gone through on this run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>&amp;Note</source>
         <translation>N&amp;otiz</translation>
     </message>
