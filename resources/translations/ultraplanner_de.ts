@@ -10787,15 +10787,15 @@
     </message>
     <message>
         <source>A day with less than 20 minutes is not used. A tune-up race is excepted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Tag mit weniger als 20 Minuten wird nicht genutzt. Ein Vorbereitungsrennen ist ausgenommen.</translation>
     </message>
     <message>
         <source>The 20 minutes and the day of rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die 20 Minuten und der Ruhetag.</translation>
     </message>
     <message>
         <source>available time days</source>
-        <translation type="unfinished"></translation>
+        <translation>verfügbare Zeit Tage</translation>
     </message>
     <message>
         <source>When to stop and get help</source>
@@ -10803,231 +10803,231 @@
     </message>
     <message>
         <source>No plan is worth your health. Ask a doctor before you start with chest pain, fainting, unusual breathlessness or palpitations, with heart, kidney or metabolic disease, when pregnant, or after long inactivity. The Help menu lists what to stop for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Plan ist deine Gesundheit wert. Frag vor dem Anfang einen Arzt bei Brustschmerz, Ohnmacht, ungewöhnlicher Atemnot oder Herzstolpern, bei Herz-, Nieren- oder Stoffwechselkrankheit, in der Schwangerschaft oder nach langer Zeit ohne Bewegung. Das Menü Hilfe führt auf, wann du aufhören musst.</translation>
     </message>
     <message>
         <source>Whom to send to a doctor before hard training.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer vor hartem Training zum Arzt soll.</translation>
     </message>
     <message>
         <source>Cooled in cold water at once, all of 274 runners with heat stroke lived.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sofort in kaltem Wasser gekühlt, überlebten alle 274 Läufer mit Hitzschlag.</translation>
     </message>
     <message>
         <source>Signs of eating too little for the training.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen, dass man für das Training zu wenig isst.</translation>
     </message>
     <message>
         <source>The wording; it does not replace a doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wortlaut; er ersetzt keinen Arzt.</translation>
     </message>
     <message>
         <source>Stop now and call for help: chest pain, fainting, confusion, a fit, severe breathlessness, hot and confused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hör sofort auf und ruf Hilfe: Brustschmerz, Ohnmacht, Verwirrtheit, Krampfanfall, schwere Atemnot, überhitzt und verwirrt.</translation>
     </message>
     <message>
         <source>danger doctor emergency health warning</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefahr Arzt Notfall Gesundheit Warnung</translation>
     </message>
     <message>
         <source>Painkillers</source>
-        <translation type="unfinished"></translation>
+        <translation>Schmerzmittel</translation>
     </message>
     <message>
         <source>No ibuprofen or similar before or during the race. They may harm the kidneys and hide pain that is a reason to stop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ibuprofen oder Ähnliches vor oder während des Rennens. Es kann den Nieren schaden und Schmerz verdecken, der ein Grund zum Aufhören ist.</translation>
     </message>
     <message>
         <source>Trial over 80 km: kidney trouble in 52 % with ibuprofen, in 34 % without; the difference may be chance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch über 80 km: Nierenprobleme bei 52 % mit Ibuprofen, bei 34 % ohne; der Unterschied kann Zufall sein.</translation>
     </message>
     <message>
         <source>ibuprofen nsaid drugs kidney</source>
-        <translation type="unfinished"></translation>
+        <translation>Ibuprofen NSAR Medikamente Niere</translation>
     </message>
     <message>
         <source>Recovery run</source>
-        <translation type="unfinished"></translation>
+        <translation>Erholungslauf</translation>
     </message>
     <message>
         <source>Short and slower than easy, the day after something hard: 20 to 45 minutes, effort 2 of 10. If it feels like training, walk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurz und langsamer als locker, am Tag nach etwas Hartem: 20 bis 45 Minuten, Anstrengung 2 von 10. Wenn es sich nach Training anfühlt, geh.</translation>
     </message>
     <message>
         <source>Easy run</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockerer Lauf</translation>
     </message>
     <message>
         <source>You can talk in whole sentences all the way, effort 3 of 10. Most of your running should be this. Go by breath rather than by a watch: on hills and trails pulse and pace lag behind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du kannst die ganze Zeit in ganzen Sätzen reden, Anstrengung 3 von 10. Das meiste deines Laufens sollte so sein. Richte dich nach dem Atem statt nach einer Uhr: An Hügeln und auf Trails hinken Puls und Tempo hinterher.</translation>
     </message>
     <message>
         <source>Speaking in comfort means below the first threshold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bequem sprechen können heißt unter der ersten Schwelle.</translation>
     </message>
     <message>
         <source>Junior endurance athletes spent about 75 % of it easy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Junge Ausdauersportler machten davon etwa 75 % locker.</translation>
     </message>
     <message>
         <source>Not settled: 38 hobby runners gained as much with more in between.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geklärt: 38 Hobbyläufer gewannen mit mehr dazwischen ebenso viel.</translation>
     </message>
     <message>
         <source>Long run</source>
-        <translation type="unfinished"></translation>
+        <translation>Langer Lauf</translation>
     </message>
     <message>
         <source>The run the week is built around, effort 4 of 10, on ground like the race&apos;s. It grows by 10 % at most over the longest of the last 30 days; once it is really long, only every other week. Eat and drink on it as on race day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Lauf, um den die Woche gebaut ist, Anstrengung 4 von 10, auf Untergrund wie im Rennen. Er wächst um höchstens 10 % über den längsten der letzten 30 Tage; ist er einmal wirklich lang, nur noch jede zweite Woche. Iss und trink dabei wie am Renntag.</translation>
     </message>
     <message>
         <source>Back-to-back</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppeltag</translation>
     </message>
     <message>
         <source>A second long run the day after the first, to run on tired legs without one run of dangerous length. An easy day or a rest day follows. It is a wish and not a must: the floor does without it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein zweiter langer Lauf am Tag nach dem ersten, um auf müden Beinen zu laufen, ohne einen Lauf von gefährlicher Länge. Danach folgt ein lockerer Tag oder ein Ruhetag. Er ist ein Wunsch und kein Muss: Das Minimum kommt ohne ihn aus.</translation>
     </message>
     <message>
         <source>Rehearsal run</source>
-        <translation type="unfinished"></translation>
+        <translation>Generalprobe</translation>
     </message>
     <message>
         <source>A long run as a trial of race day: its kit, its food by the clock, its shoes, poles and lamp, on such ground, from its start hour if you can. Nothing that was not tried here belongs into the race.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein langer Lauf als Probe für den Renntag: mit dessen Ausrüstung, Essen nach der Uhr, Schuhen, Stöcken und Lampe, auf solchem Untergrund, wenn möglich ab der Startzeit. Was hier nicht erprobt wurde, gehört nicht ins Rennen.</translation>
     </message>
     <message>
         <source>Hill run</source>
-        <translation type="unfinished"></translation>
+        <translation>Berglauf</translation>
     </message>
     <message>
         <source>Hard uphill, easy down, effort 7 of 10: repeats, or one long climb. Practise walking fast too; in the race steep climbs are walked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hart bergauf, locker bergab, Anstrengung 7 von 10: Wiederholungen oder ein langer Anstieg. Übe auch schnelles Gehen; im Rennen werden steile Anstiege gegangen.</translation>
     </message>
     <message>
         <source>In a short trail race most time was lost uphill once runners tired.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem kurzen Trailrennen ging die meiste Zeit bergauf verloren, sobald die Läufer müde wurden.</translation>
     </message>
     <message>
         <source>Downhill run</source>
-        <translation type="unfinished"></translation>
+        <translation>Bergablauf</translation>
     </message>
     <message>
         <source>Descents on purpose, to harden the quads: start with 20 to 30 minutes of running down, quick and short steps, effort 5 of 10. Hard on the legs rather than on the breath, so it counts as a hard day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstiege mit Absicht, um die Oberschenkel abzuhärten: Beginne mit 20 bis 30 Minuten bergab, schnelle und kurze Schritte, Anstrengung 5 von 10. Hart für die Beine, weniger für den Atem, darum zählt es als harter Tag.</translation>
     </message>
     <message>
         <source>Having run down before is the best protection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon bergab gelaufen zu sein ist der beste Schutz.</translation>
     </message>
     <message>
         <source>The dose to start with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Menge für den Anfang.</translation>
     </message>
     <message>
         <source>Soreness for one to three days is usual. Dark urine, much swelling or weakness: see a doctor the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muskelkater für ein bis drei Tage ist üblich. Dunkler Urin, starke Schwellung oder Schwäche: am selben Tag zum Arzt.</translation>
     </message>
     <message>
         <source>Tempo run</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempolauf</translation>
     </message>
     <message>
         <source>Steady and brisk, effort 6 of 10: sentences get short, but you could go on for an hour. Warm up and run out easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig und zügig, Anstrengung 6 von 10: Die Sätze werden kurz, doch du könntest eine Stunde so weiterlaufen. Lauf dich locker ein und aus.</translation>
     </message>
     <message>
         <source>Interval session</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervalle</translation>
     </message>
     <message>
         <source>Short stretches at effort 8 of 10 with easy running between, the hardest session of a week. A little of it is enough for a long race; leave it out when you are tired.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurze Strecken mit Anstrengung 8 von 10, dazwischen lockeres Laufen, die härteste Einheit einer Woche. Für ein langes Rennen genügt wenig davon; lass sie weg, wenn du müde bist.</translation>
     </message>
     <message>
         <source>Tune-up race</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereitungsrennen</translation>
     </message>
     <message>
         <source>A smaller race on the way, run to practise and not to empty yourself: start, crowds, aid stations, food. It stands in for a long run, and easy days follow it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein kleineres Rennen auf dem Weg, gelaufen zum Üben und nicht, um alles zu geben: Start, Gedränge, Verpflegungsstellen, Essen. Es ersetzt einen langen Lauf, und lockere Tage folgen.</translation>
     </message>
     <message>
         <source>Holds at least three weeks before the race, four if it takes over six hours; at up to half of the goal time; and with easy days after it: 4 under three hours, 7 under six, 10 under twelve, 14 under a day, then 21.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält mindestens drei Wochen vor dem Rennen, vier, wenn es über sechs Stunden dauert; bei bis zur Hälfte der Zielzeit; und mit lockeren Tagen danach: 4 unter drei Stunden, 7 unter sechs, 10 unter zwölf, 14 unter einem Tag, dann 21.</translation>
     </message>
     <message>
         <source>After 166 km strength was back on day 16 at the latest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach 166 km war die Kraft spätestens am 16. Tag zurück.</translation>
     </message>
     <message>
         <source>The single-run rule holds for it as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch dafür gilt die Regel für den einzelnen Lauf.</translation>
     </message>
     <message>
         <source>B race preparation race check</source>
-        <translation type="unfinished"></translation>
+        <translation>B-Rennen Vorbereitungsrennen Testrennen Prüfung</translation>
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft</translation>
     </message>
     <message>
         <source>Weights or body weight for legs, hips and trunk, once or twice a week. Counts as time and load, not as distance. Keep heavy leg work a day away from a hard run and leave it out in the last ten days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewichte oder eigenes Körpergewicht für Beine, Hüfte und Rumpf, ein- oder zweimal pro Woche. Zählt als Zeit und Belastung, nicht als Distanz. Halte schweres Beintraining einen Tag von einem harten Lauf entfernt und lass es in den letzten zehn Tagen weg.</translation>
     </message>
     <message>
         <source>Two or three times a week for 8 to 12 weeks made running 2 to 8 % cheaper in most studies; none looked at ultramarathons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei- oder dreimal pro Woche über 8 bis 12 Wochen machte das Laufen in den meisten Studien um 2 bis 8 % sparsamer; keine sah auf Ultramarathons.</translation>
     </message>
     <message>
         <source>The distance from hard runs and from the race.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand von harten Läufen und vom Rennen.</translation>
     </message>
     <message>
         <source>Cross-training</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichstraining</translation>
     </message>
     <message>
         <source>Cycling, skiing, swimming, hiking without a run: time and load without the blows. It counts in hours and load, never as kilometres of running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Radfahren, Skilaufen, Schwimmen, Wandern ohne Lauf: Zeit und Belastung ohne die Stöße. Es zählt in Stunden und Belastung, nie als Laufkilometer.</translation>
     </message>
     <message>
         <source>The race</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rennen</translation>
     </message>
     <message>
         <source>The day everything is counted back from. Its tile takes distance, climb and drop from the course and its time from the finish aimed for; it is left out of every weekly total. Move it in the form, not by dragging.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, von dem alles zurückgezählt wird. Seine Kachel nimmt Distanz, Aufstieg und Abstieg von der Strecke und die Zeit von der angestrebten Zielzeit; aus jeder Wochensumme bleibt er heraus. Verschiebe ihn im Formular, nicht durch Ziehen.</translation>
     </message>
     <message>
         <source>Kind of session</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Einheit</translation>
     </message>
     <message>
         <source>What the session is for. The kind decides whether it counts as hard, whether its distance counts as running, and what effort is proposed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu die Einheit da ist. Die Art entscheidet, ob sie als hart zählt, ob ihre Distanz als Laufen zählt und welche Anstrengung vorgeschlagen wird.</translation>
     </message>
     <message>
         <source>The kinds are the trade&apos;s own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arten sind die üblichen Wörter des Fachs.</translation>
     </message>
     <message>
         <source>type workout</source>
-        <translation type="unfinished"></translation>
+        <translation>Art Training</translation>
     </message>
     <message>
         <source>Day of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag einer Einheit</translation>
     </message>
     <message>
         <source>The date it is on. Drag the tile, or type the date in the table; a done session stays where it was done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Datum, an dem sie liegt. Zieh die Kachel oder tippe das Datum in die Tabelle; eine erledigte Einheit bleibt, wo sie gelaufen wurde.</translation>
     </message>
     <message>
         <source>date weekday</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum Wochentag</translation>
     </message>
     <message>
         <source>Hour of a session</source>
@@ -11043,55 +11043,55 @@
     </message>
     <message>
         <source>Distance of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanz einer Einheit</translation>
     </message>
     <message>
         <source>How far the run goes. It counts toward the week&apos;s total, the ramp and the single-run rule; strength and cross-training have none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Lauf geht. Sie zählt für die Wochensumme, die Steigerung und die Regel für den einzelnen Lauf; Kraft und Ausgleichstraining haben keine.</translation>
     </message>
     <message>
         <source>What you typed, or what the block needs that day, in half kilometres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du eingetippt hast oder was der Block an dem Tag braucht, in halben Kilometern.</translation>
     </message>
     <message>
         <source>kilometres miles length</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilometer Meilen Länge</translation>
     </message>
     <message>
         <source>Time of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit einer Einheit</translation>
     </message>
     <message>
         <source>How long it takes, stops left out. On hills go by the time: where distance and time do not agree, the time is what your body gets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange sie dauert, ohne Halte. An Hügeln richte dich nach der Zeit: Wo Distanz und Zeit nicht zusammenpassen, zählt für deinen Körper die Zeit.</translation>
     </message>
     <message>
         <source>What you typed; in a built block distance plus eight times climb at your easy pace, to five minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du eingetippt hast; in einem gebauten Block Distanz plus achtmal Aufstieg in deinem lockeren Tempo, auf fünf Minuten.</translation>
     </message>
     <message>
         <source>duration minutes hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauer Minuten Stunden</translation>
     </message>
     <message>
         <source>Climb and drop of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstieg und Abstieg einer Einheit</translation>
     </message>
     <message>
         <source>Metres up and metres down. In a built block they grow toward the race&apos;s own climb per kilometre; the drop grows by a fifth at most over the last 30 days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meter bergauf und Meter bergab. In einem gebauten Block wachsen sie auf den Anstieg je Kilometer im Rennen zu; der Abstieg wächst um höchstens ein Fünftel über die letzten 30 Tage.</translation>
     </message>
     <message>
         <source>What you typed; in a built block a share of the race&apos;s climb per kilometre by kind of session, more for hill and downhill runs, less for easy ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du eingetippt hast; in einem gebauten Block je nach Art der Einheit ein Anteil vom Anstieg je Kilometer im Rennen, mehr bei Bergläufen und Bergabläufen, weniger bei lockeren.</translation>
     </message>
     <message>
         <source>The shares by kind, and the step of 1.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anteile je Art und der Schritt von 1,2.</translation>
     </message>
     <message>
         <source>ascent descent elevation gain metres up down</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg Aufstieg Abstieg Höhenmeter Meter hoch runter</translation>
     </message>
     <message>
         <source>Ground</source>
@@ -11099,43 +11099,43 @@
     </message>
     <message>
         <source>The shape of the way: level, rolling, rising, falling, up and down, stairs. It is drawn along the foot of the tile, so that a week shows at a glance whether it looks like the race.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Form des Wegs: eben, wellig, steigend, fallend, auf und ab, Treppe. Sie ist am Fuß der Kachel gezeichnet, damit eine Woche auf einen Blick zeigt, ob sie aussieht wie das Rennen.</translation>
     </message>
     <message>
         <source>No trial says how like the race training has to be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Versuch sagt, wie ähnlich das Training dem Rennen sein muss.</translation>
     </message>
     <message>
         <source>terrain surface silhouette trail road</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelände Untergrund Umriss Trail Straße</translation>
     </message>
     <message>
         <source>Fasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nüchtern</translation>
     </message>
     <message>
         <source>Run before breakfast, to burn more fat at easy effort. It is optional and gains nothing that is proven for the race. Easy and short only: 60 minutes in the first month, later 90 at most, with 25 g of sugar in the pocket.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Frühstück gelaufen, um bei lockerer Anstrengung mehr Fett zu verbrennen. Es ist freiwillig und bringt nichts, was für das Rennen belegt wäre. Nur locker und kurz: 60 Minuten im ersten Monat, später höchstens 90, mit 25 g Zucker in der Tasche.</translation>
     </message>
     <message>
         <source>Six weeks fasted: more fat burnt, the same gain in the time trial (20 men on bicycles).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sechs Wochen nüchtern: mehr Fett verbrannt, gleicher Gewinn im Zeitfahren (20 Männer auf dem Rad).</translation>
     </message>
     <message>
         <source>Performance better in 37 % of 11 studies, else equal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leistung in 37 % von 11 Studien besser, sonst gleich.</translation>
     </message>
     <message>
         <source>The limits on time and effort.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenzen für Zeit und Anstrengung.</translation>
     </message>
     <message>
         <source>Not under 18, not when pregnant, ill or injured, with diabetes, fainting or an eating disorder now or before: ask a doctor first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unter 18, nicht in der Schwangerschaft, krank oder verletzt, nicht mit Diabetes, Ohnmachten oder einer Essstörung jetzt oder früher: Frag zuerst einen Arzt.</translation>
     </message>
     <message>
         <source>train low before breakfast empty stomach</source>
-        <translation type="unfinished"></translation>
+        <translation>nüchtern vor dem Frühstück leerer Magen</translation>
     </message>
     <message>
         <source>In the dark</source>
@@ -11143,31 +11143,31 @@
     </message>
     <message>
         <source>Run by lamp, to know lamp, battery, footing and your head at night. If the race has more than two dark hours, a built block puts two to four such runs into the last ten weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Lauf mit Lampe, um Lampe, Akku, Tritt und deinen Kopf bei Nacht zu kennen. Hat das Rennen mehr als zwei dunkle Stunden, legt ein gebauter Block zwei bis vier solche Läufe in die letzten zehn Wochen.</translation>
     </message>
     <message>
         <source>How many, and when.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele und wann.</translation>
     </message>
     <message>
         <source>No driving after a night without sleep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Autofahren nach einer Nacht ohne Schlaf.</translation>
     </message>
     <message>
         <source>night lamp headlamp torch</source>
-        <translation type="unfinished"></translation>
+        <translation>Nacht Lampe Stirnlampe Taschenlampe</translation>
     </message>
     <message>
         <source>Done or missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt oder verpasst</translation>
     </message>
     <message>
         <source>Ahead, done with figures of its own, or missed. Done counts with what was really run; missed counts as nothing and is not made up later. D marks the selected session done as planned, M missed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch vor dir, erledigt mit eigenen Zahlen oder verpasst. Erledigt zählt mit dem, was wirklich gelaufen wurde; verpasst zählt als nichts und wird später nicht nachgeholt. D setzt die gewählte Einheit auf erledigt wie geplant, M auf verpasst.</translation>
     </message>
     <message>
         <source>state record completed skipped</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustand eintragen erledigt ausgelassen</translation>
     </message>
     <message>
         <source>Carbs eaten</source>
@@ -11175,47 +11175,47 @@
     </message>
     <message>
         <source>The carbohydrate you really took during the session, in grams for the whole of it. Packets say it; fibre does not count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kohlenhydrate, die du in der Einheit wirklich genommen hast, in Gramm für die ganze Einheit. Sie stehen auf den Packungen; Ballaststoffe zählen nicht.</translation>
     </message>
     <message>
         <source>Planned: grams per hour times hours. Done: what you typed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant: Gramm je Stunde mal Stunden. Erledigt: was du eingetippt hast.</translation>
     </message>
     <message>
         <source>Gut</source>
-        <translation type="unfinished"></translation>
+        <translation>Magen</translation>
     </message>
     <message>
         <source>How the stomach took it: fine, uneasy, bad. Note it after every session with practice carbs; it tells you whether to go up, stay or go back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Magen es vertragen hat: gut, unruhig, schlecht. Notiere es nach jeder Einheit mit KH im Training; es sagt dir, ob du erhöhst, bleibst oder zurückgehst.</translation>
     </message>
     <message>
         <source>In a 161 km race 96 % had some gut symptom; of those who stopped, 36 % named it as a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Rennen über 161 km hatten 96 % Beschwerden mit Magen oder Darm; von denen, die aufgaben, nannten 36 % sie als Grund.</translation>
     </message>
     <message>
         <source>stomach nausea sick cramps</source>
-        <translation type="unfinished"></translation>
+        <translation>Magen Übelkeit schlecht Krämpfe</translation>
     </message>
     <message>
         <source>Note of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu einer Einheit</translation>
     </message>
     <message>
         <source>Your own words: where, with whom, what to try, how it felt. It changes nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deine eigenen Worte: wo, mit wem, was zu probieren ist, wie es sich anfühlte. Sie ändert nichts.</translation>
     </message>
     <message>
         <source>Asking what something is</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen, was etwas ist</translation>
     </message>
     <message>
         <source>F1 explains what has the focus: what it is, where its figure comes from and on which source. Shift+F1 lets you point at anything instead. Figures in the header and in the ledger can be clicked. The field above searches every page; Esc takes you back to where you were.</source>
-        <translation type="unfinished"></translation>
+        <translation>F1 erklärt, was den Fokus hat: was es ist, woher die Zahl kommt und auf welcher Quelle sie ruht. Mit Umschalt+F1 kannst du stattdessen auf etwas zeigen. Zahlen im Kopf und in den Angaben lassen sich anklicken. Das Feld oben durchsucht jede Seite; Esc bringt dich dorthin zurück, wo du warst.</translation>
     </message>
     <message>
         <source>F1 explain source meaning</source>
-        <translation type="unfinished"></translation>
+        <translation>F1 erklären Quelle Bedeutung</translation>
     </message>
     <message>
         <source>The sheet</source>
@@ -11223,91 +11223,91 @@
     </message>
     <message>
         <source>One sheet, two storeys: the build-up above, race day below, both running left to right toward the finish. On the right the ledger holds the figures of what you selected. Whatever you drag shows at once what it changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Blatt, zwei Etagen: oben der Aufbau, unten der Renntag, beide laufen von links nach rechts auf das Ziel zu. Rechts stehen die Angaben zu dem, was du gewählt hast. Was du auch ziehst, zeigt sofort, was es ändert.</translation>
     </message>
     <message>
         <source>window overview</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster Überblick</translation>
     </message>
     <message>
         <source>Starting a plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Plan beginnen</translation>
     </message>
     <message>
         <source>Drop the GPX file of your race on the window. One short form asks for the race and for what you run now; from that you get a build-up, section targets and a fuel plan, all of which can be changed later. The demo shows a plan that is under way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zieh die GPX-Datei deines Rennens auf das Fenster. Ein kurzes Formular fragt nach dem Rennen und danach, was du jetzt läufst; daraus entstehen ein Aufbau, Vorgaben für die Abschnitte und ein Verpflegungsplan, die du später alle ändern kannst. Die Demo zeigt einen Plan, der schon läuft.</translation>
     </message>
     <message>
         <source>new first start begin gpx demo</source>
-        <translation type="unfinished"></translation>
+        <translation>neu erster Start beginnen anfangen GPX Demo</translation>
     </message>
     <message>
         <source>The race at a glance</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rennen auf einen Blick</translation>
     </message>
     <message>
         <source>Date, length, climb and drop of the course, and the time limit if there is one. Length and climb are measured on the file you opened, so they may differ from what the race announces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum, Länge, Aufstieg und Abstieg der Strecke und das Zeitlimit, wenn es eines gibt. Länge und Aufstieg werden an der geöffneten Datei gemessen und können darum von der Ausschreibung des Rennens abweichen.</translation>
     </message>
     <message>
         <source>header distance ascent</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf Distanz Aufstieg</translation>
     </message>
     <message>
         <source>Ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>Angaben</translation>
     </message>
     <message>
         <source>The figures of what is selected: a session with its week above, a section or a fuel item below, and the checks they touch. While you drag, each figure stands before and now. With the keyboard, up and down go through its lines and F1 explains one; Enter on a check goes to the session it is about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahlen zu dem, was gewählt ist: oben eine Einheit mit ihrer Woche, unten ein Abschnitt oder ein Stück Verpflegung, und die Prüfungen, die sie berühren. Während du ziehst, steht jede Zahl vorher und jetzt da. Mit der Tastatur gehst du mit auf und ab durch die Zeilen, und F1 erklärt eine; die Eingabetaste auf einer Prüfung geht zu der Einheit, um die es geht.</translation>
     </message>
     <message>
         <source>panel right figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Leiste rechts Zahlen Angaben</translation>
     </message>
     <message>
         <source>Before and now</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und jetzt</translation>
     </message>
     <message>
         <source>While something is in your hand, every lane and figure shows what it would come to. Dashed outlines and the small figures are what is kept. Nothing is kept until you put it down; Esc puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange du etwas in der Hand hast, zeigt jede Spur und jede Zahl, worauf es hinausliefe. Gestrichelte Umrisse und die kleinen Zahlen sind, was gespeichert ist. Nichts wird gespeichert, bis du es ablegst; Esc legt es zurück.</translation>
     </message>
     <message>
         <source>drag trial preview dashed</source>
-        <translation type="unfinished"></translation>
+        <translation>ziehen probieren Vorschau gestrichelt</translation>
     </message>
     <message>
         <source>Holds, strains, breaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält, knapp, bricht</translation>
     </message>
     <message>
         <source>How your plan stands against a rule, in words and as a cord: taut when it holds, frayed when it strains, parted when it breaks. No rule stops you from planning what you think right; each says its source, and some are no more than custom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie dein Plan zu einer Regel steht, in Worten und als Schnur: gespannt, wenn sie hält, ausgefranst, wenn es knapp wird, gerissen, wenn sie bricht. Keine Regel hindert dich zu planen, was du für richtig hältst; jede nennt ihre Quelle, und manche sind nicht mehr als Brauch.</translation>
     </message>
     <message>
         <source>Where strains ends and breaks begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo knapp endet und bricht beginnt.</translation>
     </message>
     <message>
         <source>A plan in which everything holds can still hurt you. It does not examine you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch ein Plan, in dem alles hält, kann dir schaden. Er untersucht dich nicht.</translation>
     </message>
     <message>
         <source>rules warnings cord strain break</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln Warnungen Schnur knapp bricht</translation>
     </message>
     <message>
         <source>Tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen</translation>
     </message>
     <message>
         <source>The same plan to type instead of drag: sessions, sections, aid stations, fuel, foods. Type over a cell, copy to a spreadsheet and paste back. F1 explains the column you are in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Plan zum Tippen statt Ziehen: Einheiten, Abschnitte, Verpflegungsstellen, Verpflegung, Lebensmittel. Überschreib eine Zelle, kopiere in eine Tabellenkalkulation und füge wieder ein. F1 erklärt die Spalte, in der du bist.</translation>
     </message>
     <message>
         <source>spreadsheet list type rows columns</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle Liste tippen Zeilen Spalten</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -11315,7 +11315,7 @@
     </message>
     <message>
         <source>Room for anything about the whole plan. Kept as you type; it changes nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz für alles zum ganzen Plan. Wird beim Tippen gespeichert; es ändert nichts.</translation>
     </message>
     <message>
         <source>Kept</source>
@@ -11323,15 +11323,15 @@
     </message>
     <message>
         <source>When your work was last written to its file; hover over it to see where. Every change is kept at once, so there is nothing to save and nothing to lose in a power cut. If it says not kept, the sentence beside it tells why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann deine Arbeit zuletzt in ihre Datei geschrieben wurde; halte die Maus darüber, um zu sehen, wohin. Jede Änderung wird sofort gespeichert, also gibt es nichts zu sichern und bei einem Stromausfall nichts zu verlieren. Steht da nicht gespeichert, sagt der Satz daneben, warum.</translation>
     </message>
     <message>
         <source>Clock time of the last change that was written, on your computer&apos;s clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeit der letzten geschriebenen Änderung, nach der Uhr deines Computers.</translation>
     </message>
     <message>
         <source>save saved file header autosave undo</source>
-        <translation type="unfinished"></translation>
+        <translation>speichern gespeichert Datei Kopf automatisch rückgängig</translation>
     </message>
     <message>
         <source>Earlier states</source>
@@ -11339,19 +11339,19 @@
     </message>
     <message>
         <source>The file keeps the plan as it was each time you opened it and before a block, a course or a mend went in: the latest 30 of these, and every state you named. Going back to one of them is a step like any other, so Undo brings today&apos;s plan back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei bewahrt den Plan so, wie er bei jedem Öffnen war und bevor ein Block, eine Strecke oder eine Abhilfe hineinkam: die letzten 30 davon und jeden Stand, dem du einen Namen gegeben hast. Zu einem davon zurückzugehen ist ein Schritt wie jeder andere, also bringt Rückgängig den heutigen Plan zurück.</translation>
     </message>
     <message>
         <source>versions go back restore earlier opening name state undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Versionen zurückgehen wiederherstellen früher öffnen Name Stand rückgängig</translation>
     </message>
     <message>
         <source>Published</source>
-        <translation type="unfinished"></translation>
+        <translation>Veröffentlicht</translation>
     </message>
     <message>
         <source>Published, quoted from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>Veröffentlicht, aus dem Gedächtnis zitiert</translation>
     </message>
     <message>
         <source>Common practice, no source</source>
@@ -11359,15 +11359,15 @@
     </message>
     <message>
         <source>Our own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Unsere eigene Wahl</translation>
     </message>
     <message>
         <source>An estimate of our own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine eigene Schätzung</translation>
     </message>
     <message>
         <source>Arithmetic on your own plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnung mit deinem eigenen Plan</translation>
     </message>
     <message>
         <source>Build-up</source>
@@ -11375,11 +11375,11 @@
     </message>
     <message>
         <source>Your training from now to the race, one column to a week, counted down. Behind the edge of today lies what was done, ahead of it what comes. The lanes under the days show what each week adds up to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dein Training von jetzt bis zum Rennen, eine Spalte je Woche, heruntergezählt. Hinter der Kante von heute liegt, was erledigt ist, davor, was kommt. Die Spuren unter den Tagen zeigen, was jede Woche zusammen ergibt.</translation>
     </message>
     <message>
         <source>training block plan upper storey</source>
-        <translation type="unfinished"></translation>
+        <translation>Training Block Plan obere Etage</translation>
     </message>
     <message>
         <source>Day grid</source>
@@ -11387,23 +11387,23 @@
     </message>
     <message>
         <source>Each tile is a session: its kind, its distance or time, and along its foot the shape of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles are done, outlined ones are planned. Drag a tile to another day and every lane shows at once what the weeks would come to; with keys, Enter picks it up and the arrows move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Kachel ist eine Einheit: ihre Art, ihre Distanz oder Zeit und an ihrem Fuß die Form des Geländes, auf dem sie gelaufen wird; je kräftiger die Farbe, desto härter die Anstrengung. Gefüllte Kacheln sind erledigt, umrandete geplant. Zieh eine Kachel auf einen anderen Tag, und jede Spur zeigt sofort, worauf die Wochen hinausliefen; mit der Tastatur nimmt die Eingabetaste sie auf, und die Pfeile bewegen sie.</translation>
     </message>
     <message>
         <source>tile session calendar drag move</source>
-        <translation type="unfinished"></translation>
+        <translation>Kachel Einheit Kalender ziehen verschieben</translation>
     </message>
     <message>
         <source>Weeks in view</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen im Bild</translation>
     </message>
     <message>
         <source>A small strip of the whole build-up, a bar for the distance of each week, with a frame round the weeks you see below. Drag the frame to go along, its ends for fewer or more weeks; a double click shows all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein kleiner Streifen des ganzen Aufbaus, ein Balken für die Distanz jeder Woche, mit einem Rahmen um die Wochen, die du unten siehst. Zieh den Rahmen, um weiterzugehen, seine Enden für weniger oder mehr Wochen; ein Doppelklick zeigt alle.</translation>
     </message>
     <message>
         <source>zoom scroll overview far</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoom scrollen Überblick weit</translation>
     </message>
     <message>
         <source>Weeks to go</source>
@@ -11411,39 +11411,39 @@
     </message>
     <message>
         <source>How many weeks lie between this week and the week of the race, which is 0. A week begins on the day kept in the project, so no total changes with the language of your computer. Cutback and taper weeks are named under their number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Wochen zwischen dieser Woche und der Rennwoche liegen, die 0 ist. Eine Woche beginnt an dem Tag, der im Projekt festgelegt ist, also ändert sich keine Summe mit der Sprache deines Computers. Entlastungs- und Taperingwochen sind unter ihrer Zahl benannt.</translation>
     </message>
     <message>
         <source>Whole weeks from the start of this week to that of race week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Wochen vom Beginn dieser Woche bis zu dem der Rennwoche.</translation>
     </message>
     <message>
         <source>countdown loading week role</source>
-        <translation type="unfinished"></translation>
+        <translation>Countdown Belastung Woche Rolle</translation>
     </message>
     <message>
         <source>Distance of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanz einer Woche</translation>
     </message>
     <message>
         <source>What the week&apos;s runs add up to: what was done where a session is done, nothing where it was missed, the plan where it still lies ahead. The race itself is left out. The tick over a loading week is its ceiling; a hatched top is above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Läufe der Woche zusammen ergeben: das Gelaufene, wo eine Einheit erledigt ist, nichts, wo sie verpasst wurde, der Plan, wo sie noch bevorsteht. Das Rennen selbst bleibt heraus. Der Strich über einer Belastungswoche ist ihre Obergrenze; ein schraffiertes Ende liegt darüber.</translation>
     </message>
     <message>
         <source>Sum of the distances of all runs of the week. Ceiling: 1.10 times the last loading week. Strength and cross-training count no distance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Summe der Distanzen aller Läufe der Woche. Obergrenze: das 1,10-Fache der letzten Belastungswoche. Kraft und Ausgleichstraining zählen keine Distanz.</translation>
     </message>
     <message>
         <source>Active ultrarunners run 3347 km a year, about 64 km a week (median).</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktive Ultraläufer laufen 3347 km im Jahr, etwa 64 km pro Woche (Median).</translation>
     </message>
     <message>
         <source>Too little is a risk as well: marathoners under 30 km a week were hurt twice as often as those with 30 to 60 km.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch zu wenig ist ein Risiko: Marathonläufer unter 30 km pro Woche verletzten sich doppelt so oft wie solche mit 30 bis 60 km.</translation>
     </message>
     <message>
         <source>volume mileage kilometres ceiling bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang Kilometer Obergrenze Balken</translation>
     </message>
     <message>
         <source>Of last loading week</source>
@@ -11451,35 +11451,35 @@
     </message>
     <message>
         <source>This week&apos;s distance as a share of the last week that was meant to load you. Growth is counted from there and not from a cutback week: counted from the cutback, weeks of 10 % more with a quarter off every fourth would never get anywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Distanz dieser Woche als Anteil der letzten Woche, die dich belasten sollte. Das Wachstum zählt von dort und nicht von einer Entlastungswoche: Von der Entlastung gezählt, kämen Wochen mit 10 % mehr und einem Viertel weniger in jeder vierten nie voran.</translation>
     </message>
     <message>
         <source>Distance divided by that of the last loading week; before the first one, by your usual week. A week that fell short because sessions were missed is passed over; two such weeks in a row lower the yardstick to 80 %, three to 65 %, four to 50 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanz geteilt durch die der letzten Belastungswoche; vor der ersten durch deine übliche Woche. Eine Woche, die wegen verpasster Einheiten zu kurz blieb, wird übergangen; zwei solche Wochen hintereinander senken den Maßstab auf 80 %, drei auf 65 %, vier auf 50 %.</translation>
     </message>
     <message>
         <source>Counting from the last loading week: 1.1 x 1.1 x 1.1 x 0.75 is 0.998.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der letzten Belastungswoche gezählt: 1,1 x 1,1 x 1,1 x 0,75 ist 0,998.</translation>
     </message>
     <message>
         <source>How far missed weeks lower the yardstick.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit verpasste Wochen den Maßstab senken.</translation>
     </message>
     <message>
         <source>percent growth yardstick</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozent Wachstum Maßstab</translation>
     </message>
     <message>
         <source>Longest run of a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Längster Lauf einer Woche</translation>
     </message>
     <message>
         <source>The longest single run of each week, against what the race asks as a level line. A tune-up race counts as a run here; the race itself does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der längste einzelne Lauf jeder Woche, gegen das, was das Rennen verlangt, als waagerechte Linie. Ein Vorbereitungsrennen zählt hier als Lauf; das Rennen selbst nicht.</translation>
     </message>
     <message>
         <source>The greatest distance among the week&apos;s runs, done or still planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die größte Distanz unter den Läufen der Woche, erledigt oder noch geplant.</translation>
     </message>
     <message>
         <source>In 63 runners of a 24-hour race the longest session went with distance more closely (r = 0.56) than the weekly distance did (0.31). No trial tells how long it should be.</source>
@@ -12243,7 +12243,7 @@
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft</translation>
     </message>
     <message>
         <source>Cross</source>
@@ -12912,7 +12912,7 @@ Limit</translation>
     <name>Overview</name>
     <message>
         <source>Weeks in view</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen im Bild</translation>
     </message>
     <message>
         <source>All {0} weeks are in view. Drag an end to see fewer.</source>
@@ -14570,7 +14570,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Not under 18, not when pregnant, ill or injured, with diabetes, fainting or an eating disorder now or before: ask a doctor first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unter 18, nicht in der Schwangerschaft, krank oder verletzt, nicht mit Diabetes, Ohnmachten oder einer Essstörung jetzt oder früher: Frag zuerst einen Arzt.</translation>
     </message>
     <message>
         <source>Too hard or too long to run fasted: easy, at most 90 min. {0}</source>
@@ -15344,7 +15344,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>Tables</source>
         <extracomment>Another table is wanted: its number.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tabellen</translation>
     </message>
 </context>
 <context>
@@ -16237,7 +16237,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Gut</source>
-        <translation type="unfinished"></translation>
+        <translation>Magen</translation>
     </message>
     <message>
         <source>No long run and nothing to practise yet.</source>
@@ -16530,7 +16530,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Fasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nüchtern</translation>
     </message>
     <message>
         <source>Run before breakfast; easy and short only.</source>
