@@ -10251,283 +10251,283 @@
     </message>
     <message>
         <source>slack buffer margin check</source>
-        <translation type="unfinished"></translation>
+        <translation>spielraum puffer reserve polster prüfung</translation>
     </message>
     <message>
         <source>Limits of fasted runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen für Nüchternläufe</translation>
     </message>
     <message>
         <source>Fasted runs are easy, up to 90 minutes, two a week and never on days side by side, none in race week or in the heat, and only if the questions on health left nothing to ask a doctor about.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nüchternläufe sind locker, höchstens 90 Minuten lang, zwei in der Woche und nie an Tagen nebeneinander, keiner in der Rennwoche oder in der Hitze, und nur, wenn nach den Fragen zur Gesundheit nichts mit einem Arzt zu klären ist.</translation>
     </message>
     <message>
         <source>Every session ahead that is marked fasted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede kommende Einheit, die als nüchtern markiert ist.</translation>
     </message>
     <message>
         <source>All limits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Grenzen.</translation>
     </message>
     <message>
         <source>Not under 18, not when pregnant, with diabetes, fainting or an eating disorder now or before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unter 18, nicht in der Schwangerschaft, nicht mit Diabetes, Ohnmachten oder einer Essstörung, jetzt oder früher.</translation>
     </message>
     <message>
         <source>breakfast low carbohydrate check</source>
-        <translation type="unfinished"></translation>
+        <translation>frühstück wenig kohlenhydrate prüfung nüchtern</translation>
     </message>
     <message>
         <source>Stand-in sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersatzeinheiten</translation>
     </message>
     <message>
         <source>A session on the ground there is that asks of the legs what a stretch of the race does: so many minutes at each gradient. A treadmill climbs but does not come down; what cannot be had is said, with slow step-downs in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Einheit auf dem Untergrund, den es gibt, die von den Beinen dasselbe verlangt wie ein Stück des Rennens: so viele Minuten bei jeder Steigung. Ein Laufband geht bergauf, aber nicht bergab; was nicht zu haben ist, wird gesagt, und langsames Absteigen von einer Stufe tritt an seine Stelle.</translation>
     </message>
     <message>
         <source>Time on feet by seven classes of gradient at the target&apos;s times, scaled to three hours at most. The match is the likeness of the two: 100 % the same shares of time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit auf den Beinen nach sieben Steigungsklassen bei den Zeiten der Vorgabe, auf höchstens drei Stunden verkleinert. Die Übereinstimmung ist die Ähnlichkeit der beiden: 100 % heißt gleiche Zeitanteile.</translation>
     </message>
     <message>
         <source>Classes, match and the sets of step-downs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klassen, Übereinstimmung und die Sätze des Absteigens von der Stufe.</translation>
     </message>
     <message>
         <source>That likeness helps: nobody has measured how much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dass Ähnlichkeit hilft: Niemand hat gemessen, wie viel.</translation>
     </message>
     <message>
         <source>treadmill stairs hill repeats flat town simulate</source>
-        <translation type="unfinished"></translation>
+        <translation>laufband treppen bergwiederholungen flach stadt nachstellen</translation>
     </message>
     <message>
         <source>What to keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bleiben soll</translation>
     </message>
     <message>
         <source>Two sessions a week are marked to keep if it falls apart: the one most like the race and the next that is not beside it. Each session says what is left of it in 40 minutes. What is left out is not made up for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Einheiten in der Woche sind markiert, damit sie bleiben, wenn alles durcheinandergerät: die dem Rennen ähnlichste und die nächste, die nicht neben ihr liegt. Jede Einheit sagt, was von ihr in 40 Minuten bleibt. Was ausfällt, wird nicht nachgeholt.</translation>
     </message>
     <message>
         <source>The talk test beside each effort.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Sprechtest neben jeder Anstrengung.</translation>
     </message>
     <message>
         <source>short of time busy week priority talk test why</source>
-        <translation type="unfinished"></translation>
+        <translation>wenig zeit volle woche vorrang sprechtest warum</translation>
     </message>
     <message>
         <source>Mental rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>Üben im Kopf</translation>
     </message>
     <message>
         <source>Ten minutes on some runs of the last six weeks: plans of the form if this happens, I do that; a hard stretch pictured; goals, cutoffs and kit in the last days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehn Minuten bei manchen Läufen der letzten sechs Wochen: Pläne der Form „Wenn das passiert, tue ich das“; ein schweres Stück, das du dir vorstellst; Ziele, Zeitlimits und Ausrüstung in den letzten Tagen.</translation>
     </message>
     <message>
         <source>If-then plans help people do what they meant to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn-dann-Pläne helfen, das zu tun, was man vorhatte.</translation>
     </message>
     <message>
         <source>Self-talk did not make 29 runners of 60 miles faster; they liked it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbstgespräche machten 29 Läufer über 60 Meilen nicht schneller; sie mochten es.</translation>
     </message>
     <message>
         <source>When and how often.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann und wie oft.</translation>
     </message>
     <message>
         <source>imagery psychology if-then head</source>
-        <translation type="unfinished"></translation>
+        <translation>vorstellung psychologie wenn-dann kopf mental</translation>
     </message>
     <message>
         <source>Heat days</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitzetage</translation>
     </message>
     <message>
         <source>Easy runs in the heat 24 to 10 days before a hot race and a few 6 to 3 days before. About 2.5 % of what is gained is lost a day without.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere Läufe in der Hitze 24 bis 10 Tage vor einem heißen Rennen und ein paar 6 bis 3 Tage davor. Ohne Hitze geht am Tag etwa 2,5 % des Gewinns verloren.</translation>
     </message>
     <message>
         <source>The days before the race.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage vor dem Rennen.</translation>
     </message>
     <message>
         <source>hot acclimatisation summer</source>
-        <translation type="unfinished"></translation>
+        <translation>heiß hitzegewöhnung sommer</translation>
     </message>
     <message>
         <source>Ramp: 10 % a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigerung: 10 % pro Woche</translation>
     </message>
     <message>
         <source>A loading week may be 10 % larger than the last loading week. It is a custom that keeps plans sane; that it prevents injury has not been shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Belastungswoche darf 10 % größer sein als die letzte Belastungswoche. Es ist ein Brauch, der Pläne vernünftig hält; dass er Verletzungen verhindert, ist nicht gezeigt.</translation>
     </message>
     <message>
         <source>This week&apos;s distance against 1.10 times that of the last loading week; strains to 1.20 times, breaks beyond.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Distanz dieser Woche gegen das 1,10-Fache der letzten Belastungswoche; knapp bis zum 1,20-Fachen, darüber bricht es.</translation>
     </message>
     <message>
         <source>Trial in 532 beginners: 20.8 % injured with the 10 % rule, 20.3 % without.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versuch mit 532 Anfängern: 20,8 % verletzt mit der 10-%-Regel, 20,3 % ohne.</translation>
     </message>
     <message>
         <source>5205 runners: weekly growth had nothing to do with injury.</source>
-        <translation type="unfinished"></translation>
+        <translation>5205 Läufer: Der wöchentliche Zuwachs hatte mit Verletzungen nichts zu tun.</translation>
     </message>
     <message>
         <source>Weakly supported custom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwach belegter Brauch.</translation>
     </message>
     <message>
         <source>ten percent rule growth increase check</source>
-        <translation type="unfinished"></translation>
+        <translation>zehn prozent regel zuwachs steigerung prüfung</translation>
     </message>
     <message>
         <source>Single run: 10 % over your longest</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelner Lauf: 10 % über deinem längsten</translation>
     </message>
     <message>
         <source>No single run should be more than 10 % longer than the longest of the 30 days before it. Of all the growth rules this one is best supported, so keep to it before the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein einzelner Lauf sollte mehr als 10 % länger sein als der längste der 30 Tage davor. Von allen Regeln zum Zuwachs ist diese am besten belegt, also halte sie vor den anderen ein.</translation>
     </message>
     <message>
         <source>The run&apos;s distance against 1.10 times the longest run of the 30 calendar days before its day. Until the first 30 days are over, the longest run you gave in the form counts as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Distanz des Laufs gegen das 1,10-Fache des längsten Laufs der 30 Kalendertage vor seinem Tag. Bis die ersten 30 Tage vorbei sind, zählt auch der längste Lauf, den du im Formular angegeben hast.</translation>
     </message>
     <message>
         <source>5205 runners over 18 months: 10 to 30 % longer, 1.6 times the injuries; more than twice as long, 2.3 times. Seen, not tried out.</source>
-        <translation type="unfinished"></translation>
+        <translation>5205 Läufer über 18 Monate: 10 bis 30 % länger, 1,6-mal so viele Verletzungen; mehr als doppelt so lang, 2,3-mal. Beobachtet, nicht ausprobiert.</translation>
     </message>
     <message>
         <source>A race or a club run you did not plan can be the jump that hurts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rennen oder ein Vereinslauf, den du nicht geplant hast, kann der Sprung sein, der schadet.</translation>
     </message>
     <message>
         <source>thirty days longest jump spike check</source>
-        <translation type="unfinished"></translation>
+        <translation>dreißig tage längster sprung spitze prüfung</translation>
     </message>
     <message>
         <source>Cutback week</source>
-        <translation type="unfinished"></translation>
+        <translation>Entlastungswoche</translation>
     </message>
     <message>
         <source>A planned lighter week, every fourth as a rule, to recover and to leave room for a missed day. Its bar is paler. Growth goes on from the last loading week, not from the cutback.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine geplante leichtere Woche, in der Regel jede vierte, zum Erholen und als Platz für einen ausgefallenen Tag. Ihr Balken ist blasser. Der Zuwachs geht von der letzten Belastungswoche weiter, nicht von der Entlastung.</translation>
     </message>
     <message>
         <source>Holds with 60 to 80 % of the last loading week, and when no more than three loading weeks follow each other. The week after a long tune-up race may be lighter still.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält bei 60 bis 80 % der letzten Belastungswoche und wenn höchstens drei Belastungswochen aufeinander folgen. Die Woche nach einem langen Vorbereitungsrennen darf noch leichter sein.</translation>
     </message>
     <message>
         <source>No trial in runners was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Versuch mit Läufern wurde gefunden.</translation>
     </message>
     <message>
         <source>recovery week deload step back easy week</source>
-        <translation type="unfinished"></translation>
+        <translation>erholungswoche entlastung leichtere woche ruhewoche</translation>
     </message>
     <message>
         <source>Hard days apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Harte Tage getrennt</translation>
     </message>
     <message>
         <source>Two hard sessions should not fall on one day or on days side by side. A back-to-back after a long run is meant that way; a hard day after it is not. Long, rehearsal, hill, downhill and tempo runs, intervals and tune-up races count as hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei harte Einheiten sollten nicht auf einen Tag oder auf Tage nebeneinander fallen. Ein Doppellauf am Tag nach einem langen Lauf ist so gemeint; ein harter Tag danach nicht. Lange Läufe, Generalproben, Berg-, Bergab- und Tempoläufe, Intervalle und Vorbereitungsrennen zählen als hart.</translation>
     </message>
     <message>
         <source>Days between hard sessions that were not missed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage zwischen harten Einheiten, die nicht ausfielen.</translation>
     </message>
     <message>
         <source>easy day between check rest</source>
-        <translation type="unfinished"></translation>
+        <translation>lockerer tag dazwischen prüfung ruhe</translation>
     </message>
     <message>
         <source>Longest, share of the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Längster, Anteil der Woche</translation>
     </message>
     <message>
         <source>How much of the week lies in its longest run. If it is most of the week, the other days do not carry it. With three runs a week none can be much under half, so the limits are wider then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel der Woche in ihrem längsten Lauf steckt. Ist es der größte Teil der Woche, tragen ihn die anderen Tage nicht. Mit drei Läufen pro Woche kann keiner weit unter der Hälfte liegen, also sind die Grenzen dann weiter.</translation>
     </message>
     <message>
         <source>Longest run over the distance of the week. With three runs or fewer up to 55 % holds, with four 50 %, with five 45 %, with more 40 %, and in any week what the race asks at your level: 58 % floor, 50 % usual, 43 % ambitious. 10 % beyond strains; a rehearsal run or a tune-up race never breaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Längster Lauf durch die Distanz der Woche. Mit drei Läufen oder weniger hält bis 55 %, mit vier 50 %, mit fünf 45 %, mit mehr 40 %, und in jeder Woche, was das Rennen auf deiner Stufe verlangt: 58 % Minimum, 50 % üblich, 43 % ehrgeizig. 10 % darüber ist knapp; eine Generalprobe oder ein Vorbereitungsrennen bricht nie.</translation>
     </message>
     <message>
         <source>Road custom is 25 to 30 %, which nobody has tested; ultrarunners on three to five days a week run 35 to 50 %. The thresholds are our own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Straße sind 25 bis 30 % Brauch, was niemand geprüft hat; Ultraläufer mit drei bis fünf Lauftagen pro Woche laufen 35 bis 50 %. Die Schwellen sind unsere eigenen.</translation>
     </message>
     <message>
         <source>percent of the week check</source>
-        <translation type="unfinished"></translation>
+        <translation>prozent der woche prüfung</translation>
     </message>
     <message>
         <source>Taper</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapering</translation>
     </message>
     <message>
         <source>The last weeks before the race, in which you run less and keep a little speed, so that you start rested: two weeks for a race under 12 hours, three for a longer one, race week included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzten Wochen vor dem Rennen, in denen du weniger läufst und etwas Schnelles behältst, damit du ausgeruht startest: zwei Wochen für ein Rennen unter 12 Stunden, drei für ein längeres, die Rennwoche eingeschlossen.</translation>
     </message>
     <message>
         <source>The cut is one minus the daily mean of the taper days, race day left out, over that of the last loading week. 41 to 60 % holds. A built block runs 65 and 35 % of the last loading week, or 76, 46 and 28 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kürzung ist eins minus das Tagesmittel der Taperingtage, ohne Renntag, durch das der letzten Belastungswoche. 41 bis 60 % hält. Ein gebauter Block läuft 65 und 35 % der letzten Belastungswoche, oder 76, 46 und 28 %.</translation>
     </message>
     <message>
         <source>27 studies of shorter events: two weeks, 41 to 60 % less, same speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>27 Studien zu kürzeren Wettkämpfen: zwei Wochen, 41 bis 60 % weniger, gleiches Tempo.</translation>
     </message>
     <message>
         <source>Of 158,000 marathoners those with a strict three-week taper were 2.6 % faster; seen, not tried out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von 158.000 Marathonläufern waren die mit strengem Tapering von drei Wochen 2,6 % schneller; beobachtet, nicht ausprobiert.</translation>
     </message>
     <message>
         <source>That the cut is the mean over the taper, and the weekly shares. No trial of a taper for ultramarathons was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dass die Kürzung das Mittel über das Tapering ist, und die Wochenanteile. Kein Versuch zum Tapering für Ultramarathons wurde gefunden.</translation>
     </message>
     <message>
         <source>rest before the race last weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>ruhe vor dem rennen letzte wochen</translation>
     </message>
     <message>
         <source>Hardening the quads to descents</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberschenkel an Abstiege gewöhnen</translation>
     </message>
     <message>
         <source>Running downhill wears the thighs; having done it before is the best protection. For a race that drops more than 1000 m a downhill run comes every second week or so, and the last one neither too early nor too late. A tune-up race that drops 500 m or more counts as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bergablaufen ermüdet die Oberschenkel; es schon getan zu haben ist der beste Schutz. Für ein Rennen mit mehr als 1000 m Abstieg kommt etwa jede zweite Woche ein Bergablauf, der letzte weder zu früh noch zu spät. Ein Vorbereitungsrennen mit 500 m Abstieg oder mehr zählt als einer.</translation>
     </message>
     <message>
         <source>Holds when no more than 21 days lie between two downhill runs and the last is 10 to 21 days before the race. No session drops more than 1.2 times the most of the 30 days before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält, wenn höchstens 21 Tage zwischen zwei Bergabläufen liegen und der letzte 10 bis 21 Tage vor dem Rennen ist. Keine Einheit hat mehr Abstieg als das 1,2-Fache des Höchsten der 30 Tage davor.</translation>
     </message>
     <message>
         <source>Earlier descents protect, and those least used to them are hurt most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Abstiege schützen, und wer sie am wenigsten gewohnt ist, leidet am meisten.</translation>
     </message>
     <message>
         <source>A second half hour at -20 %, three weeks after the first, cost less soreness and strength (10 runners).</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweite halbe Stunde bei -20 %, drei Wochen nach der ersten, kostete weniger Muskelkater und Kraft (10 Läufer).</translation>
     </message>
     <message>
         <source>After 166 km with 9500 m of climb thigh strength was 35 % lower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach 166 km mit 9500 m Aufstieg war die Kraft der Oberschenkel 35 % geringer.</translation>
     </message>
     <message>
         <source>The spacing in days and the step of 1.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand in Tagen und der Schritt von 1,2.</translation>
     </message>
     <message>
         <source>Expect soreness for one to three days after the first ones. Dark urine, much swelling or weakness: stop and see a doctor the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechne nach den ersten mit Muskelkater für ein bis drei Tage. Dunkler Urin, starke Schwellung oder Schwäche: hör auf und geh am selben Tag zum Arzt.</translation>
     </message>
     <message>
         <source>quads thighs eccentric soreness descent check</source>
-        <translation type="unfinished"></translation>
+        <translation>oberschenkel exzentrisch muskelkater abstieg prüfung</translation>
     </message>
     <message>
         <source>What the race asks</source>
@@ -10535,67 +10535,67 @@
     </message>
     <message>
         <source>How large your largest week and how long your longest run should get for this race: what is asked beside what is planned. There are three levels; the floor is for finishing inside the cutoffs. Long hilly races go by hours rather than kilometres.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie groß deine größte Woche und wie lang dein längster Lauf für dieses Rennen werden sollten: das Verlangte neben dem Geplanten. Es gibt drei Stufen; das Minimum ist für das Ankommen innerhalb der Zeitlimits. Lange, bergige Rennen gehen nach Stunden statt nach Kilometern.</translation>
     </message>
     <message>
         <source>Read from a table by the length of the race: for 100 km a week of 60, 90 or 130 km and a run of 35, 45 or 55 km. The hours of the same table are a second limit; beyond 36 hours, or with more than 50 m of climb to the kilometre, they count alone. Planned holds from 97 % of what is asked, strains from 80 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Tabelle nach der Länge des Rennens: für 100 km eine Woche von 60, 90 oder 130 km und ein Lauf von 35, 45 oder 55 km. Die Stunden derselben Tabelle sind eine zweite Grenze; über 36 Stunden oder mit mehr als 50 m Aufstieg je Kilometer zählen sie allein. Geplantes hält ab 97 % des Verlangten, knapp ist es ab 80 %.</translation>
     </message>
     <message>
         <source>These are ranges coaches use; no trial sets them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind Spannen, die Trainer verwenden; kein Versuch legt sie fest.</translation>
     </message>
     <message>
         <source>In a 161 km race volume was not what kept people from finishing; nausea was the main reason (23 %).</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Rennen über 161 km war nicht der Umfang der Grund, warum Leute nicht ankamen; Übelkeit war der Hauptgrund (23 %).</translation>
     </message>
     <message>
         <source>If your body says no, a smaller plan and a shorter race are good plans.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn dein Körper Nein sagt, sind ein kleinerer Plan und ein kürzeres Rennen gute Pläne.</translation>
     </message>
     <message>
         <source>peak week largest week longest run asked required</source>
-        <translation type="unfinished"></translation>
+        <translation>spitzenwoche größte woche längster lauf verlangt nötig</translation>
     </message>
     <message>
         <source>Missed training</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgefallenes Training</translation>
     </message>
     <message>
         <source>What is missed is not made up later: the sessions that follow stay as they are. A loading week that came to less than 80 % because of missed sessions sets no yardstick for the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ausfällt, wird später nicht nachgeholt: Die folgenden Einheiten bleiben, wie sie sind. Eine Belastungswoche, die wegen ausgefallener Einheiten unter 80 % blieb, setzt keinen Maßstab für die nächste.</translation>
     </message>
     <message>
         <source>Two low weeks in a row lower the yardstick for growth to 80 %, three to 65 %, four to 50 %. A long gap also empties the 30 days of the single-run rule.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei schwache Wochen hintereinander senken den Maßstab für den Zuwachs auf 80 %, drei auf 65 %, vier auf 50 %. Eine lange Lücke leert auch die 30 Tage der Regel für den einzelnen Lauf.</translation>
     </message>
     <message>
         <source>Seven days or more without running in the last 16 weeks: 5 to 8 % slower in the marathon, the same runners compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieben Tage oder mehr ohne Laufen in den letzten 16 Wochen: 5 bis 8 % langsamer im Marathon, dieselben Läufer verglichen.</translation>
     </message>
     <message>
         <source>No training with fever, chest symptoms or aches all over. After an injury ask whoever treated you before you run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Training mit Fieber, Beschwerden in der Brust oder Gliederschmerzen. Frag nach einer Verletzung die, die dich behandelt haben, bevor du läufst.</translation>
     </message>
     <message>
         <source>ill illness injury holiday gap break</source>
-        <translation type="unfinished"></translation>
+        <translation>krank krankheit verletzung urlaub lücke pause</translation>
     </message>
     <message>
         <source>Name of the race</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Rennens</translation>
     </message>
     <message>
         <source>What the race is called in the header and on every card. Anything will do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Rennen im Kopf und auf jeder Karte heißt. Alles ist erlaubt.</translation>
     </message>
     <message>
         <source>Date of the race</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum des Rennens</translation>
     </message>
     <message>
         <source>The day of the start, where the race is. Weeks to go, taper, light and every clock time are counted from it. If you change it, the race tile moves along; build the block anew afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag des Starts, am Ort des Rennens. Wochen bis dahin, Tapering, Licht und jede Uhrzeit werden von ihm aus gezählt. Änderst du ihn, wandert die Rennkachel mit; bau den Block danach neu.</translation>
     </message>
     <message>
         <source>Start</source>
@@ -10603,167 +10603,167 @@
     </message>
     <message>
         <source>The time of the gun, on the clock at the race. It decides which parts you run in the dark, and so the forecast too. Waves: take your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit des Startschusses, nach der Uhr am Ort des Rennens. Sie entscheidet, welche Teile du im Dunkeln läufst, und damit auch die Prognose. Startwellen: Nimm deine eigene.</translation>
     </message>
     <message>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitzone</translation>
     </message>
     <message>
         <source>The zone whose clock the race goes by. All clock times on screen and paper are in it, wherever your computer is, with the change to or from summer time included. It is proposed from where the course starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zone, nach deren Uhr das Rennen geht. Alle Uhrzeiten auf Bildschirm und Papier stehen in ihr, wo dein Computer auch ist, die Umstellung auf oder von Sommerzeit eingeschlossen. Sie wird nach dem Startort der Strecke vorgeschlagen.</translation>
     </message>
     <message>
         <source>clock summer time daylight saving</source>
-        <translation type="unfinished"></translation>
+        <translation>uhr sommerzeit zeitumstellung</translation>
     </message>
     <message>
         <source>Finish aimed for</source>
-        <translation type="unfinished"></translation>
+        <translation>Angestrebte Zielzeit</translation>
     </message>
     <message>
         <source>The time you plan to take, stops included. Target, forecast, fuel and what the race asks all follow from it. Take a time you can finish in on a fair day rather than a dream.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit, die du brauchen willst, Halte eingeschlossen. Vorgabe, Prognose, Verpflegung und was das Rennen verlangt folgen alle aus ihr. Nimm eine Zeit, in der du an einem guten Tag ankommen kannst, keinen Traum.</translation>
     </message>
     <message>
         <source>For a new course a first guess is put in: distance plus eight times climb, at 80 % of your easy speed on level ground.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für eine neue Strecke wird eine erste Schätzung eingesetzt: Distanz plus achtmal Aufstieg, bei 80 % deiner lockeren Geschwindigkeit im Flachen.</translation>
     </message>
     <message>
         <source>Eight metres of level ground to one of climb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acht Meter in der Ebene auf einen Meter Aufstieg.</translation>
     </message>
     <message>
         <source>The 80 %: a proposal to start from, not a prediction.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die 80 %: ein Vorschlag zum Anfangen, keine Vorhersage.</translation>
     </message>
     <message>
         <source>goal time target time</source>
-        <translation type="unfinished"></translation>
+        <translation>zielzeit wunschzeit vorgabe</translation>
     </message>
     <message>
         <source>Time limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlimit</translation>
     </message>
     <message>
         <source>The latest time at the finish that still counts, from the race&apos;s rules; empty if there is none. It is the last cutoff, so it bounds your time in hand all the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die späteste Zeit im Ziel, die noch zählt, nach den Regeln des Rennens; leer, wenn es keine gibt. Sie ist das letzte Zeitlimit und begrenzt so dein Zeitpolster auf dem ganzen Weg.</translation>
     </message>
     <message>
         <source>cutoff at the finish closing time</source>
-        <translation type="unfinished"></translation>
+        <translation>zeitlimit im ziel zielschluss</translation>
     </message>
     <message>
         <source>Week begins on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochenbeginn</translation>
     </message>
     <message>
         <source>The first day of every week in this project. Weekly totals and their checks hang on it, so it is kept in the project; your language only proposes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erste Tag jeder Woche in diesem Projekt. Wochensummen und ihre Prüfungen hängen daran, darum liegt er im Projekt; deine Sprache schlägt ihn nur vor.</translation>
     </message>
     <message>
         <source>A usual week now</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Woche jetzt</translation>
     </message>
     <message>
         <source>What you have run in a normal week of the last month, not your best week and not what you mean to run. The first week of the block starts from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du in einer normalen Woche des letzten Monats gelaufen bist, nicht deine beste Woche und nicht, was du laufen willst. Die erste Woche des Blocks geht davon aus.</translation>
     </message>
     <message>
         <source>You say it; once training is marked done, the last loading week takes its place. Under 10 km a block is built as if it were 10.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du gibst sie an; sobald Training als erledigt markiert ist, tritt die letzte Belastungswoche an ihre Stelle. Unter 10 km wird ein Block gebaut, als wären es 10.</translation>
     </message>
     <message>
         <source>The least of 10 km.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Minimum von 10 km.</translation>
     </message>
     <message>
         <source>Too high a figure here makes every later week too large.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zu hohe Zahl hier macht jede spätere Woche zu groß.</translation>
     </message>
     <message>
         <source>weekly mileage current volume</source>
-        <translation type="unfinished"></translation>
+        <translation>wochenkilometer jetzt umfang</translation>
     </message>
     <message>
         <source>Longest run, last 30 days</source>
-        <translation type="unfinished"></translation>
+        <translation>Längster Lauf, letzte 30 Tage</translation>
     </message>
     <message>
         <source>The longest single run of the last 30 days. The next long run may be 10 % longer. An old marathon does not count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der längste einzelne Lauf der letzten 30 Tage. Der nächste lange Lauf darf 10 % länger sein. Ein alter Marathon zählt nicht.</translation>
     </message>
     <message>
         <source>You say it; after 30 days of marked training the record takes its place. Under 5 km a block is built as if it were 5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du gibst ihn an; nach 30 Tagen markierten Trainings tritt das Erledigte an seine Stelle. Unter 5 km wird ein Block gebaut, als wären es 5.</translation>
     </message>
     <message>
         <source>The 30 days, and the 10 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die 30 Tage und die 10 %.</translation>
     </message>
     <message>
         <source>Easy pace</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockeres Tempo</translation>
     </message>
     <message>
         <source>Your pace on level firm ground when you can talk in whole sentences. It turns distances into times: how long runs take, and what fits into the minutes you have. It is not your race pace.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dein Tempo auf ebenem, festem Untergrund, wenn du in ganzen Sätzen reden kannst. Es macht aus Distanzen Zeiten: wie lange Läufe dauern und was in deine Minuten passt. Es ist nicht dein Renntempo.</translation>
     </message>
     <message>
         <source>Talking as the measure of easy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reden als Maß für locker.</translation>
     </message>
     <message>
         <source>Body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpergewicht</translation>
     </message>
     <message>
         <source>Used for the caffeine limits only, which are per kilogram. There is no target weight in this program, and carbohydrate per hour does not depend on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur für die Koffeingrenzen, die je Kilogramm gelten. In diesem Programm gibt es kein Zielgewicht, und die Kohlenhydrate je Stunde hängen nicht davon ab.</translation>
     </message>
     <message>
         <source>Advice per hour does not go by body mass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rat je Stunde geht nicht nach dem Körpergewicht.</translation>
     </message>
     <message>
         <source>Losing weight on purpose in a hard block risks bones, hormones and health; missed periods or a stress fracture: see a doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer in einem harten Block absichtlich abnimmt, gefährdet Knochen, Hormone und Gesundheit; ausbleibende Periode oder Ermüdungsbruch: geh zum Arzt.</translation>
     </message>
     <message>
         <source>weight kilograms</source>
-        <translation type="unfinished"></translation>
+        <translation>gewicht kilogramm körpermasse</translation>
     </message>
     <message>
         <source>Carbs you take while running</source>
-        <translation type="unfinished"></translation>
+        <translation>KH, die du beim Laufen nimmst</translation>
     </message>
     <message>
         <source>What your stomach takes today while running, in grams per hour, without trouble. 30 if you don&apos;t know: a gel an hour and a few sips of sports drink. Practice starts from here, and the fuel plan is held against it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was dein Magen heute beim Laufen ohne Beschwerden verträgt, in Gramm je Stunde. 30, wenn du es nicht weißt: ein Gel in der Stunde und ein paar Schlucke Sportgetränk. Das Üben geht davon aus, und der Verpflegungsplan wird daran gemessen.</translation>
     </message>
     <message>
         <source>18 amateurs in a 24-hour race took 33 g/h (spread 12).</source>
-        <translation type="unfinished"></translation>
+        <translation>18 Amateure in einem 24-Stunden-Rennen nahmen 33 g/h (Streuung 12).</translation>
     </message>
     <message>
         <source>The 30 for those who don&apos;t know.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die 30 für alle, die es nicht wissen.</translation>
     </message>
     <message>
         <source>stomach tolerance grams per hour now</source>
-        <translation type="unfinished"></translation>
+        <translation>magen verträglichkeit gramm je stunde jetzt</translation>
     </message>
     <message>
         <source>Build-up: floor, usual, ambitious</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau: Minimum, üblich, ehrgeizig</translation>
     </message>
     <message>
         <source>How much the build-up asks of you. The floor is for finishing inside the cutoffs, usual is what most plans ask, ambitious is for those with years of running and time to recover.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel der Aufbau von dir verlangt. Das Minimum ist für das Ankommen innerhalb der Zeitlimits, üblich ist, was die meisten Pläne verlangen, ehrgeizig ist für Leute mit Jahren des Laufens und Zeit zum Erholen.</translation>
     </message>
     <message>
         <source>Three columns of one table: largest week, longest run, and 0.7, 0.9 or all of the race&apos;s climb per kilometre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Spalten einer Tabelle: größte Woche, längster Lauf und 0,7, 0,9 oder der ganze Aufstieg des Rennens je Kilometer.</translation>
     </message>
     <message>
         <source>Ranges coaches use; no trial sets them.</source>
@@ -10771,19 +10771,19 @@
     </message>
     <message>
         <source>Long run on</source>
-        <translation type="unfinished"></translation>
+        <translation>Langer Lauf am</translation>
     </message>
     <message>
         <source>The weekday of the long run. It needs the most free minutes, and an easy day on both sides of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wochentag des langen Laufs. Er braucht die meisten freien Minuten und einen lockeren Tag auf beiden Seiten.</translation>
     </message>
     <message>
         <source>Minutes free for running</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Minuten zum Laufen</translation>
     </message>
     <message>
         <source>How long you can run on each weekday, changing and driving left out; 0 is a day without a run. No session is built longer than its day. Six days are used at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange du an jedem Wochentag laufen kannst, ohne Umziehen und Fahren; 0 ist ein Tag ohne Lauf. Keine Einheit wird länger gebaut als ihr Tag. Höchstens sechs Tage werden genutzt.</translation>
     </message>
     <message>
         <source>A day with less than 20 minutes is not used. A tune-up race is excepted.</source>
@@ -11915,115 +11915,115 @@
     </message>
     <message>
         <source>Recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>Runs and races recorded by a device, kept in the project file as they came and exported again unchanged. Distance is measured along the points, climb and drop on heights averaged as on the course. Pace on equal effort takes the gradients out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Läufe und Rennen, von einem Gerät aufgezeichnet; sie liegen in der Projektdatei, wie sie kamen, und werden unverändert wieder ausgegeben. Die Distanz wird entlang der Punkte gemessen, Aufstieg und Abstieg an Höhen, die wie bei der Strecke gemittelt sind. Tempo bei gleicher Anstrengung rechnet die Steigungen heraus.</translation>
     </message>
     <message>
         <source>Moving time leaves out where the points stay within 6 m in 20 s for half a minute or more. Flat-equivalent distance and the pace line use the pace model with your own figures, in the table the usual ones; the drift is how much longer the second half of that distance took than the first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit in Bewegung lässt weg, wo die Punkte eine halbe Minute oder länger in je 20 s innerhalb von 6 m bleiben. Die flach umgerechnete Distanz und die Tempolinie nutzen das Tempomodell mit deinen eigenen Werten, in der Tabelle mit den üblichen; die Drift ist, wie viel länger die zweite Hälfte dieser Distanz dauerte als die erste.</translation>
     </message>
     <message>
         <source>What climbing costs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Steigen kostet.</translation>
     </message>
     <message>
         <source>When one stands, and how slopes are sorted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann man steht und wie Hänge eingeteilt werden.</translation>
     </message>
     <message>
         <source>A recording says where you have been and when. Think before you send the project file to others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufzeichnung sagt, wo du wann warst. Denk daran, bevor du die Projektdatei an andere schickst.</translation>
     </message>
     <message>
         <source>gpx track device import moving standing drift pace</source>
-        <translation type="unfinished"></translation>
+        <translation>gpx track gerät import bewegung stehen drift tempo</translation>
     </message>
     <message>
         <source>What a recording is of</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu eine Aufzeichnung gehört</translation>
     </message>
     <message>
         <source>A recording is of the session of its day whose length is nearest, of the evening before if it began before four in the morning, or of the race if it began at its time and lies on its line. A file with the start and length of one kept is not added twice. Choose another in the table; nothing is marked done by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aufzeichnung gehört zu der Einheit ihres Tages mit der nächstliegenden Länge, zum Vorabend, wenn sie vor vier Uhr morgens begann, oder zum Rennen, wenn sie zu dessen Zeit begann und auf dessen Linie liegt. Eine Datei mit Start und Länge einer vorhandenen wird nicht noch einmal hinzugefügt. Wähle in der Tabelle eine andere; nichts wird von selbst als erledigt markiert.</translation>
     </message>
     <message>
         <source>By date where the race is, and by length: 0.4 to 2.5 times. A point is on the course within 80 m of its line; each takes the nearest place ahead of the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Datum am Ort des Rennens und nach der Länge: 0,4- bis 2,5-fach. Ein Punkt ist auf der Strecke, wenn er höchstens 80 m von ihrer Linie liegt; jeder nimmt die nächste Stelle vor der des vorigen.</translation>
     </message>
     <message>
         <source>How far apart two lengths may be.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit zwei Längen auseinanderliegen dürfen.</translation>
     </message>
     <message>
         <source>match session race assign</source>
-        <translation type="unfinished"></translation>
+        <translation>zuordnen einheit rennen zuweisen passend</translation>
     </message>
     <message>
         <source>Looking back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückblick</translation>
     </message>
     <message>
         <source>A race as it was run beside the plan, section by section, also when it ended early or the recording has a hole: what there is, is used. The minutes more or less than planned are shared out among speed throughout, climbs and descents, fade, dark and stops; what is left is the rest. They add up to the difference.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rennen, wie es gelaufen wurde, neben dem Plan, Abschnitt für Abschnitt, auch wenn es früh endete oder die Aufzeichnung eine Lücke hat: Was da ist, wird genutzt. Die Minuten mehr oder weniger als geplant werden verteilt auf Tempo im Ganzen, Anstiege und Abstiege, Nachlassen, Dunkelheit und Halte; was übrig bleibt, ist der Rest. Zusammen ergeben sie die Differenz.</translation>
     </message>
     <message>
         <source>Fade, climbs, descents and dark of the day are found by regression over pieces of 200 m. Each cause gets its average effect over all orders in which the causes could be put in, so that none gains by being named first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachlassen, Anstiege, Abstiege und Dunkelheit des Tages werden durch Regression über Stücke von 200 m gefunden. Jede Ursache bekommt ihre mittlere Wirkung über alle möglichen Reihenfolgen der Ursachen, sodass keine gewinnt, weil sie zuerst genannt wird.</translation>
     </message>
     <message>
         <source>How causes share.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Ursachen teilen.</translation>
     </message>
     <message>
         <source>Robust regression.</source>
-        <translation type="unfinished"></translation>
+        <translation>Robuste Regression.</translation>
     </message>
     <message>
         <source>How far one day may differ from the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit ein einzelner Tag vom Plan abweichen darf.</translation>
     </message>
     <message>
         <source>A hint, not a verdict: heat, stomach, mood and a wrong turn are not told apart. To stop in time is not a failure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hinweis, kein Urteil: Hitze, Magen, Stimmung und ein Verlaufen werden nicht unterschieden. Rechtzeitig aufzuhören ist kein Versagen.</translation>
     </message>
     <message>
         <source>review debrief minutes lost causes planned real</source>
-        <translation type="unfinished"></translation>
+        <translation>rückblick auswertung minuten verloren ursachen geplant wirklich</translation>
     </message>
     <message>
         <source>Food taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegessen und getrunken</translation>
     </message>
     <message>
         <source>What was really eaten beside what was planned, item by item and by the hour, as far as the run went. Type the servings; nothing is assumed until you say it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wirklich gegessen wurde, neben dem Geplanten, Posten für Posten und je Stunde, so weit der Lauf ging. Gib die Portionen ein; nichts wird angenommen, bevor du es sagst.</translation>
     </message>
     <message>
         <source>Servings times what the food has, summed by the hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Portionen mal Gehalt des Essens, je Stunde zusammengezählt.</translation>
     </message>
     <message>
         <source>Vomiting that goes on, or weight gained in a race, is for medical staff and not for another plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbrechen, das nicht aufhört, oder Gewichtszunahme im Rennen ist Sache der Sanitäter und nicht eines anderen Plans.</translation>
     </message>
     <message>
         <source>eaten drunk intake gut</source>
-        <translation type="unfinished"></translation>
+        <translation>gegessen getrunken aufnahme magen darm</translation>
     </message>
     <message>
         <source>Lessons</source>
-        <translation type="unfinished"></translation>
+        <translation>Lehren</translation>
     </message>
     <message>
         <source>What was learnt, pinned to an hour, a climb, a food or the whole race. A new project made from this one takes them along: there they come back at their hour, climb or food, and each wants an answer, what you do about it this time, before cards are printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gelernt wurde, festgemacht an einer Stunde, einem Anstieg, einem Essen oder dem ganzen Rennen. Ein neues Projekt, das aus diesem entsteht, nimmt sie mit: Dort kommen sie bei ihrer Stunde, ihrem Anstieg oder Essen wieder, und jede will eine Antwort, was du diesmal tust, bevor Karten gedruckt werden.</translation>
     </message>
     <message>
         <source>learn remember next race answer</source>
-        <translation type="unfinished"></translation>
+        <translation>lernen merken nächstes rennen antwort</translation>
     </message>
 </context>
 <context>
@@ -13010,7 +13010,7 @@ Limit</translation>
     </message>
     <message>
         <source>Lessons</source>
-        <translation type="unfinished"></translation>
+        <translation>Lehren</translation>
     </message>
     <message>
         <source>Lesson</source>
@@ -14188,7 +14188,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>&amp;Keep the files added with the plan</source>
@@ -16438,7 +16438,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>Date</source>
@@ -16775,7 +16775,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Looking back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückblick</translation>
     </message>
     <message>
         <source>A good day</source>
@@ -16887,7 +16887,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Lessons</source>
-        <translation type="unfinished"></translation>
+        <translation>Lehren</translation>
     </message>
     <message>
         <source>Pinned to</source>
