@@ -14732,105 +14732,105 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Export settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen exportieren</translation>
     </message>
     <message>
         <source>Import settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen importieren</translation>
     </message>
     <message>
         <source>Settings (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen (*.json)</translation>
     </message>
     <message>
         <source>Passed over, unknown here: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergangen, hier unbekannt: {0}</translation>
     </message>
     <message>
         <source>Done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig.</translation>
     </message>
 </context>
 <context>
     <name>ShapeForm</name>
     <message>
         <source>Pace of target and runner</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo von Zielzeit und Läufer</translation>
     </message>
     <message>
         <source>&amp;Even effort from start to finish</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gleiche Anstrengung von Start bis Ziel</translation>
     </message>
     <message>
         <source>&amp;Half of the forecast&apos;s fade, the usual</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Halbes Nachlassen der Prognose, das Übliche</translation>
     </message>
     <message>
         <source>Own amount of &amp;fade</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nachlassen selbst festlegen</translation>
     </message>
     <message>
         <source>Part of the forecast&apos;s fade kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Behaltener Teil des Nachlassens der Prognose</translation>
     </message>
     <message>
         <source>Hold the fi&amp;nish when a section is changed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ziel halten, wenn ein Abschnitt geändert wird</translation>
     </message>
     <message>
         <source>The target keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zielzeit behält</translation>
     </message>
     <message>
         <source>Of the forecast&apos;s fade, &amp;part</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Nachlassen der Prognose, &amp;Teil</translation>
     </message>
     <message>
         <source>100 % is the forecast itself: start fast, slow down. The night and the ground slow every shape.</source>
-        <translation type="unfinished"></translation>
+        <translation>100 % ist die Prognose selbst: schnell los, dann langsamer. Nacht und Untergrund bremsen jede Form.</translation>
     </message>
     <message>
         <source>How you run</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie du läufst</translation>
     </message>
     <message>
         <source>Fa&amp;de over the hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach&amp;lassen über die Stunden</translation>
     </message>
     <message>
         <source>&amp;Uphill, of the published surcharge</source>
-        <translation type="unfinished"></translation>
+        <translation>Berg&amp;auf, vom veröffentlichten Zuschlag</translation>
     </message>
     <message>
         <source>&amp;Downhill, of the usual speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Berga&amp;b, vom üblichen Tempo</translation>
     </message>
     <message>
         <source>Walking tired, of a fresh &amp;speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Müde gehen, vom frischen Te&amp;mpo</translation>
     </message>
     <message>
         <source>Fade: 0 never, 8 front runners, 10 the usual, 20 strong. Your own recordings tell better than a guess.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachlassen: 0 nie, 8 vorderes Feld, 10 üblich, 20 stark. Deine eigenen Aufzeichnungen sagen mehr als Raten.</translation>
     </message>
     <message>
         <source>Se&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Setzen</translation>
     </message>
 </context>
 <context>
     <name>Shelf</name>
     <message>
         <source>Kinds to put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten zum Einsetzen</translation>
     </message>
     <message>
         <source>Drag into the grid, or Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Raster ziehen oder Enter</translation>
     </message>
     <message>
         <source>{0}. Enter puts it on the day of the cursor, Esc closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}. Enter setzt es auf den Tag des Cursors, Esc schließt.</translation>
     </message>
 </context>
 <context>
@@ -14838,23 +14838,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>leaving {0}</source>
         <extracomment>How near a named place, and how near a round figure, takes hold. A press that moves less than that is a click: nothing must snap away under it. What is put down where nothing takes hold, and freely, is still rounded to. Whether something that could snap is in the hand. Whether it is held free of everything.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ab {0}</translation>
     </message>
     <message>
         <source>foot of climb {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß des Anstiegs {0}</translation>
     </message>
     <message>
         <source>top of climb {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende des Anstiegs {0}</translation>
     </message>
     <message>
         <source>top of descent {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn des Abstiegs {0}</translation>
     </message>
     <message>
         <source>foot of descent {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß des Abstiegs {0}</translation>
     </message>
 </context>
 <context>
@@ -14862,23 +14862,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>Nothing here goes down: {0} of the {1} of drop cannot be matched.</source>
         <extracomment>Gradient a class stands for where nothing of it is there.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier geht nichts bergab: {0} der {1} Abstieg lassen sich nicht nachbilden.</translation>
     </message>
     <message>
         <source>{0} of the {1} of drop is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} der {1} Abstieg fallen weg.</translation>
     </message>
     <message>
         <source>Instead, {0} sets of {1} slow step-downs a leg from a step, three seconds each: some of what descents do to the quads. Begin with two sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stattdessen {0} Sätze mit {1} langsamen Abwärtsschritten je Bein von einer Stufe, je drei Sekunden: ein Teil dessen, was Abstiege mit den Oberschenkeln machen. Beginne mit zwei Sätzen.</translation>
     </message>
     <message>
         <source>{0} of the {1} of climb is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} der {1} Aufstieg fallen weg.</translation>
     </message>
     <message>
         <source>The race climbs at {0}, here it is {1} at most: climb longer, or with steps of two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Rennen steigt mit {0}, hier sind es höchstens {1}: steige länger oder nimm zwei Stufen auf einmal.</translation>
     </message>
 </context>
 <context>
@@ -14889,19 +14889,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Aid stations</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegungsstellen</translation>
     </message>
     <message>
         <source>Foods on its table</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Tisch steht</translation>
     </message>
     <message>
         <source>The same at e&amp;very station</source>
-        <translation type="unfinished"></translation>
+        <translation>An &amp;jeder Station dasselbe</translation>
     </message>
     <message>
         <source>What the organiser offers, to be eaten there or taken along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Veranstalter bietet, zum Essen dort oder zum Mitnehmen.</translation>
     </message>
     <message>
         <source>&amp;Set</source>
@@ -14916,7 +14916,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Note</source>
@@ -14928,19 +14928,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>&amp;Pinned: the handbook says so, the ground stays</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fest: so steht es in der Ausschreibung, der Ort bleibt</translation>
     </message>
     <message>
         <source>Sat 20:30, 14 h 30, or none</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa 20:30, 14 h 30 oder keins</translation>
     </message>
     <message>
         <source>A pace&amp;r may come along from here</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab hier darf ein &amp;Begleitläufer mit</translation>
     </message>
     <message>
         <source>Place, cutoff and stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort, Zeitlimit und Halt</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -14948,23 +14948,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>&amp;At</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bei</translation>
     </message>
     <message>
         <source>C&amp;utoff</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeitlimit</translation>
     </message>
     <message>
         <source>The cutoff &amp;is</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Zeitlimit &amp;gilt für</translation>
     </message>
     <message>
         <source>S&amp;top</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Halt</translation>
     </message>
     <message>
         <source>&amp;Stop to</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt &amp;für</translation>
     </message>
     <message>
         <source>What is there</source>
@@ -14972,39 +14972,39 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Crew, kit, and if I stop here</source>
-        <translation type="unfinished"></translation>
+        <translation>Betreuung, Ausrüstung und falls ich hier aufhöre</translation>
     </message>
     <message>
         <source>Changed or taken up here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gewechselt oder aufgenommen</translation>
     </message>
     <message>
         <source>How the cre&amp;w gets here</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wie die Betreuung hierher kommt</translation>
     </message>
     <message>
         <source>If I stop here</source>
-        <translation type="unfinished"></translation>
+        <translation>Falls ich hier aufhöre</translation>
     </message>
     <message>
         <source>Wa&amp;y out</source>
-        <translation type="unfinished"></translation>
+        <translation>We&amp;g hinaus</translation>
     </message>
     <message>
         <source>Who &amp;fetches me</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer mich a&amp;bholt</translation>
     </message>
     <message>
         <source>How &amp;long it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie &amp;lange es dauert</translation>
     </message>
     <message>
         <source>Nu&amp;mber to call</source>
-        <translation type="unfinished"></translation>
+        <translation>Nu&amp;mmer zum Anrufen</translation>
     </message>
     <message>
         <source>Tell your crew when to wake you, keep warm, and do not drive afterwards without having slept. Lying down and getting going again take time too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sag deiner Betreuung, wann sie dich wecken soll, halte dich warm und fahre danach nicht ohne Schlaf. Hinlegen und wieder in Gang kommen kosten auch Zeit.</translation>
     </message>
 </context>
 <context>
@@ -15012,15 +15012,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>Aid stations</source>
         <extracomment>The leg that ends at this key is to be folded, or unfolded.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegungsstellen</translation>
     </message>
     <message>
         <source>RACE DAY</source>
-        <translation type="unfinished"></translation>
+        <translation>RENNTAG</translation>
     </message>
     <message>
         <source>legs, stops</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilstücke, Halte</translation>
     </message>
     <message>
         <source>Finish</source>
@@ -15032,245 +15032,245 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>by {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>bis {0}</translation>
     </message>
 </context>
 <context>
     <name>Store</name>
     <message>
         <source>There is no room to write {0}; what was there before is untouched. Free some space or choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {0} ist kein Platz; was vorher da war, ist unberührt. Schaffe Platz oder wähle einen anderen Ort.</translation>
     </message>
     <message>
         <source>You are not allowed to write {0} there. Choose another place or name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du darfst {0} dort nicht schreiben. Wähle einen anderen Ort oder Namen.</translation>
     </message>
     <message>
         <source>The folder for {0} does not exist. Choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ordner für {0} gibt es nicht. Wähle einen anderen Ort.</translation>
     </message>
     <message>
         <source>{0} could not be written ({1}); what was there before is untouched. Choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ließ sich nicht schreiben ({1}); was vorher da war, ist unberührt. Wähle einen anderen Ort.</translation>
     </message>
     <message>
         <source>A part of this project is too large to keep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teil dieses Projekts ist zu groß zum Speichern.</translation>
     </message>
     <message>
         <source>{0} is too large for a project, so it was left alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist zu groß für ein Projekt und blieb daher unberührt.</translation>
     </message>
     <message>
         <source>There is no file {0} any more. Was it moved or renamed?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei {0} gibt es nicht mehr. Wurde sie verschoben oder umbenannt?</translation>
     </message>
     <message>
         <source>A course has between 2 and {0} points. Thin the track and open it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strecke hat zwischen 2 und {0} Punkten. Dünne den Track aus und öffne ihn noch einmal.</translation>
     </message>
     <message>
         <source>{0} has a version this program never wrote.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat eine Version, die dieses Programm nie geschrieben hat.</translation>
     </message>
     <message>
         <source>There is a file {0} already. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei {0} gibt es schon. Wähle einen anderen Namen.</translation>
     </message>
     <message>
         <source>{0} has no project in it. Write it anew with --dump and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {0} ist kein Projekt. Schreibe es mit --dump neu und versuche es noch einmal.</translation>
     </message>
     <message>
         <source>Line {0} of {1} is not as --dump writes it. Mend it or dump once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {0} von {1} ist nicht so, wie --dump sie schreibt. Bessere sie aus oder nutze --dump noch einmal.</translation>
     </message>
     <message>
         <source>{0} was made by a newer Ultraplanner. Update this one to open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} stammt von einem neueren Ultraplanner. Aktualisiere diesen, um es zu öffnen.</translation>
     </message>
     <message>
         <source>{0} is of an older version and may not be changed here. Look at it, or copy it to a folder you may write to.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist von einer älteren Version und darf hier nicht geändert werden. Sieh es dir an oder kopiere es in einen Ordner, in den du schreiben darfst.</translation>
     </message>
     <message>
         <source>There are {0} named states already; that is the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt schon {0} benannte Stände; mehr geht nicht.</translation>
     </message>
     <message>
         <source>That earlier state is no longer in the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser frühere Stand ist nicht mehr in der Datei.</translation>
     </message>
     <message>
         <source>There is already a file {0}. Choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt schon eine Datei {0}. Wähle einen anderen Namen.</translation>
     </message>
     <message>
         <source>notes and settings of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen und Einstellungen des Plans</translation>
     </message>
     <message>
         <source>start, goal and kit of the race</source>
-        <translation type="unfinished"></translation>
+        <translation>Start, Ziel und Ausrüstung des Rennens</translation>
     </message>
     <message>
         <source>the runner</source>
-        <translation type="unfinished"></translation>
+        <translation>der Läufer</translation>
     </message>
     <message>
         <source>weeks of the block</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen des Blocks</translation>
     </message>
     <message>
         <source>sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>fuel rates</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegung je Stunde</translation>
     </message>
     <message>
         <source>foods</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensmittel</translation>
     </message>
     <message>
         <source>fuel items</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegungsposten</translation>
     </message>
     <message>
         <source>cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten</translation>
     </message>
     <message>
         <source>races to pick from</source>
-        <translation type="unfinished"></translation>
+        <translation>Rennen zur Auswahl</translation>
     </message>
     <message>
         <source>recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen</translation>
     </message>
     <message>
         <source>files of recordings</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien der Aufzeichnungen</translation>
     </message>
     <message>
         <source>aid stations and sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegungsstellen und Abschnitte</translation>
     </message>
     <message>
         <source>surfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergründe</translation>
     </message>
     <message>
         <source>the line of the course (a level one stands in)</source>
-        <translation type="unfinished"></translation>
+        <translation>die Linie der Strecke (eine flache steht dafür)</translation>
     </message>
     <message>
         <source>the list of contents, and with it the latest changes</source>
-        <translation type="unfinished"></translation>
+        <translation>das Inhaltsverzeichnis und mit ihm die letzten Änderungen</translation>
     </message>
     <message>
         <source>Nothing in {0} can be read any more. Open an earlier copy of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {0} lässt sich nichts mehr lesen. Öffne eine frühere Kopie.</translation>
     </message>
     <message>
         <source>Nothing that is left fits together. Open an earlier copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts vom Rest passt zusammen. Öffne eine frühere Kopie.</translation>
     </message>
     <message>
         <source>The part {0} of this project is not as it should be. Open an earlier copy of the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil {0} dieses Projekts ist nicht, wie er sein soll. Öffne eine frühere Kopie der Datei.</translation>
     </message>
     <message>
         <source>The part {0} cannot be kept: too long or no sensible figure. Undo the last change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Teil {0} lässt sich nicht speichern: zu lang oder keine sinnvolle Zahl. Nimm die letzte Änderung zurück.</translation>
     </message>
     <message>
         <source>{0} was not closed properly. Copy it, and {0}-journal with it, to a folder you may write to, and open it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde nicht richtig geschlossen. Kopiere es und dazu {0}-journal in einen Ordner, in den du schreiben darfst, und öffne es dort.</translation>
     </message>
     <message>
         <source>{0} is not an Ultraplanner project. Choose a file that ends in .ultraplan.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Ultraplanner-Projekt. Wähle eine Datei, die auf .ultraplan endet.</translation>
     </message>
     <message>
         <source>{0} is damaged and was left as it is. Open an earlier copy of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist beschädigt und blieb, wie es ist. Öffne eine frühere Kopie.</translation>
     </message>
     <message>
         <source>{0} is already open in another window. Go on there, or close it there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist schon in einem anderen Fenster offen. Mach dort weiter oder schließe es dort zuerst.</translation>
     </message>
     <message>
         <source>{0} is already open in another window: {1} on {2} since {3}. Go on there or close it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist schon in einem anderen Fenster offen: {1} auf {2} seit {3}. Mach dort weiter oder schließe es.</translation>
     </message>
     <message>
         <source>{0} is read-only, so changes are not kept. Save a copy in another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist schreibgeschützt, Änderungen bleiben nicht erhalten. Speichere eine Kopie in einem anderen Ordner.</translation>
     </message>
     <message>
         <source>{0} was moved or removed while open. Move it back, or save a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} wurde verschoben oder entfernt, während es offen war. Verschiebe es zurück oder speichere eine Kopie.</translation>
     </message>
     <message>
         <source>The disk is full: the last change of {0} is not kept. Make room on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Datenträger ist voll: die letzte Änderung von {0} ist nicht gespeichert. Schaffe Platz.</translation>
     </message>
     <message>
         <source>{0} could not be written: the disk is full or away. Save a copy elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ließ sich nicht schreiben: der Datenträger ist voll oder weg. Speichere eine Kopie anderswo.</translation>
     </message>
     <message>
         <source>{0} could not be read. Check that you may open it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ließ sich nicht lesen. Prüfe, ob du es öffnen darfst.</translation>
     </message>
     <message>
         <source>There is no project (.ultraplan) in {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>In {0} ist kein Projekt (.ultraplan).</translation>
     </message>
     <message>
         <source>{0} is no folder to write into. Name another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist kein Ordner zum Hineinschreiben. Nenne einen anderen.</translation>
     </message>
     <message>
         <source>Name a project file (.ultraplan), or --demo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenne eine Projektdatei (.ultraplan) oder --demo.</translation>
     </message>
     <message>
         <source>{0} holds no settings. Choose a file that Export in the settings has written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} enthält keine Einstellungen. Wähle eine Datei, die Exportieren in den Einstellungen geschrieben hat.</translation>
     </message>
     <message>
         <source>{0} is no template of a block. Choose a file that ends in .ultrablock.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Blockvorlage. Wähle eine Datei, die auf .ultrablock endet.</translation>
     </message>
 </context>
 <context>
     <name>SurfaceLane</name>
     <message>
         <source>Unknown. Drag here to paint {0}; the menu has other surfaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannt. Ziehe hier, um {0} zu malen; das Menü hat andere Untergründe.</translation>
     </message>
     <message>
         <source>Unknown. Drag here to paint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannt. Ziehe hier, um zu malen.</translation>
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannt</translation>
     </message>
     <message>
         <source>{0}. Drag to paint {1}; the menu has other surfaces.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}. Ziehe, um {1} zu malen; das Menü hat andere Untergründe.</translation>
     </message>
     <message>
         <source>Paint with</source>
-        <translation type="unfinished"></translation>
+        <translation>Malen mit</translation>
     </message>
     <message>
         <source>This section is all</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Abschnitt ist ganz</translation>
     </message>
 </context>
 <context>
@@ -15281,19 +15281,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source> L</source>
-        <translation type="unfinished"></translation>
+        <translation> L</translation>
     </message>
     <message>
         <source> h</source>
-        <translation type="unfinished"></translation>
+        <translation> h</translation>
     </message>
     <message>
         <source>&amp;Plan fluid by it</source>
-        <translation type="unfinished"></translation>
+        <translation>Flüssigkeit danach &amp;planen</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -15301,42 +15301,42 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Weight &amp;before, undressed and dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht &amp;vorher, ausgezogen und trocken</translation>
     </message>
     <message>
         <source>Weight &amp;after</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht &amp;nachher</translation>
     </message>
     <message>
         <source>D&amp;runk</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Getrunken</translation>
     </message>
     <message>
         <source>Pass&amp;ed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Urin</translation>
     </message>
     <message>
         <source>It &amp;took</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dauer</translation>
     </message>
     <message>
         <source>&amp;Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Behalten</translation>
     </message>
     <message>
         <source>Check the figures: that is no sweat at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe die Zahlen: danach hast du gar nicht geschwitzt.</translation>
     </message>
     <message>
         <source>You sweat about {0} an hour; {1} an hour at hand is enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Du schwitzt etwa {0} je Stunde; {1} je Stunde dabei genügen.</translation>
     </message>
 </context>
 <context>
     <name>TableCourse</name>
     <message>
         <source>Cannot open the course table</source>
-        <translation type="unfinished"></translation>
+        <translation>Streckentabelle lässt sich nicht öffnen</translation>
     </message>
 </context>
 <context>
@@ -15351,19 +15351,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>TablePage</name>
     <message>
         <source>Filter {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} filtern</translation>
     </message>
     <message>
         <source>No row holds these words. Esc shows all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Zeile enthält diese Wörter. Esc zeigt alle.</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu</translation>
     </message>
     <message>
         <source>Remove what the selected rows show (Delete)</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen, was die gewählten Zeilen zeigen (Entf)</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -15375,72 +15375,72 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>Copy</source>
         <extracomment>What the help says of each column.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>Paste…</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfügen…</translation>
     </message>
     <message>
         <source>Sort by {0}, rising</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {0} sortieren, aufsteigend</translation>
     </message>
     <message>
         <source>Sort by {0}, falling</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {0} sortieren, absteigend</translation>
     </message>
     <message>
         <source>Do not sort</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht sortieren</translation>
     </message>
 </context>
 <context>
     <name>Tables</name>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>There is no text to paste. Copy cells first.</source>
         <extracomment>Units a pasted column may be in whatever the table shows: cells read them behind a figure.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Text zum Einfügen. Kopiere zuerst Zellen.</translation>
     </message>
     <message>
         <source>That is too much for this table: at most {0} lines of {1} cells.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist zu viel für diese Tabelle: höchstens {0} Zeilen mit {1} Zellen.</translation>
     </message>
     <message>
         <source>This is a formula. Copy what it comes to instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist eine Formel. Kopiere stattdessen ihr Ergebnis.</translation>
     </message>
     <message>
         <source>This is longer than a cell can be, {0} characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist länger, als eine Zelle sein kann, {0} Zeichen.</translation>
     </message>
     <message>
         <source>This holds signs that are not text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin sind Zeichen, die kein Text sind.</translation>
     </message>
     <message>
         <source>The clipboard holds {0} characters, a table takes {1}. Copy fewer rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zwischenablage enthält {0} Zeichen, eine Tabelle fasst {1}. Kopiere weniger Zeilen.</translation>
     </message>
     <message>
         <source>The clipboard holds something that is not text. Copy the cells again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zwischenablage enthält etwas, das kein Text ist. Kopiere die Zellen noch einmal.</translation>
     </message>
     <message>
         <source>Place</source>
         <extracomment>A cell to be filled is empty; a dash would say that there is none.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>An aid station, or any place with a cutoff.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verpflegungsstelle oder jeder Ort mit Zeitlimit.</translation>
     </message>
     <message>
         <source>Distance</source>
@@ -15448,15 +15448,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>How far the place is from the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Ort vom Start entfernt ist.</translation>
     </message>
     <message>
         <source>Leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilstück</translation>
     </message>
     <message>
         <source>How far it is from the place before; later places move along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit es vom Ort davor ist; spätere Orte rücken mit.</translation>
     </message>
     <message>
         <source>Climb</source>
@@ -15464,7 +15464,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>All that goes up on the leg that ends here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller Aufstieg auf dem Teilstück, das hier endet.</translation>
     </message>
     <message>
         <source>Drop</source>
@@ -15472,7 +15472,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>All that goes down on the leg that ends here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller Abstieg auf dem Teilstück, das hier endet.</translation>
     </message>
     <message>
         <source>Height</source>
@@ -15480,7 +15480,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Above the sea, where you know it. One is enough; none will do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über dem Meer, wo du sie kennst. Eine genügt; keine geht auch.</translation>
     </message>
     <message>
         <source>Cutoff</source>
@@ -15488,11 +15488,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Sat 20:30, or 20:30 for the next after the one before, or 14 h 30 of race time. At the start: when the race starts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa 20:30, oder 20:30 für das nächste Mal nach dem Ort davor, oder 14 h 30 Rennzeit. Am Start: wann das Rennen beginnt.</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt</translation>
     </message>
     <message>
         <source>min</source>
@@ -15500,7 +15500,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>How long you mean to stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange du bleiben willst.</translation>
     </message>
     <message>
         <source>What is there</source>
@@ -15508,15 +15508,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Water, food, drop bag, crew, medical; what else you write stays as a note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser, Essen, Dropbag, Betreuung, Sanitäter; was du sonst schreibst, bleibt als Notiz.</translation>
     </message>
     <message>
         <source>Type the distance of the place before first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib zuerst die Distanz des Orts davor ein.</translation>
     </message>
     <message>
         <source>“{0}” is no cutoff. Type it as Sat 20:30, 20:30 or 14 h 30 of race time.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein Zeitlimit. Schreibe Sa 20:30, 20:30 oder 14 h 30 Rennzeit.</translation>
     </message>
     <message>
         <source>After the race</source>
@@ -15544,7 +15544,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Counted from the planned finish. Healing has no calendar: pain goes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählt ab dem geplanten Ziel. Heilung hat keinen Kalender: Schmerz geht vor.</translation>
     </message>
     <message>
         <source>Start</source>
@@ -15552,7 +15552,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>on you</source>
-        <translation type="unfinished"></translation>
+        <translation>am Körper</translation>
     </message>
     <message>
         <source>drop bag</source>
@@ -15564,11 +15564,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tisch</translation>
     </message>
     <message>
         <source>tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasserhahn</translation>
     </message>
     <message>
         <source>shoes</source>
@@ -15592,11 +15592,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Nothing placed yet. Place fuel by the clock, or fill to target, in the Fuel menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts geplant. Verteile Verpflegung nach der Uhr oder fülle bis zur Vorgabe auf, im Menü Verpflegung.</translation>
     </message>
     <message>
         <source>{0} days</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Tage</translation>
     </message>
     <message>
         <source>Bags</source>
@@ -15604,7 +15604,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Out of</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus</translation>
     </message>
     <message>
         <source>At</source>
@@ -15612,7 +15612,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>There by</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort bis</translation>
     </message>
     <message>
         <source>From</source>
@@ -15624,19 +15624,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>servings</source>
-        <translation type="unfinished"></translation>
+        <translation>Portionen</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve</translation>
     </message>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Packen</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>g</source>
@@ -15644,7 +15644,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>What comes from where. Packed whole, with spare; drinks weigh as powder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was woher kommt. Ganz gepackt, mit Reserve; Getränke wiegen als Pulver.</translation>
     </message>
     <message>
         <source>Carried</source>
@@ -15652,7 +15652,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Leaving</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab</translation>
     </message>
     <message>
         <source>Clock</source>
@@ -15668,23 +15668,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Fluid to the next tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Flüssigkeit bis zum nächsten Wasser</translation>
     </message>
     <message>
         <source>What is planned until then, and the spare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bis dahin geplant ist, und die Reserve.</translation>
     </message>
     <message>
         <source>Bottles</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen</translation>
     </message>
     <message>
         <source>Short of room</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz fehlt</translation>
     </message>
     <message>
         <source>What is on you when you leave, food and full bottles.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du beim Aufbruch trägst, Essen und volle Flaschen.</translation>
     </message>
     <message>
         <source>Shopping</source>
@@ -15692,7 +15692,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>One serving is</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Portion ist</translation>
     </message>
     <message>
         <source>Servings</source>
@@ -15704,15 +15704,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Packungen</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig</translation>
     </message>
     <message>
         <source>For every bag, spare among it; whole packs are bought.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für alle Beutel, samt Reserve; gekauft werden ganze Packungen.</translation>
     </message>
     <message>
         <source>Before the start</source>
@@ -15720,11 +15720,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>To the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zum Start</translation>
     </message>
     <message>
         <source>By body mass and start. Not for people with diabetes without their care team.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Körpergewicht und Start. Nicht für Menschen mit Diabetes ohne ihr Behandlungsteam.</translation>
     </message>
     <message>
         <source>Food at stations</source>
@@ -15732,35 +15732,35 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Station</translation>
     </message>
     <message>
         <source>On the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Tisch</translation>
     </message>
     <message>
         <source>Names of foods with semicolons between; Fuel, Food at stations ticks them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen von Lebensmitteln mit Semikolon dazwischen; Verpflegung, Essen an Stationen hakt sie ab.</translation>
     </message>
     <message>
         <source>What the organiser offers; filling takes it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Veranstalter bietet; das Auffüllen nimmt es dort.</translation>
     </message>
     <message>
         <source>Cells past the last column are left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen hinter der letzten Spalte fallen weg.</translation>
     </message>
     <message>
         <source>The column “{0}” is not in this table and is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spalte „{0}“ gibt es in dieser Tabelle nicht, sie fällt weg.</translation>
     </message>
     <message>
         <source>“{0}” is in a unit this table does not read; left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ hat eine Einheit, die diese Tabelle nicht liest; fällt weg.</translation>
     </message>
     <message>
         <source>leave {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {0}</translation>
     </message>
     <message>
         <source>Section to</source>
@@ -15768,11 +15768,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufzeit</translation>
     </message>
     <message>
         <source>Running time of the section on the target.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufzeit des Abschnitts nach Zielzeit.</translation>
     </message>
     <message>
         <source>Forecast takes</source>
@@ -15780,7 +15780,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Running time of the section on the forecast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufzeit des Abschnitts nach Prognose.</translation>
     </message>
     <message>
         <source>At walking pace</source>
@@ -15788,7 +15788,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>How much of the section the target takes slower than one changes to walking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel des Abschnitts nach Zielzeit langsamer ist als das Tempo, bei dem man ins Gehen wechselt.</translation>
     </message>
     <message>
         <source>Arrive</source>
@@ -15796,7 +15796,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Arrival on the target.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ankunft nach Zielzeit.</translation>
     </message>
     <message>
         <source>Forecast</source>
@@ -15804,11 +15804,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Arrival on the forecast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ankunft nach Prognose.</translation>
     </message>
     <message>
         <source>The latest arrival, or leaving where it says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die späteste Ankunft, oder der späteste Aufbruch, wo es dabeisteht.</translation>
     </message>
     <message>
         <source>To this cutoff</source>
@@ -15816,7 +15816,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Cutoff minus the later of the arrivals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlimit minus die spätere der Ankünfte.</translation>
     </message>
     <message>
         <source>Time in hand</source>
@@ -15824,7 +15824,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>How much later you could arrive here and still make every later cutoff at planned speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel später du hier ankommen und mit geplantem Tempo noch jedes spätere Zeitlimit schaffen könntest.</translation>
     </message>
     <message>
         <source>Makes it</source>
@@ -15832,7 +15832,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Days of 20 on which this and every earlier cutoff is made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage von 20, an denen dieses und jedes frühere Zeitlimit geschafft wird.</translation>
     </message>
     <message>
         <source>Leave by</source>
@@ -15840,7 +15840,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>The latest leaving from which every later cutoff is met at planned speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der späteste Aufbruch, mit dem bei geplantem Tempo jedes spätere Zeitlimit geschafft wird.</translation>
     </message>
     <message>
         <source>Leave by, to walk in</source>
@@ -15848,35 +15848,35 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>The latest leaving from which the rest can be walked in, only if well; empty where it is over when you get there as planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der späteste Aufbruch, mit dem der Rest gehend zu schaffen ist, nur wenn es dir gut geht; leer, wo er bei geplanter Ankunft schon vorbei ist.</translation>
     </message>
     <message>
         <source>Cutoffs</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlimits</translation>
     </message>
     <message>
         <source>Cutoffs are typed under Aid stations, targets in Sections.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlimits stehen unter Verpflegungsstellen, Vorgaben unter Abschnitte.</translation>
     </message>
     <message>
         <source>from the packet</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Packung</translation>
     </message>
     <message>
         <source>published</source>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht</translation>
     </message>
     <message>
         <source>from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Kopf</translation>
     </message>
     <message>
         <source>one kind</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Art</translation>
     </message>
     <message>
         <source>mixed</source>
-        <translation type="unfinished"></translation>
+        <translation>gemischt</translation>
     </message>
     <message>
         <source>gel</source>
@@ -15888,7 +15888,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>solid</source>
-        <translation type="unfinished"></translation>
+        <translation>fest</translation>
     </message>
     <message>
         <source>salt</source>
@@ -15896,75 +15896,75 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>tolerated</source>
-        <translation type="unfinished"></translation>
+        <translation>vertragen</translation>
     </message>
     <message>
         <source>not tried</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht erprobt</translation>
     </message>
     <message>
         <source>avoid</source>
-        <translation type="unfinished"></translation>
+        <translation>meiden</translation>
     </message>
     <message>
         <source>gluten</source>
-        <translation type="unfinished"></translation>
+        <translation>Gluten</translation>
     </message>
     <message>
         <source>crustaceans</source>
-        <translation type="unfinished"></translation>
+        <translation>Krebstiere</translation>
     </message>
     <message>
         <source>eggs</source>
-        <translation type="unfinished"></translation>
+        <translation>Eier</translation>
     </message>
     <message>
         <source>fish</source>
-        <translation type="unfinished"></translation>
+        <translation>Fisch</translation>
     </message>
     <message>
         <source>peanuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Erdnüsse</translation>
     </message>
     <message>
         <source>soya</source>
-        <translation type="unfinished"></translation>
+        <translation>Soja</translation>
     </message>
     <message>
         <source>milk</source>
-        <translation type="unfinished"></translation>
+        <translation>Milch</translation>
     </message>
     <message>
         <source>nuts</source>
-        <translation type="unfinished"></translation>
+        <translation>Nüsse</translation>
     </message>
     <message>
         <source>celery</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellerie</translation>
     </message>
     <message>
         <source>mustard</source>
-        <translation type="unfinished"></translation>
+        <translation>Senf</translation>
     </message>
     <message>
         <source>sesame</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesam</translation>
     </message>
     <message>
         <source>sulphites</source>
-        <translation type="unfinished"></translation>
+        <translation>Sulfite</translation>
     </message>
     <message>
         <source>lupin</source>
-        <translation type="unfinished"></translation>
+        <translation>Lupinen</translation>
     </message>
     <message>
         <source>molluscs</source>
-        <translation type="unfinished"></translation>
+        <translation>Weichtiere</translation>
     </message>
     <message>
         <source>Serving</source>
-        <translation type="unfinished"></translation>
+        <translation>Portion</translation>
     </message>
     <message>
         <source>Energy</source>
@@ -15976,15 +15976,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Carbohydrate of one kind, or glucose and fructose together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlenhydrate einer Art, oder Glukose und Fruktose zusammen.</translation>
     </message>
     <message>
         <source>Fructose</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruktose</translation>
     </message>
     <message>
         <source>Where the packet says; empty: as the sugars say.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Packung es sagt; leer: wie die Zuckerarten es sagen.</translation>
     </message>
     <message>
         <source>Your gut</source>
@@ -15992,7 +15992,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>What is marked to avoid is never filled in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu meiden ist, wird nie aufgefüllt.</translation>
     </message>
     <message>
         <source>Allergens</source>
@@ -16000,15 +16000,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>With commas between; the packet goes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Komma dazwischen; die Packung geht vor.</translation>
     </message>
     <message>
         <source>Without: eaten only where it stands on a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne: nur gegessen, wo es auf einem Tisch steht.</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>In the plan</source>
@@ -16016,51 +16016,51 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Figures are</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen sind</translation>
     </message>
     <message>
         <source>Figures you type count as read from the packet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen, die du eingibst, gelten als von der Packung gelesen.</translation>
     </message>
     <message>
         <source>Food of my own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes Lebensmittel</translation>
     </message>
     <message>
         <source>A new food needs its name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neues Lebensmittel braucht einen Namen.</translation>
     </message>
     <message>
         <source>1 serving</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Portion</translation>
     </message>
     <message>
         <source>No foods yet. Add one and type in what its packet says.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Lebensmittel. Füge eins hinzu und gib ein, was auf der Packung steht.</translation>
     </message>
     <message>
         <source>Foods</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensmittel</translation>
     </message>
     <message>
         <source>Figures per serving. Removing a food takes it out of the race plan as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen je Portion. Ein entferntes Lebensmittel fällt auch aus dem Rennplan.</translation>
     </message>
     <message>
         <source>Add a food of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes Lebensmittel hinzufügen</translation>
     </message>
     <message>
         <source>its time</source>
-        <translation type="unfinished"></translation>
+        <translation>seine Zeit</translation>
     </message>
     <message>
         <source>its place</source>
-        <translation type="unfinished"></translation>
+        <translation>seinen Ort</translation>
     </message>
     <message>
         <source>Race time</source>
-        <translation type="unfinished"></translation>
+        <translation>Rennzeit</translation>
     </message>
     <message>
         <source>Fluid</source>
@@ -16076,31 +16076,31 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Since the start, as 1 h 30, 1:30 or 90 min.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit dem Start, als 1 h 30, 1:30 oder 90 min.</translation>
     </message>
     <message>
         <source>Where the target brings you by then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo du nach Zielzeit dann bist.</translation>
     </message>
     <message>
         <source>Keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Behält</translation>
     </message>
     <message>
         <source>When the pace changes: taken at the same time, or at the same place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn sich das Tempo ändert: zur selben Zeit oder am selben Ort genommen.</translation>
     </message>
     <message>
         <source>There is no food yet. Add one under Foods.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch kein Lebensmittel. Füge eins unter Lebensmittel hinzu.</translation>
     </message>
     <message>
         <source>A new item needs its food and when it is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Posten braucht sein Lebensmittel und wann es genommen wird.</translation>
     </message>
     <message>
         <source>Nothing placed yet. Add an item here, or place fuel by the clock (Ctrl+L).</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts geplant. Füge hier einen Posten hinzu oder verteile Verpflegung nach der Uhr (Strg+L).</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -16108,11 +16108,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Type a race time (1 h 30) or a clock time (Sat 09:30).</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib eine Rennzeit (1 h 30) oder eine Uhrzeit (Sa 09:30) ein.</translation>
     </message>
     <message>
         <source>Add the same food again after the current row</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Lebensmittel nach der aktuellen Zeile noch einmal hinzufügen</translation>
     </message>
     <message>
         <source>Finish</source>
@@ -16120,7 +16120,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimmt</translation>
     </message>
     <message>
         <source>Carbs per hour</source>
@@ -16128,11 +16128,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Fluid per hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Flüssigkeit je Stunde</translation>
     </message>
     <message>
         <source>By the hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Stunde</translation>
     </message>
     <message>
         <source>Hour</source>
@@ -16140,60 +16140,60 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>What the items of the table Fuel add up to, hour by hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Posten der Tabelle Verpflegung ergeben, Stunde für Stunde.</translation>
     </message>
     <message>
         <source>By the leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Teilstück</translation>
     </message>
     <message>
         <source>Leg to</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilstück bis</translation>
     </message>
     <message>
         <source>What to have with you from one aid station to the next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du von einer Verpflegungsstelle zur nächsten dabeihaben sollst.</translation>
     </message>
     <message>
         <source>This cell cannot be typed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zelle lässt sich nicht überschreiben.</translation>
     </message>
     <message>
         <source>Nothing to change: the table shows what the clipboard holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu ändern: die Tabelle zeigt, was in der Zwischenablage ist.</translation>
     </message>
     <message>
         <source>Empty cells leave what stands there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leere Zellen lassen, was dort steht.</translation>
     </message>
     <message>
         <source>Lines left out past the last row: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen hinter der letzten, weggelassen: {0}.</translation>
     </message>
     <message>
         <source>Lines left out past the last row: {0}. Clear the filter to add rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen hinter der letzten, weggelassen: {0}. Lösche den Filter, um Zeilen hinzuzufügen.</translation>
     </message>
     <message>
         <source>would become {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>würde {0}</translation>
     </message>
     <message>
         <source>Nothing in these columns can be typed over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts in diesen Spalten lässt sich überschreiben.</translation>
     </message>
     <message>
         <source>new row {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Zeile {0}</translation>
     </message>
     <message>
         <source>new row</source>
-        <translation type="unfinished"></translation>
+        <translation>neue Zeile</translation>
     </message>
     <message>
         <source>Mark the session done first.</source>
         <extracomment>What people type for the sign of times.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Markiere zuerst die Einheit als erledigt.</translation>
     </message>
     <message>
         <source>Practice</source>
@@ -16205,35 +16205,35 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Asked</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll</translation>
     </message>
     <message>
         <source>g/h</source>
-        <translation type="unfinished"></translation>
+        <translation>g/h</translation>
     </message>
     <message>
         <source>To eat</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu essen</translation>
     </message>
     <message>
         <source>As 2 × Gel; 1 × Banana.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa 2 × Gel; 1 × Banane.</translation>
     </message>
     <message>
         <source>Gives</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergibt</translation>
     </message>
     <message>
         <source>Eaten</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegessen</translation>
     </message>
     <message>
         <source>What was really eaten; it sets the carbohydrate.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wirklich gegessen wurde; daraus folgen die Kohlenhydrate.</translation>
     </message>
     <message>
         <source>That was</source>
-        <translation type="unfinished"></translation>
+        <translation>Das waren</translation>
     </message>
     <message>
         <source>Gut</source>
@@ -16241,47 +16241,47 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>No long run and nothing to practise yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein langer Lauf und nichts zu üben.</translation>
     </message>
     <message>
         <source>Two runs of an hour that sat well show what your gut takes; Fuel offers it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei gut vertragene Läufe von einer Stunde zeigen, was dein Magen verträgt; Verpflegung bietet es an.</translation>
     </message>
     <message>
         <source>Propose food</source>
-        <translation type="unfinished"></translation>
+        <translation>Essen vorschlagen</translation>
     </message>
     <message>
         <source>Food of the race plan for what is to be practised</source>
-        <translation type="unfinished"></translation>
+        <translation>Essen aus dem Rennplan für das, was zu üben ist</translation>
     </message>
     <message>
         <source>Eaten as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geplant gegessen</translation>
     </message>
     <message>
         <source>What was to be eaten was eaten</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu essen war, wurde gegessen</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile</translation>
     </message>
     <message>
         <source>Column</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Becomes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird zu</translation>
     </message>
     <message>
         <source>Not taken, because</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht übernommen, weil</translation>
     </message>
     <message>
         <source>water</source>
@@ -16297,51 +16297,51 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>“{0}” is not a distance. Type it as {1} or {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Distanz. Schreibe {1} oder {2}.</translation>
     </message>
     <message>
         <source>“{0}” is not a height. Type it as {1} or {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Höhe. Schreibe {1} oder {2}.</translation>
     </message>
     <message>
         <source>“{0}” is not a duration. Type 1 h 30, 1:30 or 90 min.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Dauer. Schreibe 1 h 30, 1:30 oder 90 min.</translation>
     </message>
     <message>
         <source>“{0}” is not a pace. Type it as 12:51, in {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein Tempo. Schreibe 12:51, in {1}.</translation>
     </message>
     <message>
         <source>“{0}” is not a number. Type figures only.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine Zahl. Schreibe nur Ziffern.</translation>
     </message>
     <message>
         <source>“{0}” is not a whole number. Type one without decimals.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist keine ganze Zahl. Schreibe eine ohne Komma.</translation>
     </message>
     <message>
         <source>“{0}” is neither yes nor no.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist weder ja noch nein.</translation>
     </message>
     <message>
         <source>“{0}” is none of the choices here: {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ steht hier nicht zur Wahl: {1}.</translation>
     </message>
     <message>
         <source>“{0}” is not a date. Type it as {1} or {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein Datum. Schreibe {1} oder {2}.</translation>
     </message>
     <message>
         <source>“{0}” is neither a clock time nor a duration. Type it as {1}, {2} or 14 h 30.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist weder Uhrzeit noch Dauer. Schreibe {1}, {2} oder 14 h 30.</translation>
     </message>
     <message>
         <source>“{0}” is not known. There can be {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist nicht bekannt. Möglich ist {1}.</translation>
     </message>
     <message>
         <source>That is off the course, which is {0} long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das liegt nicht auf der Strecke, sie ist {0} lang.</translation>
     </message>
     <message>
         <source>No course yet. Drop a GPX file on the window.</source>
@@ -16353,7 +16353,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Where it ends; the aid station there moves along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo er endet; die Verpflegungsstelle dort rückt mit.</translation>
     </message>
     <message>
         <source>Length</source>
@@ -16365,19 +16365,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Pace while moving. Typing one fixes it; empty lets it follow the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo in Bewegung. Eine Eingabe macht es fest; leer folgt es der Kurve.</translation>
     </message>
     <message>
         <source>Time without stops. Typing one fixes it; empty lets it follow the curve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit ohne Halte. Eine Eingabe macht sie fest; leer folgt sie der Kurve.</translation>
     </message>
     <message>
         <source>Fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>Fest</translation>
     </message>
     <message>
         <source>Whether you set its target yourself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob du die Vorgabe selbst setzt.</translation>
     </message>
     <message>
         <source>Window</source>
@@ -16389,7 +16389,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Cutoff minus arrival.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlimit minus Ankunft.</translation>
     </message>
     <message>
         <source>When it gets hard here</source>
@@ -16397,27 +16397,27 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Sections</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitte</translation>
     </message>
     <message>
         <source>Each aid station ends a section; add one there to split.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Verpflegungsstelle beendet einen Abschnitt; füge zum Teilen eine ein.</translation>
     </message>
     <message>
         <source>Follow the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Kurve folgen</translation>
     </message>
     <message>
         <source>Let the selected sections follow the target curve again</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Abschnitte wieder der Zielkurve folgen lassen</translation>
     </message>
     <message>
         <source>Fix as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>So festhalten</translation>
     </message>
     <message>
         <source>Keep the targets of the selected sections as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorgaben der gewählten Abschnitte behalten, wie sie sind</translation>
     </message>
     <message>
         <source>planned</source>
@@ -16434,7 +16434,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>the race</source>
         <extracomment>Sessions so many days from a recording are offered for it.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Rennen</translation>
     </message>
     <message>
         <source>Recordings</source>
@@ -16442,7 +16442,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Name</source>
@@ -16450,11 +16450,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Is of</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehört zu</translation>
     </message>
     <message>
         <source>Elapsed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesamtzeit</translation>
     </message>
     <message>
         <source>Moving</source>
@@ -16474,15 +16474,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Drift</source>
-        <translation type="unfinished"></translation>
+        <translation>Drift</translation>
     </message>
     <message>
         <source>No recordings yet. Recordings menu, Add recordings, or drop files here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Aufzeichnungen. Menü Aufzeichnungen, Aufzeichnungen hinzufügen, oder lege Dateien hier ab.</translation>
     </message>
     <message>
         <source>Kept in the project file as they came. Choose one, then look at it, mark its session or export it by the Recordings menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Projektdatei, wie sie kamen. Wähle eine, dann sieh sie dir an, markiere ihre Einheit oder exportiere sie im Menü Aufzeichnungen.</translation>
     </message>
     <message>
         <source>Time</source>
@@ -16490,23 +16490,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Type what was done, or choose planned or missed under State.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib ein, was gelaufen wurde, oder wähle unter Stand geplant oder ausgefallen.</translation>
     </message>
     <message>
         <source>Year, month, day. 14 Feb or 14/2 will do as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr, Monat, Tag. 14. Feb oder 14/2 geht auch.</translation>
     </message>
     <message>
         <source>To go</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>Weeks to the race; 0 is the race week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen bis zum Rennen; 0 ist die Rennwoche.</translation>
     </message>
     <message>
         <source>Ground</source>
@@ -16526,7 +16526,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Carbohydrate to be taken, to train the gut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlenhydrate, die du nehmen sollst, als Magentraining.</translation>
     </message>
     <message>
         <source>Fasted</source>
@@ -16534,7 +16534,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Run before breakfast; easy and short only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauf vor dem Frühstück; nur locker und kurz.</translation>
     </message>
     <message>
         <source>Dark</source>
@@ -16542,11 +16542,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Run by lamp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauf mit Lampe.</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Done</source>
@@ -16554,15 +16554,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Distance really run; typing one marks it done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirklich gelaufene Distanz; eingegeben gilt die Einheit als erledigt.</translation>
     </message>
     <message>
         <source>Done in</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelaufen in</translation>
     </message>
     <message>
         <source>Time really taken; typing one marks it done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirklich gebrauchte Zeit; eingegeben gilt die Einheit als erledigt.</translation>
     </message>
     <message>
         <source>Note</source>
@@ -16570,15 +16570,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>A new session needs its date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Einheit braucht ihr Datum.</translation>
     </message>
     <message>
         <source>No sessions yet. Add one here, or drop a GPX file first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheiten. Füge hier eine hinzu oder lege zuerst eine GPX-Datei ab.</translation>
     </message>
     <message>
         <source>No sessions yet. Add one here, or build the block from the Build-up menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Einheiten. Füge hier eine hinzu oder baue den Block im Menü Aufbau.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -16586,15 +16586,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>What stands in full ink can be typed over. Ctrl+C copies cells with their heads.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kräftig gedruckt ist, lässt sich überschreiben. Strg+C kopiert Zellen mit ihren Köpfen.</translation>
     </message>
     <message>
         <source>Add an easy run on the day of the current row</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Tag der aktuellen Zeile einen lockeren Lauf hinzufügen</translation>
     </message>
     <message>
         <source>Mark the selected sessions done as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Einheiten als wie geplant erledigt markieren</translation>
     </message>
     <message>
         <source>Missed</source>
@@ -16602,7 +16602,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Mark the selected sessions missed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Einheiten als ausgefallen markieren</translation>
     </message>
     <message>
         <source>Aid station</source>
@@ -16611,7 +16611,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>When the target brings you there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann du nach Zielzeit dort bist.</translation>
     </message>
     <message>
         <source>clock</source>
@@ -16619,19 +16619,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Sat 20:30, or 20:30 for the first after the start, or 14 h 30 of race time; empty for none. The limit at the finish is set under Race and runner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa 20:30, oder 20:30 für das erste Mal nach dem Start, oder 14 h 30 Rennzeit; leer für keins. Das Limit im Ziel steht unter Rennen und Läufer.</translation>
     </message>
     <message>
         <source>Cutoff after</source>
-        <translation type="unfinished"></translation>
+        <translation>Limit nach</translation>
     </message>
     <message>
         <source>race time</source>
-        <translation type="unfinished"></translation>
+        <translation>Rennzeit</translation>
     </message>
     <message>
         <source>The same, counted from the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe, ab dem Start gezählt.</translation>
     </message>
     <message>
         <source>Planned stop</source>
@@ -16639,23 +16639,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Stop to</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt für</translation>
     </message>
     <message>
         <source>What the stop is for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozu der Halt dient.</translation>
     </message>
     <message>
         <source>Pacer</source>
-        <translation type="unfinished"></translation>
+        <translation>Begleitläufer</translation>
     </message>
     <message>
         <source>Whether a pacer may come along from here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob ab hier ein Begleitläufer mitdarf.</translation>
     </message>
     <message>
         <source>Water, food, drop bag, crew, medical, with commas between.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser, Essen, Dropbag, Betreuung, Sanitäter, mit Komma dazwischen.</translation>
     </message>
     <message>
         <source>New station</source>
@@ -16663,19 +16663,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>A new aid station needs its name and where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Verpflegungsstelle braucht ihren Namen und ihren Ort.</translation>
     </message>
     <message>
         <source>Aid stations</source>
-        <translation type="unfinished"></translation>
+        <translation>Verpflegungsstellen</translation>
     </message>
     <message>
         <source>A cutoff is typed as Sat 20:30, 20:30 or 14 h 30 of race time; empty for none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeitlimit schreibt man als Sa 20:30, 20:30 oder 14 h 30 Rennzeit; leer für keins.</translation>
     </message>
     <message>
         <source>Add an aid station after the current one</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der aktuellen eine Verpflegungsstelle hinzufügen</translation>
     </message>
     <message>
         <source>Surface</source>
@@ -16683,27 +16683,27 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>The surface is known to the finish. Change a row instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Untergrund ist bis ins Ziel bekannt. Ändere stattdessen eine Zeile.</translation>
     </message>
     <message>
         <source>A stretch needs where it begins, where it ends and on what.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Stück braucht Anfang, Ende und Untergrund.</translation>
     </message>
     <message>
         <source>No surface is known yet. Add a stretch, or paste a table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Untergrund bekannt. Füge ein Stück hinzu oder füge eine Tabelle ein.</translation>
     </message>
     <message>
         <source>Surfaces</source>
-        <translation type="unfinished"></translation>
+        <translation>Untergründe</translation>
     </message>
     <message>
         <source>Unknown ground costs what firm ground does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannter Untergrund zählt wie fester.</translation>
     </message>
     <message>
         <source>Add a stretch of surface after the current one</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem aktuellen ein Stück Untergrund hinzufügen</translation>
     </message>
     <message>
         <source>loading</source>
@@ -16723,11 +16723,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnt</translation>
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
     <message>
         <source>Of last loading week</source>
@@ -16751,19 +16751,19 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>effort × min</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstrengung × min</translation>
     </message>
     <message>
         <source>No weeks yet. Build the block from the Build-up menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Wochen. Baue den Block im Menü Aufbau.</translation>
     </message>
     <message>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen</translation>
     </message>
     <message>
         <source>What was done counts, else what is planned; missed sessions count nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zählt, was erledigt ist, sonst was geplant ist; Ausgefallenes zählt nichts.</translation>
     </message>
     <message>
         <source>Build-up</source>
@@ -16779,27 +16779,27 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>A good day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein guter Tag</translation>
     </message>
     <message>
         <source>A fair day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein normaler Tag</translation>
     </message>
     <message>
         <source>A hard day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein harter Tag</translation>
     </message>
     <message>
         <source>speed throughout</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo insgesamt</translation>
     </message>
     <message>
         <source>climbs and descents</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstiege und Abstiege</translation>
     </message>
     <message>
         <source>fade</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachlassen</translation>
     </message>
     <message>
         <source>dark</source>
@@ -16807,27 +16807,27 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>stops</source>
-        <translation type="unfinished"></translation>
+        <translation>Halte</translation>
     </message>
     <message>
         <source>the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>der Rest</translation>
     </message>
     <message>
         <source>finished</source>
-        <translation type="unfinished"></translation>
+        <translation>im Ziel</translation>
     </message>
     <message>
         <source>stopped by my own choice</source>
-        <translation type="unfinished"></translation>
+        <translation>selbst aufgehört</translation>
     </message>
     <message>
         <source>past a cutoff</source>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Zeitlimit</translation>
     </message>
     <message>
         <source>taken out by the race or its doctors</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Rennen oder seinen Ärzten herausgenommen</translation>
     </message>
     <message>
         <source>on the body</source>
@@ -16847,23 +16847,23 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gepackt</translation>
     </message>
     <message>
         <source>Where it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es ist</translation>
     </message>
     <message>
         <source>No kit is on the list. Edit menu, Crew and lists, Kit and lists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Ausrüstung auf der Liste. Menü Bearbeiten, Betreuung und Listen, Ausrüstung und Listen.</translation>
     </message>
     <message>
         <source>Tick what is packed and say where it is. The rules of the race count, not this list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hake ab, was gepackt ist, und sage, wo es ist. Es gelten die Regeln des Rennens, nicht diese Liste.</translation>
     </message>
     <message>
         <source>the whole race</source>
@@ -16871,15 +16871,15 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Stunde</translation>
     </message>
     <message>
         <source>a climb</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anstieg</translation>
     </message>
     <message>
         <source>a food</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Lebensmittel</translation>
     </message>
     <message>
         <source>Lesson</source>
@@ -16895,31 +16895,31 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Which</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche</translation>
     </message>
     <message>
         <source>Learnt at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelernt bei</translation>
     </message>
     <message>
         <source>Answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort</translation>
     </message>
     <message>
         <source>No lessons yet. Add one, or look back on a race and write it down there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Lehren. Füge eine hinzu oder schreibe sie im Rückblick auf ein Rennen auf.</translation>
     </message>
     <message>
         <source>Lessons of an earlier race come back where they belong and ask for an answer before the cards are printed: what do you do about it this time?</source>
-        <translation type="unfinished"></translation>
+        <translation>Lehren aus einem früheren Rennen kommen dort wieder, wo sie hingehören, und fragen nach einer Antwort, bevor die Karten gedruckt werden: was tust du diesmal?</translation>
     </message>
     <message>
         <source>What was learnt</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gelernt wurde</translation>
     </message>
     <message>
         <source>Write a lesson down</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lehre aufschreiben</translation>
     </message>
 </context>
 <context>
@@ -16932,20 +16932,21 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>{0}
 faster up</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}
+schneller oben</translation>
     </message>
     <message>
         <source>Targets appear with a course.</source>
         <extracomment>Where the mouse was pressed, None once it has moved further than a click does.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorgaben erscheinen mit einer Strecke.</translation>
     </message>
     <message>
         <source>{0}. Drag the top to change it, the right edge to move the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}. Ziehe die Oberkante, um sie zu ändern, den rechten Rand, um das Ende zu verschieben.</translation>
     </message>
     <message>
         <source>At walking pace here: {0} at {1} {2}, {3} up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier im Gehtempo: {0} bei {1} {2}, {3} Aufstieg.</translation>
     </message>
     <message>
         <source>Move with the arrow keys</source>
@@ -16953,7 +16954,7 @@ faster up</source>
     </message>
     <message>
         <source>Let the section follow the curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Abschnitt der Kurve folgen lassen</translation>
     </message>
     <message>
         <source>the finish</source>
@@ -16961,7 +16962,7 @@ faster up</source>
     </message>
     <message>
         <source>To {0}: {1} {2}, {3} running</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis {0}: {1} {2}, {3} Laufzeit</translation>
     </message>
     <message>
         <source>forecast</source>
@@ -16983,35 +16984,35 @@ faster up</source>
     <name>TemplateForm</name>
     <message>
         <source>Distances</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzen</translation>
     </message>
     <message>
         <source>Distances as they are in the template</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzen wie in der Vorlage</translation>
     </message>
     <message>
         <source>Distances times {0}, to begin at your usual week</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanzen mal {0}, damit es mit deiner üblichen Woche beginnt</translation>
     </message>
     <message>
         <source>Rules it would strain or break</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln, die sie dehnen oder brechen würde</translation>
     </message>
     <message>
         <source>Apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Anwenden</translation>
     </message>
     <message>
         <source>A template knows neither this runner&apos;s health nor their days. The rules are checked again below; what breaks them should be changed before it is run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Vorlage kennt weder die Gesundheit dieses Läufers noch seine Tage. Die Regeln werden unten neu geprüft; was sie bricht, sollte vor dem Laufen geändert werden.</translation>
     </message>
     <message>
         <source>{0} weeks, the largest {1}. Sessions left out: {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Wochen, die größte {1}. Weggelassene Einheiten: {2}.</translation>
     </message>
     <message>
         <source>Every rule holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Regeln sind eingehalten.</translation>
     </message>
 </context>
 <context>
@@ -17019,54 +17020,54 @@ faster up</source>
     <message>
         <source>RACE DAY</source>
         <extracomment>The user wants the plan view shown or hidden. Every leg is to be unfolded.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>RENNTAG</translation>
     </message>
     <message>
         <source>by distance</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Distanz</translation>
     </message>
     <message>
         <source>by clock</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Uhrzeit</translation>
     </message>
     <message>
         <source>plan view</source>
-        <translation type="unfinished"></translation>
+        <translation>Planansicht</translation>
     </message>
     <message>
         <source>unfold all</source>
-        <translation type="unfinished"></translation>
+        <translation>alles aufklappen</translation>
     </message>
     <message>
         <source>unfold the leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilstück aufklappen</translation>
     </message>
 </context>
 <context>
     <name>TrustDeeds</name>
     <message>
         <source>{0} is read-only: changes are not kept. Save a copy to keep them.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist schreibgeschützt: Änderungen bleiben nicht erhalten. Speichere eine Kopie, um sie zu behalten.</translation>
     </message>
     <message>
         <source>This is only a look at {0}. Save a copy to keep changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nur ein Blick auf {0}. Speichere eine Kopie, um Änderungen zu behalten.</translation>
     </message>
     <message>
         <source>Nothing was rescued</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde gerettet</translation>
     </message>
     <message>
         <source>What was rescued</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gerettet wurde</translation>
     </message>
     <message>
         <source>Not as it was kept, look at it before you go on: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht wie gespeichert, sieh es dir an, bevor du weitermachst: {0}.</translation>
     </message>
     <message>
         <source>Everything kept last could be read. Only the history may have gaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles zuletzt Gespeicherte ließ sich lesen. Nur der Verlauf kann Lücken haben.</translation>
     </message>
     <message>
         <source>The copy was not written</source>
@@ -17078,30 +17079,30 @@ faster up</source>
     </message>
     <message>
         <source>Ultraplanner did not end by itself last time. This is the plan as it was kept. A report, if there is one, is in {0} and stays on this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ultraplanner wurde letztes Mal nicht von selbst beendet. Das ist der Plan, wie er gespeichert war. Ein Bericht, falls es einen gibt, liegt in {0} und bleibt auf diesem Computer.</translation>
     </message>
     <message>
         <source>Cannot open the project</source>
-        <translation type="unfinished"></translation>
+        <translation>Projekt lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>&amp;Look at it without changing it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansehen, ohne es zu ändern</translation>
     </message>
     <message>
         <source>&amp;Rescue what can be read…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Retten, was lesbar ist…</translation>
     </message>
     <message>
         <source>This state is named “{0}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Stand heißt „{0}“.</translation>
     </message>
 </context>
 <context>
     <name>TuneUp</name>
     <message>
         <source>A tune-up race comes before the race; set an earlier day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Vorbereitungsrennen liegt vor dem Rennen; wähle einen früheren Tag.</translation>
     </message>
 </context>
 <context>
@@ -17109,11 +17110,11 @@ faster up</source>
     <message>
         <source>At least three weeks before the race, four if it is long; up to half its time.</source>
         <extracomment>From here on, as climb over distance, the ground goes up and down; our own choice.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens drei Wochen vor dem Rennen, vier, wenn es lang ist; bis zur halben Zeit des Rennens.</translation>
     </message>
     <message>
         <source>What it is called; kept as the note of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es heißt; bleibt als Notiz der Einheit</translation>
     </message>
     <message>
         <source>likely</source>
@@ -17141,7 +17142,7 @@ faster up</source>
     </message>
     <message>
         <source>&amp;Time, if you know</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeit, falls bekannt</translation>
     </message>
     <message>
         <source>&amp;Put it in</source>
@@ -17156,111 +17157,111 @@ faster up</source>
     </message>
     <message>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
     <message>
         <source>{0} cannot be read here: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} lässt sich hier nicht lesen: {1}</translation>
     </message>
     <message>
         <source>{0} to go, from {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>noch {0}, ab {1}</translation>
     </message>
 </context>
 <context>
     <name>TypeIn</name>
     <message>
         <source>{0}, new figure</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, neue Zahl</translation>
     </message>
     <message>
         <source>A distance, a time such as 1 h 30, or a kind and one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Distanz, eine Zeit wie 1 h 30, oder eine Art und eines davon</translation>
     </message>
 </context>
 <context>
     <name>UndoList</name>
     <message>
         <source>Steps of this sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte dieser Sitzung</translation>
     </message>
     <message>
         <source>Click one, or press Enter on it: the plan becomes what it was after it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicke einen an oder drücke darauf Enter: der Plan wird, wie er danach war.</translation>
     </message>
     <message>
         <source>As it was opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie geöffnet</translation>
     </message>
     <message>
         <source>{0} taken back. Until you change something you can go over them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} zurückgenommen. Bis du etwas änderst, kannst du sie wiederholen.</translation>
     </message>
     <message>
         <source>Nothing was changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts geändert.</translation>
     </message>
     <message>
         <source>The plan is as after the last step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan ist wie nach dem letzten Schritt.</translation>
     </message>
     <message>
         <source>{0}, here the plan stands</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, hier steht der Plan</translation>
     </message>
     <message>
         <source>{0}, taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, zurückgenommen</translation>
     </message>
 </context>
 <context>
     <name>ViewDeeds</name>
     <message>
         <source>Choose an aid station or a section, or point at the leg to fold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle eine Verpflegungsstelle oder einen Abschnitt, oder zeige auf das Teilstück, das du falten willst.</translation>
     </message>
     <message>
         <source>Click what is to be explained; Esc leaves it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicke an, was erklärt werden soll; Esc bricht ab.</translation>
     </message>
 </context>
 <context>
     <name>WarmthLane</name>
     <message>
         <source>No weather yet: Race day, Weather and conditions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Wetter: Renntag, Wetter und Bedingungen.</translation>
     </message>
     <message>
         <source>{0} when you pass, in the dark</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, wenn du vorbeikommst, im Dunkeln</translation>
     </message>
     <message>
         <source>{0} when you pass; WBGT about {1}, {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, wenn du vorbeikommst; WBGT etwa {1}, {2}.</translation>
     </message>
     <message>
         <source>air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>WBGT estimate</source>
-        <translation type="unfinished"></translation>
+        <translation>WBGT geschätzt</translation>
     </message>
     <message>
         <source>low heat</source>
-        <translation type="unfinished"></translation>
+        <translation>wenig Hitze</translation>
     </message>
     <message>
         <source>moderate heat</source>
-        <translation type="unfinished"></translation>
+        <translation>mäßige Hitze</translation>
     </message>
     <message>
         <source>high heat</source>
-        <translation type="unfinished"></translation>
+        <translation>große Hitze</translation>
     </message>
     <message>
         <source>very high heat</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr große Hitze</translation>
     </message>
 </context>
 <context>
@@ -17276,35 +17277,35 @@ faster up</source>
     </message>
     <message>
         <source>Your plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Dein Plan</translation>
     </message>
     <message>
         <source>Your own line</source>
-        <translation type="unfinished"></translation>
+        <translation>Deine eigene Zeile</translation>
     </message>
     <message>
         <source>Own words; medical review advised</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Worte; ärztliche Durchsicht empfohlen</translation>
     </message>
     <message>
         <source>{0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}</translation>
     </message>
     <message>
         <source>Run {0} in {1}, as planned and no more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauf {0} in {1}, wie geplant und nicht mehr.</translation>
     </message>
     <message>
         <source>Travel: tickets, room, car and the way to the start; who goes when.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anreise: Fahrkarten, Zimmer, Auto und Weg zum Start; wer wann fährt.</translation>
     </message>
     <message>
         <source>Sleep: go to bed half an hour to an hour earlier from tonight. The last night is often poor; these nights count more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlaf: geh ab heute eine halbe bis ganze Stunde früher ins Bett. Die letzte Nacht ist oft schlecht; diese Nächte zählen mehr.</translation>
     </message>
     <message>
         <source>Feet: cut nails straight, file hard skin thin, do not cut it. Tape and socks as in your long runs, nothing new.</source>
-        <translation type="unfinished"></translation>
+        <translation>Füße: Nägel gerade schneiden, Hornhaut dünn feilen, nicht schneiden. Tape und Socken wie bei deinen langen Läufen, nichts Neues.</translation>
     </message>
     <message>
         <source>Head: read your hard stretches once, then put them away. What is not trained by now is left; nerves are not a sign of form.</source>
@@ -17316,95 +17317,95 @@ faster up</source>
     </message>
     <message>
         <source>Lay out what you wear, pin the number, charge watch, phone and lamps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg bereit, was du trägst, befestige die Startnummer, lade Uhr, Handy und Lampen.</translation>
     </message>
     <message>
         <source>To bed, two alarms set. Lying still is rest too if sleep does not come.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Bett, zwei Wecker gestellt. Still liegen ist auch Ruhe, wenn der Schlaf nicht kommt.</translation>
     </message>
     <message>
         <source>Kit: no mandatory list is in the plan; read the rules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung: keine Pflichtliste im Plan; lies die Regeln.</translation>
     </message>
     <message>
         <source>Mandatory kit: all of it is ticked; carry it on a run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflichtausrüstung: alles abgehakt; trage sie bei einem Lauf.</translation>
     </message>
     <message>
         <source>Mandatory kit, tick it and note where it goes (body, vest, bag): {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflichtausrüstung, hake sie ab und notiere, wohin sie kommt (Körper, Laufweste, Beutel): {0}.</translation>
     </message>
     <message>
         <source>Bag for {0}: pack {1}, close and label it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beutel für {0}: {1} packen, schließen und beschriften.</translation>
     </message>
     <message>
         <source>Bags: food as in the table of bags; a name on each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beutel: Essen wie in der Tabelle der Beutel; auf jeden ein Name.</translation>
     </message>
     <message>
         <source>Way home: {0} drives, and has slept. Ask once more; you do not drive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heimweg: {0} fährt und hat geschlafen. Frag noch einmal nach; du fährst nicht.</translation>
     </message>
     <message>
         <source>Way home: nobody is named yet. Find who drives; you do not, without sleep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heimweg: noch niemand genannt. Finde jemanden, der fährt; du nicht, ohne Schlaf.</translation>
     </message>
     <message>
         <source>Chafing: grease feet, groin, underarms, chest and under the vest&apos;s straps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wundreiben: Füße, Leiste, Achseln, Brust und unter den Gurten der Laufweste einfetten.</translation>
     </message>
     <message>
         <source>At the start: toilet, bag handed in, lamp and phone on you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Start: Toilette, Beutel abgegeben, Lampe und Handy bei dir.</translation>
     </message>
     <message>
         <source>{0}: {1} weeks from rest to its start; {2} after this race.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} Wochen von der Ruhe bis zum Start; {2} nach diesem Rennen.</translation>
     </message>
     <message>
         <source>{0} is too soon: {2} weeks after this race; {1} weeks from rest to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist zu früh: {2} Wochen nach diesem Rennen; {1} Wochen von der Ruhe bis dahin.</translation>
     </message>
     <message>
         <source>Dry clothes, sit, eat, drink to thirst. No ibuprofen or the like: the kidneys have enough to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockene Kleidung, sitzen, essen, nach Durst trinken. Kein Ibuprofen oder Ähnliches: die Nieren haben genug zu tun.</translation>
     </message>
     <message>
         <source>Do not drive: you have been up all night. Sleep first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahre nicht: du warst die ganze Nacht wach. Schlafe zuerst.</translation>
     </message>
     <message>
         <source>No running for {0} days; walk a little, sleep a lot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Laufen für {0} Tage; geh ein wenig, schlafe viel.</translation>
     </message>
     <message>
         <source>First easy run if walking and stairs do not hurt; easy only to day {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster lockerer Lauf, wenn Gehen und Treppen nicht wehtun; nur locker bis Tag {0}.</translation>
     </message>
     <message>
         <source>First hard session not before day {0}, and only if fresh.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste harte Einheit nicht vor Tag {0}, und nur wenn du frisch bist.</translation>
     </message>
     <message>
         <source>The next race of this size: after {0} weeks at the soonest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das nächste Rennen dieser Größe: frühestens nach {0} Wochen.</translation>
     </message>
     <message>
         <source>Emergency call at any time: chest pain, fainting, confusion, a fit, severe breathlessness.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notruf, jederzeit: Brustschmerz, Ohnmacht, Verwirrtheit, Krampfanfall, schwere Atemnot.</translation>
     </message>
     <message>
         <source>A doctor the same day: dark or no urine, vomiting that goes on, puffy hands with headache, black stool, a hot or swollen calf, fever.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am selben Tag zum Arzt: dunkler oder kein Urin, anhaltendes Erbrechen, geschwollene Hände mit Kopfschmerz, schwarzer Stuhl, heiße oder geschwollene Wade, Fieber.</translation>
     </message>
     <message>
         <source>Still pain on one spot of bone, at night, or in groin, hip or sacrum: no running until it has been seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch Schmerz an einer Stelle am Knochen, nachts, oder in Leiste, Hüfte oder Kreuzbein: nicht laufen, bis es untersucht ist.</translation>
     </message>
     <message>
         <source>Low for more than two weeks, sleepless, ill again and again: talk to a doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als zwei Wochen niedergeschlagen, schlaflos, immer wieder krank: sprich mit einem Arzt.</translation>
     </message>
 </context>
 <context>
@@ -17415,53 +17416,53 @@ faster up</source>
     </message>
     <message numerus="yes">
         <source>%n weeks are out of view here</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Woche ist hier nicht im Bild</numerusform>
+            <numerusform>%n Wochen sind hier nicht im Bild</numerusform>
         </translation>
     </message>
     <message>
         <source>BUILD-UP</source>
-        <translation type="unfinished"></translation>
+        <translation>AUFBAU</translation>
     </message>
     <message>
         <source>weeks to go</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen noch</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
 </context>
 <context>
     <name>WeekPanel</name>
     <message>
         <source>Week of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche vom {0}</translation>
     </message>
     <message>
         <source>★ the two to keep if the week falls apart (common practice, no source). Keys: D done as planned, C changed, M missed, U neither.</source>
-        <translation type="unfinished"></translation>
+        <translation>★ die zwei, die bleiben sollen, wenn die Woche zerfällt (übliche Praxis, keine Quelle). Tasten: D wie geplant erledigt, C geändert, M ausgefallen, U keins davon.</translation>
     </message>
     <message>
         <source>{0}, today</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, heute</translation>
     </message>
     <message>
         <source>no session</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Einheit</translation>
     </message>
     <message>
         <source>{0}, effort {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Anstrengung {1}</translation>
     </message>
     <message>
         <source>Week &amp;before</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche da&amp;vor</translation>
     </message>
     <message>
         <source>Week &amp;after</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche da&amp;nach</translation>
     </message>
     <message>
         <source>Close</source>
@@ -17492,11 +17493,11 @@ faster up</source>
     <name>Welcome</name>
     <message>
         <source>Drop a course here</source>
-        <translation type="unfinished"></translation>
+        <translation>Strecke hier ablegen</translation>
     </message>
     <message>
         <source>A GPX file of the race, with or without heights. You get its profile, a build-up counted back from race day, section targets, fuel and cards to print.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine GPX-Datei des Rennens, mit oder ohne Höhen. Du bekommst ihr Profil, einen vom Renntag zurückgezählten Aufbau, Vorgaben je Abschnitt, Verpflegung und Karten zum Drucken.</translation>
     </message>
     <message>
         <source>New from a &amp;course…</source>
@@ -17516,7 +17517,7 @@ faster up</source>
     </message>
     <message>
         <source>Open {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} öffnen</translation>
     </message>
 </context>
 <context>
@@ -17530,7 +17531,7 @@ faster up</source>
     <name>WishesForm</name>
     <message>
         <source>Wishes and days away</source>
-        <translation type="unfinished"></translation>
+        <translation>Wünsche und freie Tage</translation>
     </message>
     <message>
         <source>C&amp;hange</source>
@@ -17541,7 +17542,7 @@ faster up</source>
     <name>_AwayRow</name>
     <message>
         <source>Why, if you like</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum, wenn du magst</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -17549,15 +17550,15 @@ faster up</source>
     </message>
     <message>
         <source>First day away</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Tag weg</translation>
     </message>
     <message>
         <source>Last day away</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Tag weg</translation>
     </message>
     <message>
         <source>Minutes free on each day</source>
-        <translation type="unfinished"></translation>
+        <translation>Freie Minuten an jedem Tag</translation>
     </message>
     <message>
         <source>Why</source>
@@ -17568,7 +17569,7 @@ faster up</source>
     <name>_BankCard</name>
     <message>
         <source>Outline as large as a bank card should be</source>
-        <translation type="unfinished"></translation>
+        <translation>Umriss so groß, wie eine Bankkarte sein soll</translation>
     </message>
 </context>
 <context>
@@ -17579,27 +17580,27 @@ faster up</source>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>What they do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sie tun</translation>
     </message>
     <message>
         <source>who has slept</source>
-        <translation type="unfinished"></translation>
+        <translation>wer geschlafen hat</translation>
     </message>
     <message>
         <source>&amp;Crew</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Betreuung</translation>
     </message>
     <message>
         <source>&amp;Drives home</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fährt heim</translation>
     </message>
     <message>
         <source>&amp;Ask everywhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Überall fr&amp;agen</translation>
     </message>
 </context>
 <context>
@@ -17610,89 +17611,89 @@ faster up</source>
     </message>
     <message>
         <source>What counts</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zählt</translation>
     </message>
     <message>
         <source>{0}: finish</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Ziel</translation>
     </message>
     <message>
         <source>{0}: what counts</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: was zählt</translation>
     </message>
     <message>
         <source>Reckoned: 10th, 50th and 90th percentile of 10,000 simulated races. No promise: whatever the day, to stop in time counts too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerechnet: 10., 50. und 90. Perzentil von 10.000 simulierten Rennen. Kein Versprechen: wie der Tag auch ist, rechtzeitig aufhören zählt auch.</translation>
     </message>
 </context>
 <context>
     <name>_Figures</name>
     <message>
         <source>What is run now</source>
-        <translation type="unfinished"></translation>
+        <translation>Was jetzt gelaufen wird</translation>
     </message>
     <message>
         <source>Empty or 0: unknown. Distances stand in Race and runner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer oder 0: unbekannt. Distanzen stehen unter Rennen und Läufer.</translation>
     </message>
     <message>
         <source>On fee&amp;t in a usual week</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf den &amp;Beinen in üblicher Woche</translation>
     </message>
     <message>
         <source>Lon&amp;gest run lasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauer des längsten &amp;Laufs</translation>
     </message>
     <message>
         <source>Its &amp;drop</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein A&amp;bstieg</translation>
     </message>
     <message>
         <source>Easy effort clim&amp;bs</source>
-        <translation type="unfinished"></translation>
+        <translation>Locker steigt &amp;man</translation>
     </message>
     <message>
         <source>what suits the race</source>
-        <translation type="unfinished"></translation>
+        <translation>was zum Rennen passt</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>Distanz</translation>
     </message>
     <message>
         <source>time on feet</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit auf den Beinen</translation>
     </message>
     <message>
         <source>flat-equivalent distance</source>
-        <translation type="unfinished"></translation>
+        <translation>flach umgerechnete Distanz</translation>
     </message>
     <message>
         <source>&amp;Volume counted by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Umfang gezählt nach</translation>
     </message>
     <message>
         <source>Runs start, &amp;Mon to Fri</source>
-        <translation type="unfinished"></translation>
+        <translation>Läufe beginnen, M&amp;o bis Fr</translation>
     </message>
     <message>
         <source>R&amp;uns start, Sat and Sun</source>
-        <translation type="unfinished"></translation>
+        <translation>Läufe beginnen, &amp;Sa und So</translation>
     </message>
 </context>
 <context>
     <name>_HardPage</name>
     <message>
         <source>If</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation>dann</translation>
     </message>
     <message>
         <source>on the way to</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Weg nach</translation>
     </message>
     <message>
         <source>&amp;If … then</source>
@@ -17700,34 +17701,34 @@ faster up</source>
     </message>
     <message>
         <source>&amp;Words to myself</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Worte an mich</translation>
     </message>
 </context>
 <context>
     <name>_Lines</name>
     <message>
         <source>If</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn</translation>
     </message>
     <message>
         <source>then</source>
-        <translation type="unfinished"></translation>
+        <translation>dann</translation>
     </message>
     <message>
         <source>on the way to</source>
-        <translation type="unfinished"></translation>
+        <translation>auf dem Weg nach</translation>
     </message>
     <message>
         <source>Lines for hard hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze für harte Stunden</translation>
     </message>
     <message>
         <source>Proposed by the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Plan vorgeschlagen</translation>
     </message>
     <message>
         <source>Take the &amp;ticked</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;gehakte nehmen</translation>
     </message>
     <message>
         <source>Sessions it was tried in</source>
@@ -17735,153 +17736,153 @@ faster up</source>
     </message>
     <message>
         <source>The chosen line was tried in</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gewählte Satz wurde erprobt in</translation>
     </message>
     <message>
         <source>The plan proposes; tick what is yours</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan schlägt vor; hake an, was zu dir passt</translation>
     </message>
     <message>
         <source>If {0}, then {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn {0}, dann {1}</translation>
     </message>
     <message>
         <source>not tried yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht erprobt</translation>
     </message>
 </context>
 <context>
     <name>_ListsPage</name>
     <message>
         <source>what the race rules ask for, one to a line</source>
-        <translation type="unfinished"></translation>
+        <translation>was die Regeln des Rennens verlangen, eins je Zeile</translation>
     </message>
     <message>
         <source>&amp;Mandatory kit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pflichtausrüstung</translation>
     </message>
     <message>
         <source>To &amp;pack besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonst noch pa&amp;cken</translation>
     </message>
     <message>
         <source>To &amp;buy besides food</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kaufen außer Essen</translation>
     </message>
     <message>
         <source>Bag at the &amp;finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Beutel im &amp;Ziel</translation>
     </message>
 </context>
 <context>
     <name>_Pictures</name>
     <message>
         <source>To picture, from the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Vorstellen, aus dem Plan</translation>
     </message>
     <message>
         <source>To picture, in your words</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Vorstellen, in deinen Worten</translation>
     </message>
     <message>
         <source>Ten minutes, quiet, at the pace it will have: where you are, what you see, what you do. On days marked for it in the build-up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehn Minuten, ruhig, in dem Tempo, das es haben wird: wo du bist, was du siehst, was du tust. An den Tagen, die im Aufbau dafür markiert sind.</translation>
     </message>
     <message>
         <source>In your words, one to a line</source>
-        <translation type="unfinished"></translation>
+        <translation>In deinen Worten, eins je Zeile</translation>
     </message>
 </context>
 <context>
     <name>_PlacesPage</name>
     <message>
         <source>&amp;Station</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Station</translation>
     </message>
     <message>
         <source>&amp;Way there</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weg dorthin</translation>
     </message>
     <message>
         <source>Wh&amp;o comes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer k&amp;ommt</translation>
     </message>
     <message>
         <source>&amp;Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;bergeben</translation>
     </message>
     <message>
         <source>&amp;Ask here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier fr&amp;agen</translation>
     </message>
     <message>
         <source>In the &amp;bag</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Beu&amp;tel</translation>
     </message>
     <message>
         <source>If I stop: wa&amp;y out</source>
-        <translation type="unfinished"></translation>
+        <translation>Falls ich aufhöre: We&amp;g hinaus</translation>
     </message>
     <message>
         <source>&amp;Fetched by</source>
-        <translation type="unfinished"></translation>
+        <translation>Abge&amp;holt von</translation>
     </message>
     <message>
         <source>&amp;Takes</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dauert</translation>
     </message>
     <message>
         <source>&amp;Number</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nummer</translation>
     </message>
 </context>
 <context>
     <name>_Row</name>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>am</translation>
     </message>
 </context>
 <context>
     <name>_Table</name>
     <message>
         <source>Sessions of the week</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten der Woche</translation>
     </message>
 </context>
 <context>
     <name>_WhoPage</name>
     <message>
         <source>name and number of someone at home</source>
-        <translation type="unfinished"></translation>
+        <translation>Name und Nummer von jemandem daheim</translation>
     </message>
     <message>
         <source>allergies, medicines, blood group, one to a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Allergien, Medikamente, Blutgruppe, eins je Zeile</translation>
     </message>
     <message>
         <source>&amp;Full name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voller Name</translation>
     </message>
     <message>
         <source>Race &amp;number</source>
-        <translation type="unfinished"></translation>
+        <translation>Start&amp;nummer</translation>
     </message>
     <message>
         <source>&amp;Born</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Geboren</translation>
     </message>
     <message>
         <source>&amp;Call</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anrufen</translation>
     </message>
     <message>
         <source>Race &amp;emergency</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otruf des Rennens</translation>
     </message>
     <message>
         <source>&amp;Medical</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Medizinisches</translation>
     </message>
 </context>
 <context>
@@ -17892,102 +17893,102 @@ faster up</source>
     </message>
     <message>
         <source>every 4th week</source>
-        <translation type="unfinished"></translation>
+        <translation>jede 4. Woche</translation>
     </message>
     <message>
         <source>every 3rd week</source>
-        <translation type="unfinished"></translation>
+        <translation>jede 3. Woche</translation>
     </message>
     <message>
         <source>on from the last loading week</source>
-        <translation type="unfinished"></translation>
+        <translation>von der letzten Belastungswoche weiter</translation>
     </message>
     <message>
         <source>back to it first, the gentler one</source>
-        <translation type="unfinished"></translation>
+        <translation>erst zu ihr zurück, die sanftere Art</translation>
     </message>
     <message>
         <source>where the race asks for them</source>
-        <translation type="unfinished"></translation>
+        <translation>wo das Rennen sie verlangt</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>a week</source>
-        <translation type="unfinished"></translation>
+        <translation>je Woche</translation>
     </message>
     <message>
         <source>&amp;Cutback</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entlastung</translation>
     </message>
     <message>
         <source>Weeks &amp;after it grow</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen d&amp;anach wachsen</translation>
     </message>
     <message>
         <source>Downhi&amp;ll runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Bergab&amp;läufe</translation>
     </message>
     <message>
         <source>&amp;Strength</source>
-        <translation type="unfinished"></translation>
+        <translation>K&amp;raft</translation>
     </message>
     <message>
         <source>Cr&amp;oss-training</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgleichs&amp;training</translation>
     </message>
     <message>
         <source>&amp;Fasted easy runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere Läufe n&amp;üchtern</translation>
     </message>
     <message>
         <source>H&amp;eat days</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hitzetage</translation>
     </message>
     <message>
         <source>Fasted runs and heat days: only after the questions on health came to no. Not under 18, pregnant, ill, injured, with diabetes, fainting or an eating disorder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nüchternläufe und Hitzetage: nur wenn alle Gesundheitsfragen mit Nein beantwortet sind. Nicht unter 18, schwanger, krank, verletzt, mit Diabetes, Ohnmachten oder einer Essstörung.</translation>
     </message>
     <message>
         <source>Back-to-bac&amp;ks</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Doppeltage</translation>
     </message>
     <message>
         <source>&amp;Night runs</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nachtläufe</translation>
     </message>
     <message>
         <source>Mental &amp;rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Im Kopf durchgehen</translation>
     </message>
 </context>
 <context>
     <name>_Worries</name>
     <message>
         <source>I worry about</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich sorge mich um</translation>
     </message>
     <message>
         <source>and this is done about it</source>
-        <translation type="unfinished"></translation>
+        <translation>und das wird dagegen getan</translation>
     </message>
     <message>
         <source>Worries and what is done about them</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorgen und was dagegen getan wird</translation>
     </message>
     <message>
         <source>Written down, a worry is a thing to do: a call, a run in the dark, a spare lamp. What cannot be changed gets a line of what you do if it comes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgeschrieben wird eine Sorge zu etwas, das man tun kann: ein Anruf, ein Lauf im Dunkeln, eine Ersatzlampe. Was sich nicht ändern lässt, bekommt einen Satz, was du tust, wenn es kommt.</translation>
     </message>
     <message>
         <source>Fear that stays, nights without sleep for weeks, no joy in anything: that is for a doctor or therapist, not for a plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angst, die bleibt, Wochen ohne Schlaf, an nichts Freude: das gehört zu einem Arzt oder Therapeuten, nicht in einen Plan.</translation>
     </message>
 </context>
 </TS>
