@@ -367,7 +367,7 @@
     </message>
     <message>
         <source>Climb, drop</source>
-        <translation>Auf- und Abstieg</translation>
+        <translation>Auf, ab</translation>
     </message>
     <message>
         <source>Carbs</source>
@@ -543,15 +543,15 @@
     </message>
     <message>
         <source>Good day</source>
-        <translation type="unfinished"></translation>
+        <translation>Guter Tag</translation>
     </message>
     <message>
         <source>Fair day</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlerer Tag</translation>
     </message>
     <message>
         <source>Hard day</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerer Tag</translation>
     </message>
     <message>
         <source>Carry out of {0}</source>
@@ -1133,7 +1133,7 @@
     </message>
     <message>
         <source>Another &amp;window</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiteres Fenster</translation>
     </message>
     <message>
         <source>Open the &amp;demo</source>
@@ -1973,11 +1973,11 @@
     </message>
     <message>
         <source>After {0} and its rest {1} weeks are left to build up; {2} are needed from where you are now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach {0} und der Erholung bleiben {1} Wochen zum Aufbau; von deinem jetzigen Stand aus braucht es {2}.</translation>
     </message>
     <message>
         <source>Only {3} weeks after {0}: the next race of that size comes after {4} at the soonest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {3} Wochen nach {0}: Das nächste Rennen dieser Größe kommt frühestens nach {4}.</translation>
     </message>
     <message>
         <source>From {0} to {1} the cutoffs ask {2} of level ground; {3} is likely. Time in hand from before must last.</source>
@@ -2110,7 +2110,7 @@
     </message>
     <message>
         <source>Climb and drop</source>
-        <translation>Auf- und Abstieg</translation>
+        <translation>Auf, ab</translation>
     </message>
     <message>
         <source>Pace</source>
@@ -2210,7 +2210,7 @@
     </message>
     <message>
         <source>Days after the race</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage nach dem Rennen</translation>
     </message>
 </context>
 <context>
@@ -2356,7 +2356,7 @@
     </message>
     <message>
         <source>if I stop</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn ich aufhöre</translation>
     </message>
     <message>
         <source>ask</source>
@@ -2816,7 +2816,7 @@
     </message>
     <message>
         <source>The days after</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tage danach</translation>
     </message>
     <message>
         <source>the finish</source>
@@ -2824,7 +2824,7 @@
     </message>
     <message>
         <source>day {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag {0}</translation>
     </message>
     <message>
         <source>race day</source>
@@ -3388,7 +3388,7 @@
     <name>ClimbLane</name>
     <message>
         <source>Climb, drop</source>
-        <translation>Auf- und Abstieg</translation>
+        <translation>Auf, ab</translation>
     </message>
     <message>
         <source>{0} a week</source>
@@ -7269,15 +7269,15 @@
     </message>
     <message>
         <source>The longest stretch alone: {0}, to {1}, from about {2} to {3}. Nobody to ask; you carry food, light and the telephone, and one foot follows the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die längste Strecke allein: {0}, bis {1}, von etwa {2} bis {3}. Niemand zum Fragen; du hast Essen, Licht und Telefon dabei, und ein Fuß folgt dem anderen.</translation>
     </message>
     <message>
         <source>Climb {0}, at {1}: {2} up in {3}, from about {4}, {5} long. Slower than you feel like, short steps, eat before it begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg {0}, bei {1}: {2} hinauf auf {3}, ab etwa {4}, {5} lang. Langsamer, als dir zumute ist, kurze Schritte, iss vorher.</translation>
     </message>
     <message>
         <source>Climb {0}, at {1}: {2} up in {3}, from about {4}, {5} long. Walked, as planned, hands on knees; eat before it begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg {0}, bei {1}: {2} hinauf auf {3}, ab etwa {4}, {5} lang. Gegangen, wie geplant, Hände auf den Knien; iss vorher.</translation>
     </message>
     <message>
         <source>The dark hours: {0} to {1}, from {2} to {3}. A small circle of light, cold hands, slower than by day, and that is in the plan.</source>
@@ -7289,7 +7289,7 @@
     </message>
     <message>
         <source>The last third, from {0}, about {1}: it feels easy to nobody. Runners of your finish slow down; it is likely to take {2} of {3}. Slow, steady, yours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das letzte Drittel, ab {0}, etwa {1}: Niemandem fällt es leicht. Läufer deiner Zielzeit werden langsamer; es braucht wohl {2} von {3}. Langsam, stetig, deins.</translation>
     </message>
     <message>
         <source>I do not want to get up at {0}</source>
@@ -7317,19 +7317,19 @@
     </message>
     <message>
         <source>the heat gets to me before {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>mir vor {0} die Hitze zusetzt</translation>
     </message>
     <message>
         <source>walk, shade, wet head and arms, drink to thirst; dizzy means stop and get help</source>
-        <translation type="unfinished"></translation>
+        <translation>gehen, Schatten, Kopf und Arme nass, nach Durst trinken; schwindlig heißt anhalten und Hilfe holen</translation>
     </message>
     <message>
         <source>the dark before {0} makes me slow and small</source>
-        <translation type="unfinished"></translation>
+        <translation>mich das Dunkel vor {0} langsam und klein macht</translation>
     </message>
     <message>
         <source>lamp and jacket on before I am cold, eat, look as far as the light goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Lampe und Jacke an, bevor ich friere, essen, so weit schauen, wie das Licht reicht</translation>
     </message>
     <message>
         <source>I fall asleep on my feet before {0}</source>
@@ -7377,11 +7377,11 @@
     </message>
     <message>
         <source>Arrive within {0}. Walk what has to be walked, stay well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb von {0} ankommen. Gehen, was gegangen werden muss, gesund bleiben.</translation>
     </message>
     <message>
         <source>Get as far as it is wise. On such a day the limit, {0}, may come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>So weit kommen, wie es klug ist. An so einem Tag kann das Zeitlimit, {0}, eher da sein.</translation>
     </message>
     <message>
         <source>Keep the target, then see what is left.</source>
@@ -7397,23 +7397,23 @@
     </message>
     <message>
         <source>Good day</source>
-        <translation type="unfinished"></translation>
+        <translation>Guter Tag</translation>
     </message>
     <message>
         <source>Fair day</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlerer Tag</translation>
     </message>
     <message>
         <source>Hard day</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerer Tag</translation>
     </message>
     <message>
         <source>The closest cutoff: {0}, {1}. On target it is {2} away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das knappste Zeitlimit: {0}, {1}. Nach Vorgabe bleiben {2}.</translation>
     </message>
     <message>
         <source>The closest cutoff: {0}, {1}. The target misses it by {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das knappste Zeitlimit: {0}, {1}. Die Vorgabe verfehlt es um {2}.</translation>
     </message>
     <message>
         <source>If {0}, then {1}.</source>
@@ -7739,7 +7739,7 @@
     </message>
     <message>
         <source>What the crew needs at every station they may come to: how to get there, when you are likely to come, what to hand over and what to ask, the way out if you stop, and who drives home. Fill in the rest under Edit, Crew and lists.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Betreuung an jeder Station braucht, an die sie darf: wie man hinkommt, wann du wohl kommst, was zu geben und zu fragen ist, der Weg hinaus, wenn du aufhörst, und wer heimfährt. Den Rest trägst du unter Bearbeiten, Betreuung und Listen ein.</translation>
     </message>
     <message>
         <source>Whoever was up all night does not drive. The red flags on the sheet are reasons to stop you.</source>
@@ -7859,7 +7859,7 @@
     </message>
     <message>
         <source>The countdown of the table Before the start on paper, a box to each line: sessions of the taper, sleep, food, kit, feet, bags, travel, the morning, and your own lines. A second sheet has the days after: red flags, rest, when to run again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Countdown der Tabelle Vor dem Start auf Papier, ein Kästchen je Zeile: Einheiten des Taperings, Schlaf, Essen, Ausrüstung, Füße, Beutel, Anreise, der Morgen und deine eigenen Zeilen. Ein zweites Blatt hat die Tage danach: Warnzeichen, Ruhe, wann wieder gelaufen wird.</translation>
     </message>
     <message>
         <source>race week countdown checklist print</source>
@@ -11031,15 +11031,15 @@
     </message>
     <message>
         <source>Hour of a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeit einer Einheit</translation>
     </message>
     <message>
         <source>The time of day it starts, if it matters; empty is any. It goes into the calendar you hand out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann am Tag sie beginnt, wenn es darauf ankommt; leer ist beliebig. Sie kommt in den Kalender, den du ausgibst.</translation>
     </message>
     <message>
         <source>clock start morning evening</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeit Beginn Morgen Abend</translation>
     </message>
     <message>
         <source>Distance of a session</source>
@@ -11707,7 +11707,7 @@
     </message>
     <message>
         <source>Stretches of this race to go through beforehand: the longest one alone, the dark hours, the great climbs, the heat of the day, the last third, and until when it should feel easy. Sessions marked for it share them between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Strecken dieses Rennens, die man vorher durchgeht: die längste allein, die dunklen Stunden, die großen Anstiege, die Hitze des Tages, das letzte Drittel, und bis wann es leicht sein soll. Die dafür vorgesehenen Einheiten teilen sie unter sich auf.</translation>
     </message>
     <message>
         <source>Places and hours are those of the target; easy is the first third of the time, the last third is of the distance.</source>
@@ -11735,7 +11735,7 @@
     </message>
     <message>
         <source>What you do when it gets hard, written down before: if this happens, then I do that. The plan proposes some for its climbs, heat, dark, long stops and close cutoffs. Try each in a run; five to eight are enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was du tust, wenn es hart wird, vorher aufgeschrieben: Wenn das geschieht, dann tue ich jenes. Der Plan schlägt einige vor, für Anstiege, Hitze, Dunkel, lange Halte und knappe Zeitlimits. Probiere jeden in einem Lauf; fünf bis acht genügen.</translation>
     </message>
     <message>
         <source>94 tests; of all kinds of goals, few of them in long races.</source>
@@ -12072,11 +12072,11 @@
     <name>HourField</name>
     <message>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>beliebig</translation>
     </message>
     <message>
         <source>A time of day from 00:00 to 23:59, or empty for any</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Uhrzeit von 00:00 bis 23:59, oder leer für beliebig</translation>
     </message>
 </context>
 <context>
@@ -12256,7 +12256,7 @@
     <message>
         <source>Rehearse</source>
         <extracomment>Whole words for where the usual ones do not fit; fewer than four letters say too little.</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>Down</source>
@@ -12304,15 +12304,15 @@
     </message>
     <message>
         <source>if-then plans</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn-dann-Sätze</translation>
     </message>
     <message>
         <source>picture the race</source>
-        <translation type="unfinished"></translation>
+        <translation>das Rennen vorstellen</translation>
     </message>
     <message>
         <source>goals and cutoffs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziele und Zeitlimits</translation>
     </message>
     <message>
         <source>cutback</source>
@@ -13319,7 +13319,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>{0} is no aid station of this course. Leave it empty for anywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist keine Verpflegungsstelle dieser Strecke. Lass es leer für überall.</translation>
     </message>
     <message>
         <source>Type a finish as 20 h 16, or nothing.</source>
@@ -13461,11 +13461,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>In the heat</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Hitze</translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine</translation>
     </message>
     <message>
         <source>L&amp;ocked</source>
@@ -13481,7 +13481,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>&amp;Hour</source>
-        <translation type="unfinished"></translation>
+        <translation>U&amp;hrzeit</translation>
     </message>
     <message>
         <source>D&amp;istance</source>
@@ -13513,11 +13513,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>&amp;Mental rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mentale Probe</translation>
     </message>
     <message>
         <source>What is pictured beforehand, or gone through on this run</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vorher vorgestellt oder auf diesem Lauf durchgegangen wird</translation>
     </message>
     <message>
         <source>&amp;Note</source>
@@ -13869,7 +13869,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>Climb, drop</source>
-        <translation>Auf- und Abstieg</translation>
+        <translation>Auf, ab</translation>
     </message>
     <message>
         <source>Moving</source>
@@ -15528,7 +15528,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>After the finish</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Ziel</translation>
     </message>
     <message>
         <source>days</source>
@@ -17309,11 +17309,11 @@ schneller oben</translation>
     </message>
     <message>
         <source>Head: read your hard stretches once, then put them away. What is not trained by now is left; nerves are not a sign of form.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf: Lies deine schweren Strecken einmal, dann leg sie weg. Was jetzt nicht trainiert ist, bleibt; Nervosität sagt nichts über die Form.</translation>
     </message>
     <message>
         <source>Collect the number, hear the briefing; ask what changed of course, kit and cutoffs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Startnummer holen, Besprechung hören; fragen, was sich an Strecke, Ausrüstung und Zeitlimits geändert hat.</translation>
     </message>
     <message>
         <source>Lay out what you wear, pin the number, charge watch, phone and lamps.</source>
@@ -17732,7 +17732,7 @@ schneller oben</translation>
     </message>
     <message>
         <source>Sessions it was tried in</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten, in denen er probiert wurde</translation>
     </message>
     <message>
         <source>The chosen line was tried in</source>
