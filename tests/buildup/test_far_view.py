@@ -112,7 +112,7 @@ def _ink(stage, key: str) -> int:
     """Count the points across the strip in which something of the session *key* is drawn."""
     rect = stage.grid.cells.tile(key).rect.adjusted(4, 2, -4, -2).toRect()
     image = stage.grid.grab(rect).toImage()
-    ground = image.pixel(image.width() - 3, 2)
+    ground = image.pixel(0, image.height() - 1)
     return sum(
         image.pixel(x, y) != ground for x in range(image.width()) for y in range(image.height())
     )

@@ -95,9 +95,9 @@ class GridPicture(AxisLane):
         day = self._cells.day_at(at)
         if day is None:
             return ""
-        if self.is_far:
-            return self._week_sentence(day)
         tile = self._cells.tile_at(at)
+        if self.is_far and tile is None:
+            return self._week_sentence(day)
         return self._words().day(day) if tile is None else self._sentence(tile.session)
 
     def paintEvent(self, event: QPaintEvent) -> None:

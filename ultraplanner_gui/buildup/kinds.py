@@ -48,6 +48,31 @@ SHORTER: dict[Kind, str] = {
     Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "Reps"),
 }
 
+#: What is left of the word on a tile of two halves; the kind alone is worth more than nothing.
+ABBREVIATED: dict[Kind, str] = {
+    Kind.RECOVERY: QT_TRANSLATE_NOOP("Kinds", "Rec"),
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("Kinds", "Reh"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("Kinds", "Int"),
+    Kind.TUNE_UP: QT_TRANSLATE_NOOP("Kinds", "Tune"),
+    Kind.STRENGTH: QT_TRANSLATE_NOOP("Kinds", "Str"),
+}
+
+#: The least there is of a kind; no two alike.
+LETTERS: dict[Kind, str] = {
+    Kind.RECOVERY: QT_TRANSLATE_NOOP("KindLetters", "R"),
+    Kind.EASY: QT_TRANSLATE_NOOP("KindLetters", "E"),
+    Kind.LONG: QT_TRANSLATE_NOOP("KindLetters", "L"),
+    Kind.SECOND_LONG: QT_TRANSLATE_NOOP("KindLetters", "B"),
+    Kind.REHEARSAL: QT_TRANSLATE_NOOP("KindLetters", "Rh"),
+    Kind.HILLS: QT_TRANSLATE_NOOP("KindLetters", "H"),
+    Kind.DOWNHILL: QT_TRANSLATE_NOOP("KindLetters", "D"),
+    Kind.TEMPO: QT_TRANSLATE_NOOP("KindLetters", "T"),
+    Kind.INTERVALS: QT_TRANSLATE_NOOP("KindLetters", "I"),
+    Kind.TUNE_UP: QT_TRANSLATE_NOOP("KindLetters", "Tu"),
+    Kind.STRENGTH: QT_TRANSLATE_NOOP("KindLetters", "S"),
+    Kind.CROSS: QT_TRANSLATE_NOOP("KindLetters", "C"),
+}
+
 GROUNDS: dict[Ground, str] = {
     Ground.LEVEL: QT_TRANSLATE_NOOP("Kinds", "level"),
     Ground.ROLLING: QT_TRANSLATE_NOOP("Kinds", "rolling"),
@@ -78,6 +103,8 @@ ROLES: dict[Role, str] = {
 
 MISSED = QT_TRANSLATE_NOOP("Kinds", "missed")
 OF_PLANNED = QT_TRANSLATE_NOOP("Kinds", "of {0}")
+CLIMB = QT_TRANSLATE_NOOP("Kinds", "climb {0}")
+DROP = QT_TRANSLATE_NOOP("Kinds", "drop {0}")
 OF_TEN = QT_TRANSLATE_NOOP("Kinds", "of 10")
 PASSED = QT_TRANSLATE_NOOP("Kinds", "not marked yet")
 
@@ -85,6 +112,18 @@ PASSED = QT_TRANSLATE_NOOP("Kinds", "not marked yet")
 def say(text: str) -> str:
     """Return one of the texts above in the user's language."""
     return QCoreApplication.translate("Kinds", text) if text else ""
+
+
+def letters(kind: Kind) -> str:
+    """Return the least there is of *kind*; nothing for the race, which its colour tells."""
+    text = LETTERS.get(kind, "")
+    return QCoreApplication.translate("KindLetters", text) if text else ""
+
+
+def names(kind: Kind) -> tuple[str, ...]:
+    """Return what *kind* is called on a tile, the fullest first."""
+    said = (say(of.get(kind, "")) for of in (SHORT, SHORTER, ABBREVIATED))
+    return tuple(name for name in (*said, letters(kind)) if name)
 
 
 def capital(text: str) -> str:
@@ -97,6 +136,15 @@ def figure(session: Session, words: Words) -> str:
     if session.done is not None:
         return amount(session.done.distance_m, session.done.duration_s, session.kind, words)
     return planned_figure(session, words)
+
+
+def brief_figure(session: Session, words: Words) -> str:
+    """Return the figure of a tile with minutes by their sign, 30′, where that is shorter."""
+    actual = session.actual if session.done is not None else session
+    minutes = round(actual.duration_s / 60.0)
+    if session.kind.is_run or not 0 < minutes < 60:
+        return figure(session, words)
+    return say(QT_TRANSLATE_NOOP("Kinds", "{0}′")).format(minutes)
 
 
 def planned_figure(session: Session, words: Words) -> str:

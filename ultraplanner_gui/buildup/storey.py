@@ -89,6 +89,7 @@ class BuildUp(QWidget):
         self.grid.shelf_wanted.connect(self.open_shelf)
         self.grid.menu_wanted.connect(self._on_menu_wanted)
         document.changed.connect(self._on_document_changed)
+        self._axis.changed.connect(self._on_axis_changed)
         theme().changed.connect(self.redraw)
         self._parts: object = None
         #: The actions a context menu offers, by its name: the window puts them in.
@@ -261,6 +262,10 @@ class BuildUp(QWidget):
     def _fit(self) -> None:
         room = self.head.body().width() // theme().px(TILE_PX)
         self._axis.fit(self._document.before.today, int(room))
+
+    def _on_axis_changed(self) -> None:
+        # The week at the cursor is another now, or it lies elsewhere.
+        self._cursor.renew()
 
     # Editor and menu
 

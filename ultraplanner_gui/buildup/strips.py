@@ -1,7 +1,8 @@
-"""Weeks from afar: each one strip of ground lines, one per run, in the order of days.
+"""Weeks from afar: each one strip of figures over ground lines, one per run, in the order of days.
 
-A line is the longer the longer the run, the heavier the harder; behind today what was done is
-filled, what was missed is faint.
+A figure is the whole distance, bold for long runs, after the letter of the kind; where columns are
+too narrow the lines stay. A line is the longer the longer the run, the heavier the harder; behind
+today what was done is filled, what was missed is faint.
 """
 
 from __future__ import annotations
@@ -11,13 +12,16 @@ import math
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter, QPen, QPolygonF
 
+from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.cells import Tile
-from ultraplanner_gui.buildup.tile import Stage, ground_colour
+from ultraplanner_gui.buildup.tile import MARK_PT, Stage, ground_colour
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.ground import ink_px, silhouette
+from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
+from ultraplanner_gui.wording.words import Words
 
 SIDE_PX = 1.5
 INK_SHARE = 0.75
@@ -25,6 +29,10 @@ LEAST_LINE_PX = 4.0
 HIGHEST_LINE_PX = 12.0
 ROOMY_PX = 24.0
 FAINT = 0.4
+#: A lower rest of a cell shows no shape.
+LEAST_GROUND_PX = 8.0
+#: Kinds whose figures stand out from afar.
+BOLD = (Kind.LONG, Kind.SECOND_LONG, Kind.REHEARSAL, Kind.TUNE_UP, Kind.RACE)
 
 
 def paint_strip(painter: QPainter, week: QRectF, role: Role) -> None:
@@ -36,7 +44,14 @@ def paint_strip(painter: QPainter, week: QRectF, role: Role) -> None:
     painter.drawRoundedRect(strip, 2.5, 2.5)
 
 
-def paint_line(painter: QPainter, tile: Tile, week: QRectF, longest_m: float, stage: Stage) -> None:
+def paint_line(
+    painter: QPainter,
+    tile: Tile,
+    week: QRectF,
+    longest_m: float,
+    stage: Stage,
+    words: Words,
+) -> None:
     """Draw one session across the strip of its *week*, *longest_m* as long as that is wide."""
     session, c = tile.session, theme().colours
     room = QRectF(week.left() + 1.5, tile.rect.top(), week.width() - 3.0, tile.rect.height())
@@ -55,11 +70,49 @@ def paint_line(painter: QPainter, tile: Tile, week: QRectF, longest_m: float, st
         painter.setPen(QPen(c["clay"], Stroke.LINE))
         painter.setBrush(c["tile"])
         painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
-    _paint_ground_line(painter, session, room, longest_m)
+    rest = _paint_figure(painter, session, room, words)
+    if rest.height() >= LEAST_GROUND_PX:
+        _paint_ground_line(painter, session, rest, longest_m)
     if stage.is_past and session.is_open and session.kind is not Kind.RACE:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(c["clay"])
         painter.drawEllipse(QRectF(room.right() - 3.5, room.top() + 1.5, 3.0, 3.0))
+
+
+def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Words) -> QRectF:
+    """Write the whole distance, with the letter of the kind if that fits; return what is left.
+
+    What is no run has its letter alone.
+    """
+    look, c = theme(), theme().colours
+    bold = session.kind in BOLD
+    metrics = look.metrics(MARK_PT, bold=bold)
+    high = metrics.capHeight() + 2.0
+    if high > room.height():
+        return room
+    letters, figure = kinds.letters(session.kind), _whole(session, words)
+    both = (f"{letters}\N{HAIR SPACE}{figure}", f"{letters}{figure}", figure)
+    texts = both if figure else (letters,)
+    text = next((t for t in texts if t and metrics.horizontalAdvance(t) <= room.width() + 1), "")
+    if not text:
+        return room
+    rest = QRectF(room)
+    if room.height() - high >= LEAST_GROUND_PX:
+        spare = min(room.height() - high - LEAST_GROUND_PX, 4.0) / 2
+        rest.setTop(room.top() + high + spare)
+    else:
+        rest.setTop(room.bottom())
+    line = QRectF(room.left(), room.top() + 1.0, room.width(), rest.top() - room.top() - 1.0)
+    is_race, is_faint = session.kind is Kind.RACE, session.missed or not session.kind.is_run
+    ink = c["clay"] if is_race else c["soft"] if is_faint else c["ink"]
+    draw_text(painter, line, text, ink, look.font(MARK_PT, bold=bold), Align.AlignCenter)
+    return rest
+
+
+def _whole(session: Session, words: Words) -> str:
+    actual = session.done if session.done is not None else session
+    has_metres = session.kind.is_run and actual.distance_m > 0.0
+    return words.distance_bare(actual.distance_m, 0) if has_metres else ""
 
 
 def _paint_ground_line(painter: QPainter, session: Session, room: QRectF, longest_m: float) -> None:

@@ -1,18 +1,19 @@
 """A session as a tile.
 
-What does not fit is left out in this order: marks, the kind's full word, the kind, the figure;
-the ground line stays.
+What does not fit is left out in this order: climb and time, marks, the kind's full word down to its
+letters, the figure; the ground line stays.
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import NamedTuple
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 
 from ultraplanner_gui.buildup import kinds
-from ultraplanner_gui.plan.block import Ground, Kind, Session
+from ultraplanner_gui.plan.block import Done, Ground, Kind, Session
 from ultraplanner_gui.widgets.ground import draw_ground
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
@@ -27,6 +28,10 @@ PAD_PX = 4.0
 #: A shorter ground line shows no shape.
 LEAST_GROUND_PX = 9.0
 ROOMY_PX = 52.0
+#: Tiles with so much room write the unit of their figure, time and climb too.
+WIDE_PX = 74.0
+#: Less climb or drop is not worth a word.
+TELLING_M = 100.0
 FLAT_PX = 2.5
 FOOT_PX = 7.0
 LINES_TOP_PX, LINES_FOOT_PX = 1.25, 1.5
@@ -188,7 +193,8 @@ def _paint_two_lines(
     baseline = room.top() + LINES_TOP_PX + free * 0.3 + kind_m.capHeight()
     kind_rect = QRectF(room.left(), baseline - kind_m.ascent(), room.width(), kind_m.height())
     word = _kind_word(session, kind_rect.width())
-    _paint_symbols(painter, kind_rect, session, word)
+    used = _paint_symbols(painter, kind_rect, session, word)
+    _paint_climb(painter, kind_rect.adjusted(0.0, 0.0, -used, 0.0), session, word, words)
     is_race = session.kind is Kind.RACE
     ink = c["clay"] if is_race else c["soft"] if session.missed else c["ink"]
     draw_text(painter, kind_rect, word, ink, look.font(KIND_PT, bold=is_race))
@@ -208,7 +214,10 @@ def _paint_figure(
 ) -> None:
     look, (ink, size) = theme(), pen
     font, metrics = look.font(size, bold=True), look.metrics(size, bold=True)
+    is_wide = rect.width() >= look.px(WIDE_PX)
     text = kinds.figure(session, words)
+    if is_wide and session.kind.is_run and _actual(session).distance_m > 0.0:
+        text = f"{text}\N{NO-BREAK SPACE}{words.distance_unit}"
     if metrics.horizontalAdvance(text) > rect.width():
         font, metrics = look.font(KIND_PT), look.metrics(KIND_PT)
     width = metrics.horizontalAdvance(text)
@@ -221,7 +230,41 @@ def _paint_figure(
         painter.drawLine(QPointF(rect.left() - 1, y), QPointF(rect.left() + width + 1, y))
     # As if every figure were this wide, so that neighbours write their notes alike.
     taken = max(width, metrics.horizontalAdvance(USUAL_FIGURE)) + look.px(4.0)
-    _paint_note(painter, rect.adjusted(taken, 0, 0, 0), session, stage, words)
+    note = _paint_note(painter, rect.adjusted(taken, 0, 0, 0), session, stage, words)
+    if is_wide:
+        _paint_time(painter, rect.adjusted(taken, 0, -note, 0), session, words)
+
+
+def _paint_time(painter: QPainter, room: QRectF, session: Session, words: Words) -> None:
+    """Write how long a run takes, after its distance."""
+    look, time_s = theme(), _actual(session).duration_s
+    if not session.kind.is_run or _actual(session).distance_m <= 0.0 or time_s <= 0.0:
+        return
+    text, room = words.duration(time_s), room.adjusted(look.px(3.0), 0.0, 0.0, 0.0)
+    if look.metrics(KIND_PT).horizontalAdvance(text) + look.px(4.0) <= room.width():
+        draw_text(painter, room, text, look.colours["soft"], look.font(KIND_PT))
+
+
+def _paint_climb(
+    painter: QPainter, room: QRectF, session: Session, word: str, words: Words
+) -> None:
+    """Write climb, or drop on falling ground, at the right of the kind's *word*."""
+    look, actual = theme(), _actual(session)
+    is_down = session.ground is Ground.FALLING
+    metres = actual.drop_m if is_down else actual.climb_m
+    if room.width() < look.px(WIDE_PX) or metres < TELLING_M:
+        return
+    text = kinds.say(kinds.DROP if is_down else kinds.CLIMB).format(words.height(metres))
+    used = look.metrics(KIND_PT).horizontalAdvance(word) + look.px(6.0)
+    if used + look.metrics(MARK_PT).horizontalAdvance(text) <= room.width():
+        font = look.font(MARK_PT)
+        draw_text(
+            painter, room, text, look.colours["soft"], font, Align.AlignRight | Align.AlignVCenter
+        )
+
+
+def _actual(session: Session) -> Done:
+    return session.actual if session.done is not None else replace(session, missed=False).actual
 
 
 def _paint_note(
@@ -265,8 +308,11 @@ def _notes(session: Session, stage: Stage, words: Words) -> list[tuple[str, QCol
     return notes
 
 
-def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, word: str) -> None:
-    """Draw lock, moon and empty plate right of the kind, as far as its *word* leaves room."""
+def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, word: str) -> float:
+    """Draw lock, moon and empty plate right of the kind, as far as its *word* leaves room.
+
+    Returns what they take.
+    """
     look = theme()
     size = look.px(7.0)
     x, y = rect.right() - size, rect.center().y() - size / 2
@@ -280,6 +326,7 @@ def _paint_symbols(painter: QPainter, rect: QRectF, session: Session, word: str)
             draw(painter, QRectF(x, y, size, size))
             x -= size + 3.0
             used += size + 3.0
+    return rect.right() - size - x
 
 
 def draw_moon(painter: QPainter, rect: QRectF) -> None:
@@ -315,31 +362,41 @@ def draw_empty_plate(painter: QPainter, rect: QRectF) -> None:
 
 
 def _kind_word(session: Session, room: float) -> str:
-    """Return a whole word for the kind that fits into *room*, or nothing."""
+    """Return the fullest name of the kind that fits into *room*, or nothing."""
     metrics = theme().metrics(KIND_PT, bold=session.kind is Kind.RACE)
-    for text in (kinds.SHORT[session.kind], kinds.SHORTER.get(session.kind, "")):
-        if metrics.horizontalAdvance(kinds.say(text)) <= room + 1.0:
-            return kinds.say(text)
-    return ""
+    names = kinds.names(session.kind)
+    return next((n for n in names if metrics.horizontalAdvance(n) <= room + 1.0), "")
+
+
+def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
+    """Return kind and figure as full as fit side by side into *room*; one of them if need be."""
+    look = theme()
+    bold, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
+    for figure in (kinds.figure(session, words), kinds.brief_figure(session, words)):
+        word = _kind_word(session, room - bold.horizontalAdvance(figure) - gap)
+        if word and figure:
+            return word, figure
+    # Minutes alone would be read as those of a run.
+    figure = kinds.figure(session, words) if session.kind.is_run else ""
+    if not figure or bold.horizontalAdvance(figure) > room + 2.5:
+        return _kind_word(session, room), ""
+    return "", figure
 
 
 def _paint_one_line(
     painter: QPainter, room: QRectF, session: Session, stage: Stage, words: Words
 ) -> float:
-    """Draw kind and figure on one line, or the figure alone, or nothing; return what it took."""
+    """Draw kind and figure on one line, as full as fit, or nothing; return what it took."""
     look = theme()
     c = look.colours
     ink = c["clay"] if session.kind is Kind.RACE else c["soft"] if session.missed else c["ink"]
-    figure, metrics = kinds.figure(session, words), look.metrics(KIND_PT, bold=True)
-    width, gap = metrics.horizontalAdvance(figure), look.px(4.0)
-    word = _kind_word(session, room.width() - width - gap)
-    if not word and not session.kind.is_run:
-        # Minutes alone would be read as those of a run.
-        figure, width, word = "", 0.0, _kind_word(session, room.width())
-    if width > room.width() + 2.5:
+    word, figure = _one_line(session, room.width(), words)
+    if not word and not figure:
         return 0.0
+    metrics, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
+    width = metrics.horizontalAdvance(figure)
     draw_text(painter, room, word, ink, look.font(KIND_PT))
-    before = look.metrics(KIND_PT).horizontalAdvance(word + " ") if word else 0.0
+    before = look.metrics(KIND_PT).horizontalAdvance(f"{word} " if figure else word) if word else 0
     at = room.adjusted(before, 0, 0, 0)
     draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True))
     end = at.left() + width

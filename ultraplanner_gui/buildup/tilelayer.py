@@ -148,7 +148,8 @@ def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -
             _paint_aligned(painter, tile.rect, tile.session, stage, scene.words)
         else:
             column, _ = scene.cells.place(day) or (0, 0)
-            strips.paint_line(painter, tile, scene.cells.week(column), scene.longest_m, stage)
+            week = scene.cells.week(column)
+            strips.paint_line(painter, tile, week, scene.longest_m, stage, scene.words)
 
 
 def _paint_aligned(
