@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>Build-up</source>
-        <extracomment>Targets of links: the mend of a check, by its place, and a day for a session.</extracomment>
+        <extracomment>Targets of links: the mend of a check, by its place, a day for a session, two to swap.</extracomment>
         <translation>Aufbau</translation>
     </message>
     <message>
@@ -330,6 +330,10 @@
         <translation>Anstrengung mal Minuten (Foster 1998). Nur mit deinen eigenen Wochen vergleichen.</translation>
     </message>
     <message>
+        <source>{0} sessions are selected: {1}, {2}. This is the one at the cursor.</source>
+        <translation>{0} Einheiten sind ausgewählt: {1}, {2}. Dies ist die an der Schreibmarke.</translation>
+    </message>
+    <message>
         <source>race week</source>
         <translation>Rennwoche</translation>
     </message>
@@ -366,6 +370,42 @@
         <translation>Anstrengung</translation>
     </message>
     <message>
+        <source>It holds only as long as it was; H puts it back.</source>
+        <translation>Es hält nur so lang, wie sie war; H macht das.</translation>
+    </message>
+    <message>
+        <source>Nothing near would hold; H leaves it out.</source>
+        <translation>In der Nähe wäre nichts erfüllt; H lässt sie weg.</translation>
+    </message>
+    <message>
+        <source>Nothing near would hold; H puts it back.</source>
+        <translation>In der Nähe wäre nichts erfüllt; H legt sie zurück.</translation>
+    </message>
+    <message>
+        <source>{0} would hold; H makes it so</source>
+        <translation>{0}: wäre erfüllt; H macht es so</translation>
+    </message>
+    <message>
+        <source>Swapped with the {0} of {1} would hold</source>
+        <translation>Getauscht mit {0} ({1}): wäre erfüllt</translation>
+    </message>
+    <message>
+        <source>{0}; H swaps them</source>
+        <translation>{0}; H tauscht sie</translation>
+    </message>
+    <message>
+        <source>{0} would hold</source>
+        <translation>{0}: wäre erfüllt</translation>
+    </message>
+    <message>
+        <source>{0} of {1} to go</source>
+        <translation>{0}, noch {1}</translation>
+    </message>
+    <message>
+        <source>{0} of the race week</source>
+        <translation>{0}, Rennwoche</translation>
+    </message>
+    <message>
         <source>Climb, drop</source>
         <translation>Auf, ab</translation>
     </message>
@@ -392,14 +432,6 @@
     <message>
         <source>Checks it touches</source>
         <translation>Prüfungen, die es berührt</translation>
-    </message>
-    <message>
-        <source>{0} of {1} to go would hold</source>
-        <translation>{0}, noch {1}: wäre erfüllt</translation>
-    </message>
-    <message>
-        <source>{0} of the race week would hold</source>
-        <translation>{0}, Rennwoche: wäre erfüllt</translation>
     </message>
     <message>
         <source>{0}; H puts it there</source>
@@ -9150,12 +9182,12 @@
         <translation>Abhilfen</translation>
     </message>
     <message>
-        <source>A line underlined beneath a check says what would put it right; a click, or Enter on it, does that as one step. Where a dragged session breaks a rule and the hand rests, the nearest day that would hold is looked for.</source>
-        <translation>Eine unterstrichene Zeile unter einer Prüfung sagt, was sie in Ordnung brächte; ein Klick oder die Eingabetaste darauf tut es in einem Schritt. Wo eine gezogene Einheit eine Regel bricht und die Hand ruht, wird der nächste Tag gesucht, der hielte.</translation>
+        <source>A line underlined beneath a check says what would put it right; a click, or Enter on it, does that as one step. Where a dragged session breaks a rule and the hand rests, the nearest day that would hold is looked for, else a run to change places with; where an edge is drawn too far, a length that would hold. H does it.</source>
+        <translation>Eine unterstrichene Zeile unter einer Prüfung sagt, was sie in Ordnung brächte; ein Klick oder die Eingabetaste darauf tut es in einem Schritt. Wo eine gezogene Einheit eine Regel bricht und die Hand ruht, wird der nächste Tag gesucht, der hielte, sonst ein Lauf zum Tauschen; wo ein Rand zu weit gezogen ist, eine Länge, die hielte. H tut es.</translation>
     </message>
     <message>
-        <source>That day breaks no rule for the session and leaves no other rule worse than before the drag; it has time free and no other run.</source>
-        <translation>Dieser Tag bricht keine Regel für die Einheit und macht keine andere schlechter als vor dem Ziehen; er hat Zeit frei und keinen anderen Lauf.</translation>
+        <source>What is offered breaks no rule for the session and leaves no other rule worse than before the drag; a day has time enough free and no other run.</source>
+        <translation>Was angeboten wird, bricht keine Regel für die Einheit und macht keine andere schlechter als vor dem Ziehen; ein Tag hat genug freie Zeit und keinen anderen Lauf.</translation>
     </message>
     <message>
         <source>repair fix suggestion nearest day</source>
@@ -11386,8 +11418,8 @@
         <translation>Tagesraster</translation>
     </message>
     <message>
-        <source>Each tile is a session: its kind, its distance or time, and along its foot the shape of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles are done, outlined ones are planned. Drag a tile to another day and every lane shows at once what the weeks would come to; with keys, Enter picks it up and the arrows move it.</source>
-        <translation>Jede Kachel ist eine Einheit: ihre Art, ihre Distanz oder Zeit und an ihrem Fuß die Form des Geländes, auf dem sie gelaufen wird; je kräftiger die Farbe, desto härter die Anstrengung. Gefüllte Kacheln sind erledigt, umrandete geplant. Zieh eine Kachel auf einen anderen Tag, und jede Spur zeigt sofort, worauf die Wochen hinausliefen; mit der Tastatur nimmt die Eingabetaste sie auf, und die Pfeile bewegen sie.</translation>
+        <source>Each tile is a session: its kind, its distance or time, and along its foot the shape of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles are done, outlined ones are planned. Narrow ones have a letter for the kind: R recovery, B back-to-back, Rh rehearsal, Tu tune-up. Drag a tile to another day and every lane shows at once what the weeks would come to; with keys, Enter picks it up and the arrows move it.</source>
+        <translation>Jede Kachel ist eine Einheit: ihre Art, ihre Distanz oder Zeit und an ihrem Fuß die Form des Geländes, auf dem sie gelaufen wird; je kräftiger die Farbe, desto härter die Anstrengung. Gefüllte Kacheln sind erledigt, umrandete geplant. Auf schmalen stehen Buchstaben für die Art: E Erholung, D langer Lauf am Tag danach, P Probe, V Vorbereitungsrennen. Zieh eine Kachel auf einen anderen Tag, und jede Spur zeigt sofort, worauf die Wochen hinausliefen; mit der Tastatur nimmt die Eingabetaste sie auf, und die Pfeile bewegen sie.</translation>
     </message>
     <message>
         <source>tile session calendar drag move</source>
@@ -12148,6 +12180,58 @@
     </message>
 </context>
 <context>
+    <name>KindLetters</name>
+    <message>
+        <source>R</source>
+        <extracomment>The least there is of a kind; no two alike.</extracomment>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>La</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>Rh</source>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>H</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>Bb</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>I</source>
+        <translation>I</translation>
+    </message>
+    <message>
+        <source>Tu</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>Au</translation>
+    </message>
+</context>
+<context>
     <name>Kinds</name>
     <message>
         <source>recovery run</source>
@@ -12267,6 +12351,27 @@
         <translation>Wdh.</translation>
     </message>
     <message>
+        <source>Rec</source>
+        <extracomment>What is left of the word on a tile of two halves; the kind alone is worth more than nothing.</extracomment>
+        <translation>Erh</translation>
+    </message>
+    <message>
+        <source>Reh</source>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>Int</source>
+        <translation>Int</translation>
+    </message>
+    <message>
+        <source>Tune</source>
+        <translation>Vorb</translation>
+    </message>
+    <message>
+        <source>Str</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
         <source>level</source>
         <translation>eben</translation>
     </message>
@@ -12331,12 +12436,24 @@
         <translation>von {0}</translation>
     </message>
     <message>
+        <source>climb {0}</source>
+        <translation>Aufstieg {0}</translation>
+    </message>
+    <message>
+        <source>drop {0}</source>
+        <translation>Abstieg {0}</translation>
+    </message>
+    <message>
         <source>of 10</source>
         <translation>von 10</translation>
     </message>
     <message>
         <source>not marked yet</source>
         <translation>noch nicht markiert</translation>
+    </message>
+    <message>
+        <source>{0}′</source>
+        <translation>{0}′</translation>
     </message>
     <message>
         <source>climb {0}, drop {1}</source>

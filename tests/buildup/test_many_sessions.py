@@ -8,7 +8,8 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from tests.buildup.conftest import RACE_DAY, run
+from tests.buildup.conftest import RACE_DAY, make_block, run
+from ultraplanner_gui.buildup.gridhand import STEP_PX
 from ultraplanner_gui.buildup.typein import TypeIn, retyped
 from ultraplanner_gui.edits.block_moves import CopySessions, LengthenSession, MoveSessions
 from ultraplanner_gui.plan.block import Kind
@@ -119,15 +120,45 @@ def test_the_edge_of_a_tile_draws_its_session_out_in_one_step(stage):
     _drag(stage, start, end)
     assert stage.document.performed == []
     assert stage.week_m(2) > 14_000 + 10_000 + before.distance_m
+    steps = (end.x() - start.x()) / STEP_PX
     QTest.mouseRelease(stage.grid, LEFT, Modifier.NoModifier, end)
 
     after = stage.session("long6")
     assert [type(e) for e in stage.document.performed] == [LengthenSession]
-    assert after.distance_m == pytest.approx(1.5 * before.distance_m, abs=1000.0)
+    assert after.distance_m == pytest.approx(before.distance_m + steps * 500.0, abs=500.0)
     assert after.distance_m % 500.0 == 0.0
     assert after.duration_s / after.distance_m == pytest.approx(
         before.duration_s / before.distance_m
     )
+
+
+@pytest.mark.parametrize("weeks", [9, 20])
+def test_every_length_can_be_met_by_its_edge(stage_of, weeks):
+    stage = stage_of(block=make_block(weeks))
+    key = f"long{weeks - 3}"
+    rect = stage.grid.cells.tile(key).rect
+    start = QPoint(round(rect.right()) - 2, round(rect.center().y()))
+    stage.press(start)
+    met = set()
+    for x in range(40):
+        stage.move(start + QPoint(x, 0))
+        shown = stage.document.shown.project.block.session(key)
+        met.add(round(shown.distance_m))
+    own = stage.session(key).distance_m
+    assert {round(own + 500.0 * k) for k in range(8)} <= met
+    stage.keys(Key.Key_Escape)
+
+
+def test_a_copy_of_what_was_not_selected_comes_alone(stage):
+    stage.choose("hills5")
+    key, target = "easy5", stage.session("easy5").day + timedelta(days=2)
+    start, end = stage.spot(key), stage.spot_of(target)
+    _drag(stage, start, end, Modifier.ControlModifier)
+    QTest.keyPress(stage.grid, Key.Key_Control)
+    QTest.mouseRelease(stage.grid, LEFT, Modifier.ControlModifier, end)
+    before = {s.key for s in make_block().sessions}
+    new = [s for s in stage.document.project.block.sessions if s.key not in before]
+    assert [(s.day, s.kind) for s in new] == [(target, Kind.EASY)]
 
 
 def test_escape_leaves_a_drawn_out_session_as_long_as_it_was(stage):

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from datetime import date
 
+from ultraplanner_gui.buildup.nearest_day import Held
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import AddSession, MoveSession
 from ultraplanner_gui.edits.block_moves import (
@@ -55,6 +56,15 @@ class SessionCarry:
         kept = {s.key for s in self._base.block.sessions}
         shown = self._document.shown.project.block.sessions
         return frozenset(s.key for s in shown if s.key not in kept)
+
+    @property
+    def held(self) -> Held | None:
+        """What the hand holds, for the one who looks for where it would hold."""
+        keys = self.landing_keys
+        key = self.session.key if self.session.key in keys else min(keys, default="")
+        if not key:
+            return None
+        return Held(key, self._edit, swaps=not self.copies and len(self.keys) == 1)
 
     @property
     def origins(self) -> tuple[date, ...]:
@@ -178,6 +188,11 @@ class LengthCarry:
             return False
         self.to = to
         return True
+
+    def held(self, snap: Callable[[float], float]) -> Held:
+        """Return what the hand holds; *snap* gives the nearest length it may have."""
+        key = self.session.key
+        return Held(key, lambda day: MoveSession(key, day), snap=snap)
 
     def put_down(self) -> bool:
         """Keep the length, as one step."""

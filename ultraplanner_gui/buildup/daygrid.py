@@ -56,7 +56,7 @@ class DayGrid(GridHand):
         self._deeds = deeds
         self._edge = EdgeScroll(axis, self)
         self._press: QPointF | None = None
-        self._is_toggling = False
+        self._is_toggling = self._is_added = False
         self._typing: TypeIn | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
@@ -64,6 +64,7 @@ class DayGrid(GridHand):
         axis.changed.connect(self._on_axis_changed)
         self._edge.scrolled.connect(self._hold_over_pointer)
         selection.changed.connect(self._on_selection_changed)
+        seeker_of(document).found.connect(self._refresh)
 
     # What is shown
 
@@ -105,7 +106,7 @@ class DayGrid(GridHand):
         edge = self.edge_at(at) if is_left and not event.modifiers() else None
         if edge is not None:
             self._go_to(day, edge.session)
-            self._take_edge(edge.session)
+            self._take_edge(edge.session, at, edge.rect)
             return
         tile = self._cells.tile_at(at)
         self._press_on(day, tile, event)
@@ -120,6 +121,7 @@ class DayGrid(GridHand):
         key = tile.session.key if tile is not None else ""
         # Another press on one of several may be the start of a drag of them all.
         self._is_toggling = ctrl and key in self._selection.keys
+        self._is_added = ctrl and bool(key) and not self._is_toggling
         if shift and self.day is not None:
             self._choose_between(self.day, day)
         elif ctrl and tile is not None:
@@ -153,6 +155,9 @@ class DayGrid(GridHand):
         if self._cells.tile_at(self._press) is None:
             self._draw_box(self._press)
         else:
+            if self._is_added:
+                # What was selected before has nothing to do with this copy.
+                self._selection.choose("session", self._selection.key)
             self._pick_up(by_mouse=True, copies=_wants_copy(event.modifiers()))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -229,8 +234,8 @@ class DayGrid(GridHand):
             getattr(self, gridkeys.ZOOM[event.text()])()
         elif key is Qt.Key.Key_Escape:
             self._on_escape()
-        elif key is gridkeys.TO_BETTER_DAY:
-            self._put_on_better_day()
+        elif key is gridkeys.TAKE_OFFER:
+            self._take_offer()
         elif key in gridkeys.CONFIRM:
             self._confirm(_wants_copy(event.modifiers()))
         elif key in gridkeys.STEPS:
@@ -259,14 +264,6 @@ class DayGrid(GridHand):
                 self._deeds.paste(self.day)
         elif deed:
             getattr(self._deeds, deed)()
-
-    def _put_on_better_day(self) -> None:
-        """Put what is in the hand on the nearest day that would hold, if one was found."""
-        carry = self._carry
-        day = None if carry is None else seeker_of(self._document).day_for(carry.session.key)
-        if carry is not None and day is not None and carry.over(day):
-            self._by_mouse = False
-            self._put_down()
 
     def _on_escape(self) -> None:
         if self.is_carrying:
@@ -352,6 +349,7 @@ class DayGrid(GridHand):
             day = self._carry.day + timedelta(days=days)
             if self._cells.place(day) is not None:
                 self._carry.over(day)
+                self._tell_seeker()
                 self.day = self._carry.day
                 self._reveal(day)
             self._describe()

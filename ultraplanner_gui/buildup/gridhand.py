@@ -11,16 +11,19 @@ from ultraplanner_gui.buildup.cells import Tile
 from ultraplanner_gui.buildup.deeds import SessionDeeds
 from ultraplanner_gui.buildup.edgescroll import EdgeScroll
 from ultraplanner_gui.buildup.gridpicture import GridPicture
-from ultraplanner_gui.buildup.lengths import snapped
+from ultraplanner_gui.buildup.lengths import snapped, step_of
+from ultraplanner_gui.buildup.nearest_day import seeker_of
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.edits.block_moves import length_of
+from ultraplanner_gui.edits.block_moves import SwapSessions, length_of
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 #: So far from its right edge a tile is taken by that edge.
 EDGE_PX = 5.0
+#: So far the pointer goes at least for one step of length.
+STEP_PX = 4.0
 
 
 class GridHand(GridPicture):
@@ -85,9 +88,10 @@ class GridHand(GridPicture):
         sessions = self._document.project.block.sessions
         return tuple(s.key for s in sessions if s.key in keys and is_movable(s))
 
-    def _take_edge(self, session: Session) -> None:
+    def _take_edge(self, session: Session, at: QPointF, edge: QRectF) -> None:
         length = LengthCarry(self._document, session)
-        self._press = None
+        self._press, self._pointer = None, at
+        self._grab = QPointF(edge.right() - at.x(), 0.0)
         if length.lift():
             self._settling.stop()
             self._length = length
@@ -106,6 +110,41 @@ class GridHand(GridPicture):
                 return tile if can_lengthen(tile.session) else None
         return None
 
+    # What would hold
+
+    def _tell_seeker(self) -> None:
+        """Let the seeker know what is in the hand, so that the ledger is about that."""
+        seeker = seeker_of(self._document)
+        if self._length is not None:
+            session, words = self._length.session, self._words()
+            seeker.hold(self._length.held(lambda to: snapped(to, session, words)))
+        else:
+            seeker.hold(None if self._carry is None else self._carry.held)
+
+    def _offered_day(self) -> date | None:
+        offer = seeker_of(self._document).offer if self._carry is not None else None
+        return None if offer is None or offer.is_home else offer.day
+
+    def _take_offer(self) -> None:
+        """Do what was found to hold with what is in the hand."""
+        carry, length, seeker = self._carry, self._length, seeker_of(self._document)
+        offer = seeker.offer
+        if offer is None:
+            return
+        if offer.is_home:
+            self._put_back()
+        elif length is not None and offer.length is not None:
+            length.draw(offer.length)
+            self._put_edge_down()
+        elif carry is not None and offer.other:
+            key = carry.session.key
+            self._put_back()
+            self._document.perform(SwapSessions(key, offer.other))
+            self._selection.choose("session", key)
+        elif carry is not None and carry.over(offer.day):
+            self._by_mouse = False
+            self._put_down()
+
     # Moving
 
     def _hold_over_pointer(self) -> None:
@@ -113,6 +152,7 @@ class GridHand(GridPicture):
         if self._carry is not None and self._by_mouse:
             seen = self._outlook
             self._carry.over(self._day_held_over(self._pointer))
+            self._tell_seeker()
             # A trial on another day has it repainted already.
             if self._outlook is seen:
                 self._refresh()
@@ -123,9 +163,13 @@ class GridHand(GridPicture):
         tile = None if length is None else self._cells.tile(length.session.key)
         if length is None or tile is None:
             return
-        seen, width = self._outlook, max(1.0, tile.rect.width())
-        share = (self._pointer.x() - tile.rect.left()) / width
-        length.draw(snapped(share * length_of(length.session), length.session, self._words()))
+        seen, session, words = self._outlook, length.session, self._words()
+        step, own = step_of(session, words), length_of(session)
+        # Of a narrow tile the edge goes slower than the pointer: each step can still be met.
+        step_px = max(theme().px(STEP_PX), tile.rect.width() * step / own)
+        way = self._pointer.x() + self._grab.x() - tile.rect.right()
+        length.draw(snapped(own + way / step_px * step, session, words))
+        self._tell_seeker()
         self._describe()
         if self._outlook is seen:
             self._refresh()
@@ -142,6 +186,7 @@ class GridHand(GridPicture):
     def _set_copies(self, copies: bool) -> None:
         carry = self._carry
         if carry is not None and self._by_mouse and carry.copy(copies):
+            self._tell_seeker()
             self.setCursor(self._carry_shape())
             self._describe()
             self._refresh()
@@ -200,6 +245,7 @@ class GridHand(GridPicture):
     def _let_go(self) -> None:
         self._carry, self._length, self._by_mouse, self._press = None, None, False, None
         self._box = None
+        seeker_of(self._document).hold(None)
         self._edge.stop()
         self._point_at(self._pointer)
         self._refresh()

@@ -12,8 +12,8 @@ CONFIRM = (Key.Key_Return, Key.Key_Enter, Key.Key_Space)
 ENDS = (Key.Key_Home, Key.Key_End)
 ADD = (Key.Key_Insert, Key.Key_N)
 SHELF = Key.Key_K
-#: Puts what is in the hand on the nearest day that holds.
-TO_BETTER_DAY = Key.Key_H
+#: Does what was found to hold with what is in the hand.
+TAKE_OFFER = Key.Key_H
 DEEDS = {
     Key.Key_Delete: "remove",
     Key.Key_Backspace: "remove",
@@ -55,7 +55,7 @@ def is_grid_key(event: QKeyEvent, is_carrying: bool, is_far: bool = False) -> bo
         return True
     if event.modifiers() & ~_PLAIN:
         return False
-    if key in (Key.Key_Escape, TO_BETTER_DAY):
+    if key in (Key.Key_Escape, TAKE_OFFER):
         return is_carrying
     return key in (_AFAR if is_far and not is_carrying else _ALL) or (
         is_start_of_figure(event) and not is_far and not is_carrying

@@ -10,8 +10,9 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPixmap, QRegion
 
 from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.widgets.tokens import Stroke
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
 #: How far pens and the shade of the hand reach out of a mark.
@@ -21,7 +22,7 @@ REACH_PX = 5.0
 class Mark(NamedTuple):
     """One mark and where it lies; *session* is the one in the hand."""
 
-    kind: Literal["origin", "cursor", "chosen", "box", "hand"]
+    kind: Literal["origin", "offer", "cursor", "chosen", "box", "hand"]
     rect: QRectF
     has_focus: bool = False
     is_empty: bool = False
@@ -43,6 +44,19 @@ def paint_origin(painter: QPainter, mark: Mark) -> None:
     """Draw the dashed place a session in the hand came from."""
     clay, style = theme().colours["clay"], Qt.PenStyle.DashLine
     outline(painter, mark.rect.adjusted(1, 1, -1, -1), clay, 1.3, style)
+
+
+def paint_offer(painter: QPainter, mark: Mark) -> None:
+    """Draw the day that would hold, with the key that puts what is in the hand there."""
+    look, moss = theme(), theme().colours["moss"]
+    outline(painter, mark.rect, moss, Stroke.HEAVY, Qt.PenStyle.DashLine)
+    font, metrics = look.font(Pt.MARK, bold=True), look.metrics(Pt.MARK, bold=True)
+    width, height = metrics.horizontalAdvance("H") + look.px(5.0), metrics.capHeight() + 4.0
+    tag = QRectF(mark.rect.right() - width, mark.rect.top(), width, height)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(moss)
+    painter.drawRoundedRect(tag, 2.0, 2.0)
+    draw_text(painter, tag, "H", look.colours["tile"], font, Align.AlignCenter)
 
 
 def paint_cursor(painter: QPainter, mark: Mark) -> None:

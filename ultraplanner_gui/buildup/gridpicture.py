@@ -19,6 +19,7 @@ from ultraplanner_gui.buildup.gridmarks import (
     paint_box,
     paint_chosen,
     paint_cursor,
+    paint_offer,
     paint_origin,
 )
 from ultraplanner_gui.buildup.settle import Settling
@@ -26,7 +27,6 @@ from ultraplanner_gui.buildup.tile import Stage
 from ultraplanner_gui.buildup.tilelayer import NOTHING_CARRIED, Scene, TileLayer
 from ultraplanner_gui.buildup.wheel import AxisLane
 from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.edits.block_moves import length_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.widgets.theme import theme
@@ -113,6 +113,8 @@ class GridPicture(AxisLane):
         for mark in self._marked:
             if mark.kind == "origin":
                 paint_origin(painter, mark)
+            elif mark.kind == "offer":
+                paint_offer(painter, mark)
         gridpaint.paint_today(painter, self._cells, self._axis, scene.today)
         for mark in self._marked:
             if mark.kind == "cursor":
@@ -176,6 +178,10 @@ class GridPicture(AxisLane):
         if carry is not None and (not carry.is_home or self._by_mouse):
             cells = (self._cells.cell(day) for day in carry.origins)
             marks += [Mark("origin", cell) for cell in cells if cell is not None]
+        offered = self._offered_day()
+        cell = None if offered is None else self._cells.cell(offered)
+        if cell is not None:
+            marks.append(Mark("offer", cell))
         if carry is not None and self._by_mouse:
             return [*marks, Mark("hand", self._hand_rect(carry.session), session=carry.session)]
         settling = self._settling.mark()
@@ -184,6 +190,10 @@ class GridPicture(AxisLane):
         if self._box is not None:
             marks.append(Mark("box", self._box))
         return marks if cursor is None else [*marks, cursor]
+
+    def _offered_day(self) -> date | None:
+        """Return the day that was found to hold what is in the hand."""
+        return None
 
     def _chosen_marks(self) -> list[Mark]:
         keys = self._selection.keys if self._selection.kind == "session" else ()
@@ -225,12 +235,12 @@ class GridPicture(AxisLane):
         return next((s for s in sessions if s.key == key), self._length.session)
 
     def _drawn_out(self, length: LengthCarry) -> QRectF:
-        """Return the tile drawn as much wider as its session is longer."""
+        """Return the tile drawn out to where its edge is held."""
         tile = self._cells.tile(length.session.key)
         rect = QRectF(self._cells.body.topLeft(), self._cells.cell_size)
         rect = rect if tile is None else QRectF(tile.rect)
-        share = length.to / max(1.0, length_of(length.session))
-        rect.setWidth(max(rect.height(), rect.width() * share))
+        width = self._pointer.x() + self._grab.x() - rect.left()
+        rect.setWidth(min(max(rect.height(), width), self._cells.body.right() - rect.left()))
         return rect
 
     def _hand_rect(self, session: Session) -> QRectF:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPoint, QSize, Signal
+from PySide6.QtCore import QEvent, QObject, QPoint, QSize, Signal
 from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMenu, QSizePolicy, QWidget
 
@@ -84,6 +84,7 @@ class BuildUp(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Build-up"))
         self._shelf: Shelf | None = None
+        self.head.installEventFilter(self)
         self.deeds.editor_wanted.connect(self._on_editor_wanted)
         self.deeds.done_form_wanted.connect(self._on_done_form_wanted)
         self.grid.shelf_wanted.connect(self.open_shelf)
@@ -106,7 +107,8 @@ class BuildUp(QWidget):
         # During a trial no column goes away under the pointer.
         longer = before.weeks if len(before.weeks) > len(now.weeks) else now.weeks
         self._axis.show(longer)
-        self._fit()
+        if now is before:
+            self._fit()
         self.overview.show_outlooks(before, now)
         self.head.show_day(now.today)
         self.grid.show_outlook(now)
@@ -178,7 +180,12 @@ class BuildUp(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.stack.resize(self.size())
-        self._fit()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        # The head is as wide as the axis only once the stack has laid it out.
+        if event.type() is QEvent.Type.Resize and watched is self.head:
+            self._fit()
+        return super().eventFilter(watched, event)
 
     def set_strip(self, is_strip: bool) -> None:
         """Show no more than a strip, or what there is room for."""

@@ -372,10 +372,12 @@ def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
     """Return kind and figure as full as fit side by side into *room*; one of them if need be."""
     look = theme()
     bold, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
-    for figure in (kinds.figure(session, words), kinds.brief_figure(session, words)):
-        word = _kind_word(session, room - bold.horizontalAdvance(figure) - gap)
-        if word and figure:
-            return word, figure
+    figures = (kinds.figure(session, words), kinds.brief_figure(session, words))
+    for word in kinds.names(session.kind):
+        left = room - gap - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
+        for figure in figures:
+            if figure and bold.horizontalAdvance(figure) <= left:
+                return word, figure
     # Minutes alone would be read as those of a run.
     figure = kinds.figure(session, words) if session.kind.is_run else ""
     if not figure or bold.horizontalAdvance(figure) > room + 2.5:

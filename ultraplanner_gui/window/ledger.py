@@ -11,11 +11,12 @@ from functools import partial
 from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
 from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
 
-from ultraplanner_gui.buildup.nearest_day import seeker_of
+from ultraplanner_gui.buildup.nearest_day import Offer, seeker_of
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.desk.typing_pause import TypingPause
 from ultraplanner_gui.edits.block import MoveSession
+from ultraplanner_gui.edits.block_moves import SwapSessions
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.stations import SetStop
@@ -132,6 +133,9 @@ class Ledger(QScrollArea):
         elif kind == ledger_buildup.TO_DAY:
             session, _, day = key.rpartition(":")
             self._document.perform(MoveSession(session, date.fromisoformat(day)))
+        elif kind == ledger_buildup.SWAP:
+            one, _, other = key.partition(":")
+            self._document.perform(SwapSessions(one, other))
         else:
             keys = key.split(",")
             self._selection.choose_all(kind, keys, keys[0])
@@ -157,8 +161,10 @@ class Ledger(QScrollArea):
     @Slot()
     def _refresh(self) -> None:
         now, before, words = self._document.shown, self._document.before, self._words()
-        better = self._seeker.day_for(self._session) if self._session else None
-        chosen = (words, self._session, self._week, better, now is before)
+        # What hangs from the pointer comes first: a copy or a new one is not selected yet.
+        session = self._seeker.held or self._session
+        better = self._seeker.offer_for(session) if session else None
+        chosen = (words, session, self._selected(), self._week, better, now is before)
         # A drag in one storey leaves the other alone: nothing is done about it then.
         parts = (*chosen, *_build_up_parts(now), *_build_up_parts(before))
         if not _are_same(parts, self._build_up_shown):
@@ -178,11 +184,19 @@ class Ledger(QScrollArea):
         self._show_note(now)
 
     def _upper_rows(
-        self, now: Outlook, before: Outlook, words: Words, better: date | None
+        self, now: Outlook, before: Outlook, words: Words, better: Offer | None
     ) -> tuple[Row, ...]:
-        if self._session:
-            return ledger_buildup.session_rows(now, before, self._session, words, better)
+        session = self._seeker.held or self._session
+        if session:
+            several = self._selected()
+            return ledger_buildup.session_rows(now, before, session, words, better, several)
         return ledger_buildup.build_up_rows(now, before, words, self._week)
+
+    def _selected(self) -> tuple[str, ...]:
+        """Return the keys of all sessions selected, if nothing else hangs from the pointer."""
+        is_session = self._selection.kind == "session"
+        keys = self._selection.keys if is_session else ()
+        return keys if (self._seeker.held or self._session) in keys else ()
 
     def _lower_rows(self, now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
         if self._section:

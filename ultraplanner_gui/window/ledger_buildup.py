@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 from ultraplanner_gui.buildup import kinds
+from ultraplanner_gui.buildup.nearest_day import Offer
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.checks import Check
 from ultraplanner_gui.engine.checks_runs import actual_m
@@ -23,8 +24,8 @@ from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
 MOST_LED_TO = 3
-#: Targets of links: the mend of a check, by its place, and a day for a session.
-MEND, TO_DAY = "mend", "to day"
+#: Targets of links: the mend of a check, by its place, a day for a session, two to swap.
+MEND, TO_DAY, SWAP = "mend", "to day", "swap"
 _URGENCY = {State.BREAKS: 0, State.STRAINS: 1, State.HOLDS: 2}
 _ROLE_TOPICS = {
     Role.LOADING: "weeks to go",
@@ -35,11 +36,16 @@ _ROLE_TOPICS = {
 
 
 def session_rows(
-    now: Outlook, before: Outlook, key: str, words: Words, better: date | None = None
+    now: Outlook,
+    before: Outlook,
+    key: str,
+    words: Words,
+    better: Offer | None = None,
+    selected: tuple[str, ...] = (),
 ) -> tuple[Row, ...]:
-    """Return the rows for the session *key*, its week and the checks it touches.
+    """Return the rows for the session *key* of those *selected*, its week, the checks it touches.
 
-    *better* is the nearest day on which it would break nothing, if one was found.
+    *better* is what would put it right where it breaks a rule, if that was found.
     """
     session = _session(now, key)
     if session is None:
@@ -50,15 +56,15 @@ def session_rows(
             kinds.capital(kinds.say(kinds.FULL[session.kind])), _where(session, earlier, now, words)
         )
     ]
+    rows += _selected(now, selected, words)
     rows += _session_figures(session, words)
     rows += recording_rows(now, session, words)
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
     week = next((w for w in now.weeks if w.to_go == to_go), None)
     if week is not None:
         rows += [Rule(), *week_rows(before, week, words, now)]
-    rows += _touched_checks(now, before, key, week, words)
-    if better is not None:
-        rows.append(_better_day(now, before, session, better, words))
+    mend = None if better is None else _better(now, before, session, better, words)
+    rows += _touched_checks(now, before, key, week, words, mend)
     rows += word_rows(session, words)
     rows += [Sentence(line) for line in mind_lines(now, session, words)]
     return tuple(rows)
@@ -143,6 +149,16 @@ def week_rows(
 
 def _session(outlook: Outlook, key: str) -> Session | None:
     return next((s for s in outlook.project.block.sessions if s.key == key), None)
+
+
+def _selected(now: Outlook, keys: tuple[str, ...], words: Words) -> list[Row]:
+    """Return what several selected sessions come to."""
+    if len(keys) < 2:
+        return []
+    chosen = [s.actual for s in now.project.block.sessions if s.key in frozenset(keys)]
+    metres, time_s = sum(a.distance_m for a in chosen), sum(a.duration_s for a in chosen)
+    text = tr("{0} sessions are selected: {1}, {2}. This is the one at the cursor.")
+    return [Sentence(text.format(len(chosen), words.distance(metres), words.duration(time_s)))]
 
 
 def _where(session: Session, earlier: Session, now: Outlook, words: Words) -> str:
@@ -235,8 +251,14 @@ def _loose_checks(now: Outlook, before: Outlook, words: Words) -> list[Row]:
 
 
 def _touched_checks(
-    now: Outlook, before: Outlook, key: str, week: WeekFigures | None, words: Words
+    now: Outlook,
+    before: Outlook,
+    key: str,
+    week: WeekFigures | None,
+    words: Words,
+    mend: Row | None,
 ) -> list[Row]:
+    """Return the checks a session touches, *mend* under those that are broken."""
     touched = [
         c
         for c in now.checks
@@ -246,9 +268,12 @@ def _touched_checks(
         return []
     touched.sort(key=lambda c: _URGENCY[c.state])
     rows: list[Row] = [Rule(), Heads(tr("Checks it touches"), topic="checks")]
-    for check in touched[:MOST_CHECKS]:
+    for place, check in enumerate(touched[:MOST_CHECKS]):
         rows.append(_check_row(check, words))
         rows += _mend_rows(now, before, check, words)
+        states = {c.state for c in touched[place + 1 : MOST_CHECKS]}
+        if mend is not None and check.state is State.BREAKS and State.BREAKS not in states:
+            rows.append(mend)
     return rows
 
 
@@ -261,14 +286,35 @@ def _mend_rows(now: Outlook, before: Outlook, check: Check, words: Words) -> lis
     return [Link(words.say(mend.text), f"{MEND}:{place}", topic="mend")]
 
 
-def _better_day(now: Outlook, before: Outlook, session: Session, day: date, words: Words) -> Link:
+def _better(now: Outlook, before: Outlook, session: Session, offer: Offer, words: Words) -> Row:
+    """Return what would hold, with the key that does it while the session is in the hand."""
+    is_trial = now is not before
+    if offer.is_home and offer.length is not None:
+        return Sentence(tr("It holds only as long as it was; H puts it back."))
+    if offer.is_home and _session(before, session.key) is None:
+        return Sentence(tr("Nothing near would hold; H leaves it out."))
+    if offer.is_home:
+        return Sentence(tr("Nothing near would hold; H puts it back."))
+    if offer.length is not None:
+        metres = session.kind.is_run and session.distance_m > 0.0
+        length = words.distance(offer.length, 1) if metres else words.duration(offer.length)
+        return Sentence(tr("{0} would hold; H makes it so").format(length))
+    day = _named_day(offer.day, now, words)
+    other = _session(now, offer.other)
+    if other is not None:
+        kind = kinds.say(kinds.FULL[other.kind])
+        text = tr("Swapped with the {0} of {1} would hold").format(kind, day)
+        text = tr("{0}; H swaps them").format(text) if is_trial else text
+        return Link(text, f"{SWAP}:{session.key}:{other.key}", topic="mend")
+    text = tr("{0} would hold").format(day)
+    text = tr("{0}; H puts it there").format(text) if is_trial else text
+    return Link(text, f"{TO_DAY}:{session.key}:{offer.day.isoformat()}", topic="mend")
+
+
+def _named_day(day: date, now: Outlook, words: Words) -> str:
     to_go = weeks_to_go(day, now.project.race.day, now.project.first_weekday)
-    text = tr("{0} of {1} to go would hold").format(words.weekday(day.weekday()), to_go)
-    if to_go == 0:
-        text = tr("{0} of the race week would hold").format(words.weekday(day.weekday()))
-    if now is not before:
-        text = tr("{0}; H puts it there").format(text)
-    return Link(text, f"{TO_DAY}:{session.key}:{day.isoformat()}", topic="mend")
+    text = tr("{0} of {1} to go") if to_go else tr("{0} of the race week")
+    return text.format(words.weekday(day.weekday()), to_go)
 
 
 def _of_30_days(outlook: Outlook, week: WeekFigures, words: Words) -> str:

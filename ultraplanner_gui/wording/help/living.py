@@ -158,12 +158,13 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "A line underlined beneath a check says what would put it right; a click, or Enter on "
             "it, does that as one step. Where a dragged session breaks a rule and the hand rests, "
-            "the nearest day that would hold is looked for.",
+            "the nearest day that would hold is looked for, else a run to change places with; "
+            "where an edge is drawn too far, a length that would hold. H does it.",
         ),
         QT_TRANSLATE_NOOP(
             "Help",
-            "That day breaks no rule for the session and leaves no other rule worse than before "
-            "the drag; it has time free and no other run.",
+            "What is offered breaks no rule for the session and leaves no other rule worse than "
+            "before the drag; a day has time enough free and no other run.",
         ),
         (PLAN,),
         see=("checks", "missed days"),
