@@ -9166,8 +9166,8 @@
         <translation>Einheiten von Hand</translation>
     </message>
     <message>
-        <source>Drag a tile to move it, with Ctrl to copy it, its right edge to make it longer; draw a box over empty days to select. Ctrl and click adds one, Shift and click all between. Ctrl+arrows move, Alt+left and right shorten and lengthen, Shift+arrows select on. Type 12, 1 h 30 or long 28 over a tile. S swaps two, L locks, K opens the shelf of kinds, Ctrl+X, C and V cut, copy and paste.</source>
-        <translation>Zieh eine Kachel, um sie zu verschieben, mit Strg, um sie zu kopieren, an ihrem rechten Rand, um sie zu verlängern; zieh einen Rahmen über leere Tage, um sie auszuwählen. Strg und Klick nimmt eine dazu, Umschalt und Klick alle dazwischen. Strg+Pfeile verschieben, Alt+links und rechts kürzen und verlängern, Umschalt+Pfeile wählen weiter aus. Tippe 12, 1 h 30 oder long 28 über einer Kachel. S tauscht zwei, L sperrt, K öffnet die Ablage der Arten, Strg+X, C und V schneiden aus, kopieren und fügen ein.</translation>
+        <source>Drag a tile to move it, with Ctrl to copy it, its right edge to make it longer; draw a box over empty days to select. Ctrl and click adds one, Shift and click all between. Ctrl+arrows move, Alt+left and right shorten and lengthen, Shift+arrows select on. Type 12 or 1 h 30 over a tile, or T and long 28. S swaps two, L locks, K opens the shelf of kinds, Ctrl+X, C and V cut, copy and paste.</source>
+        <translation>Zieh eine Kachel, um sie zu verschieben, mit Strg, um sie zu kopieren, an ihrem rechten Rand, um sie zu verlängern; zieh einen Rahmen über leere Tage, um sie auszuwählen. Strg und Klick nimmt eine dazu, Umschalt und Klick alle dazwischen. Strg+Pfeile verschieben, Alt+links und rechts kürzen und verlängern, Umschalt+Pfeile wählen weiter aus. Tippe 12 oder 1 h 30 über einer Kachel, oder T und lang 28. S tauscht zwei, L sperrt, K öffnet die Ablage der Arten, Strg+X, C und V schneiden aus, kopieren und fügen ein.</translation>
     </message>
     <message>
         <source>Made longer, a session keeps its pace and its climb per kilometre. Each deed is one step that can be undone.</source>

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from tests.buildup.conftest import RACE_DAY, make_block, run
 from ultraplanner_gui.buildup.gridhand import STEP_PX
-from ultraplanner_gui.buildup.typein import TypeIn, retyped
+from ultraplanner_gui.buildup.typein import TypeIn, as_typed, retyped
 from ultraplanner_gui.edits.block_moves import CopySessions, LengthenSession, MoveSessions
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.wording.words import Words
@@ -262,6 +262,31 @@ def test_typed_figures_are_read_as_a_runner_means_them(text, metres, seconds, ki
     assert after.kind is kind
     assert after.distance_m == pytest.approx(metres)
     assert after.duration_s == pytest.approx(seconds)
+
+
+@pytest.mark.parametrize("kind", [k for k in Kind if k is not Kind.RACE])
+def test_a_session_written_as_it_is_typed_is_read_back(kind):
+    session = run("easy", RACE_DAY - WEEK, kind, 36.5 if kind.is_run else 0)
+    session = replace(session, duration_s=5_400.0)
+    after = retyped(session, as_typed(session, Words()), Words())
+    assert (after.kind, after.distance_m) == (kind, pytest.approx(session.distance_m))
+    assert after.duration_s == pytest.approx(5_400.0)
+
+
+def test_t_opens_the_field_so_that_a_kind_can_be_typed(stage):
+    stage.choose("easy5")
+    stage.keys(Key.Key_T)
+    field = stage.grid.findChild(TypeIn)
+    assert field.selectedText() == field.text()
+    QTest.keyClick(field, Key.Key_Return)
+    assert stage.document.performed == []
+    stage.keys(Key.Key_T)
+    field = next(f for f in stage.grid.findChildren(TypeIn) if f.isVisible())
+    QTest.keyClicks(field, "long 28")
+    QTest.keyClick(field, Key.Key_Return)
+    assert stage.session("easy5").kind is Kind.LONG
+    assert stage.session("easy5").distance_m == 28_000.0
+    assert stage.document.undo_stack.count() == 1
 
 
 @pytest.mark.parametrize("text", ["swim 3", "0", "x", "1x2"])

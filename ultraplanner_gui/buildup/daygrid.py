@@ -246,6 +246,8 @@ class DayGrid(GridHand):
             self._go(self._cells.end(self.day, key is Qt.Key.Key_Home))
         elif gridkeys.is_start_of_figure(event):
             self._type_in(event.text())
+        elif key is gridkeys.TYPE:
+            self._type_in("")
         elif key in gridkeys.ADD:
             self.add_here()
         elif key is gridkeys.SHELF:
@@ -295,7 +297,7 @@ class DayGrid(GridHand):
         self._refresh()
 
     def _type_in(self, text: str) -> None:
-        """Open a field over the selected session, with the first sign typed in it."""
+        """Open a field over the selected session, with the first sign in it or all it is."""
         session = self._deeds.chosen()
         tile = None if session is None else self._cells.tile(session.key)
         if session is None or tile is None:

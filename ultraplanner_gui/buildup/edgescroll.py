@@ -54,6 +54,9 @@ class EdgeScroll(QObject):
         """Return *at*, from beyond an edge that scrolls brought back into the stretch."""
         if self._axis.is_whole or at.x() < body.left() - theme().px(GUTTER_PX):
             return at
+        if self._axis.tear(body.width()) is None and at.x() > body.right() + theme().px(GUTTER_PX):
+            # No week lies that way: it is outside, as it is on the other side.
+            return at
         last = self._end(body) - 1.0 if at.x() >= body.right() else at.x()
         return QPointF(max(body.left() + 1.0, last), at.y())
 

@@ -12,6 +12,8 @@ CONFIRM = (Key.Key_Return, Key.Key_Enter, Key.Key_Space)
 ENDS = (Key.Key_Home, Key.Key_End)
 ADD = (Key.Key_Insert, Key.Key_N)
 SHELF = Key.Key_K
+#: Opens the field over a tile with what stands there; a figure opens it too.
+TYPE = Key.Key_T
 #: Does what was found to hold with what is in the hand.
 TAKE_OFFER = Key.Key_H
 DEEDS = {
@@ -36,7 +38,7 @@ STANDARD = {
 ZOOM = {"+": "zoom_in", "=": "zoom_in", "-": "zoom_out", "0": "show_all"}
 #: What acts while weeks are strips: sessions cannot be told apart there.
 _AFAR = frozenset((Key.Key_Left, Key.Key_Right, *CONFIRM, *ENDS))
-_ALL = frozenset((*STEPS, *CONFIRM, *ENDS, *ADD, *DEEDS, SHELF))
+_ALL = frozenset((*STEPS, *CONFIRM, *ENDS, *ADD, *DEEDS, SHELF, TYPE))
 _PLAIN = Modifier.KeypadModifier | Modifier.NoModifier
 
 

@@ -17,6 +17,7 @@ from ultraplanner_gui.wording.words import Words
 
 #: How far pens and the shade of the hand reach out of a mark.
 REACH_PX = 5.0
+LOW_PX = 18.0
 
 
 class Mark(NamedTuple):
@@ -63,14 +64,21 @@ def paint_cursor(painter: QPainter, mark: Mark) -> None:
     """Draw where the selection is; ink with the keys here, teal without, dotted on an empty day."""
     c = theme().colours
     style = Qt.PenStyle.DotLine if mark.is_empty else Qt.PenStyle.SolidLine
-    if mark.has_focus and not mark.is_empty:
+    rect = _clear_of_text(mark.rect)
+    if mark.has_focus and not mark.is_empty and rect == mark.rect:
         outline(painter, mark.rect.adjusted(1.5, 1.5, -1.5, -1.5), c["tile"], 2.0)
-    outline(painter, mark.rect, c["ink" if mark.has_focus else "teal"], 2.0, style)
+    outline(painter, rect, c["ink" if mark.has_focus else "teal"], 2.0, style)
 
 
 def paint_chosen(painter: QPainter, mark: Mark) -> None:
     """Draw that a session is selected beside the one at the cursor."""
-    outline(painter, mark.rect, theme().colours["teal"], Stroke.HEAVY)
+    outline(painter, _clear_of_text(mark.rect), theme().colours["teal"], Stroke.HEAVY)
+
+
+def _clear_of_text(rect: QRectF) -> QRectF:
+    """Return where the outline of a tile runs: round a low one, whose text has no room to spare."""
+    is_low = rect.height() < theme().px(LOW_PX)
+    return rect.adjusted(-1.0, -1.0, 1.0, 1.0) if is_low else rect
 
 
 def paint_box(painter: QPainter, mark: Mark) -> None:

@@ -46,6 +46,15 @@ def retyped(session: Session, text: str, words: Words) -> Session | None:
     return _scaled(changed, seconds / session.duration_s)
 
 
+def as_typed(session: Session, words: Words) -> str:
+    """Return *session* as it would be typed: its kind and its figure."""
+    has_metres = session.kind.is_run and session.distance_m > 0.0
+    exact = words.distance_bare(session.distance_m, 1)
+    return f"{kinds.say(kinds.FULL[session.kind])} " + (
+        exact if has_metres else words.duration(session.duration_s)
+    )
+
+
 def _split(text: str, kind: Kind) -> tuple[Kind | None, str]:
     """Part a kind from the figure after it; no kind stands for *kind*."""
     figure = text.lstrip("".join({c for c in text if not c.isdigit()}))
@@ -82,7 +91,8 @@ class TypeIn(QLineEdit):
         words: Words,
         keep: Callable[[Session], bool],
     ) -> None:
-        super().__init__(text, parent)
+        super().__init__(text or as_typed(session, words), parent)
+        self._is_new = bool(text)
         self._session, self._words, self._keep = session, words, keep
         self._is_done = False
         name = kinds.capital(kinds.say(kinds.FULL[session.kind]))
@@ -103,13 +113,18 @@ class TypeIn(QLineEdit):
         self.setGeometry(round(max(0.0, left)), round(max(0.0, top)), round(width), round(height))
         self.show()
         self.setFocus()
-        self.end(False)
+        if self._is_new:
+            self.end(False)
+        else:
+            self.selectAll()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self._leave()
         else:
             super().keyPressEvent(event)
+            # Enter is done with: to the grid it would mean to pick the session up.
+            event.accept()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
@@ -118,6 +133,9 @@ class TypeIn(QLineEdit):
 
     @Slot()
     def _on_kept(self) -> None:
+        if self.text() == as_typed(self._session, self._words):
+            self._leave()
+            return
         changed = retyped(self._session, self.text(), self._words)
         if changed is None or not self._keep(changed):
             self.selectAll()

@@ -139,8 +139,8 @@ TOPICS: tuple[Topic, ...] = (
             "Drag a tile to move it, with Ctrl to copy it, its right edge to make it longer; draw "
             "a box over empty days to select. Ctrl and click adds one, Shift and click all "
             "between. Ctrl+arrows move, Alt+left and right shorten and lengthen, Shift+arrows "
-            "select on. Type 12, 1 h 30 or long 28 over a tile. S swaps two, L locks, K opens the "
-            "shelf of kinds, Ctrl+X, C and V cut, copy and paste.",
+            "select on. Type 12 or 1 h 30 over a tile, or T and long 28. S swaps two, L locks, K "
+            "opens the shelf of kinds, Ctrl+X, C and V cut, copy and paste.",
         ),
         QT_TRANSLATE_NOOP(
             "Help",
