@@ -1,12 +1,14 @@
-"""Words on tiles are whole: where none fits there is none."""
+"""Words on tiles are whole: where none fits there are letters."""
 
+from collections import Counter
 from dataclasses import replace
 
 import pytest
 
 from tests.buildup.conftest import TODAY, make_block, run
-from ultraplanner_gui.buildup import kinds, tile
+from ultraplanner_gui.buildup import kinds, strips, tile
 from ultraplanner_gui.edits.block import ChangeSession
+from ultraplanner_gui.edits.block_moves import PasteSessions
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.theme import theme
 
@@ -58,3 +60,56 @@ def test_a_past_session_not_marked_yet_asks(stage_of, monkeypatch):
     stage.grid.redraw()
     stage.grid.grab()
     assert written.count("?") == 1
+
+
+def _written(stage, monkeypatch, module=tile):
+    texts = []
+    monkeypatch.setattr(module, "draw_text", lambda _p, _r, text, *more: texts.append(text))
+    stage.grid.redraw()
+    stage.grid.grab()
+    return texts
+
+
+def test_no_two_kinds_share_a_letter():
+    assert len(set(kinds.LETTERS.values())) == len(kinds.LETTERS) == len(Kind) - 1
+
+
+@pytest.mark.parametrize("kind", [k for k in Kind if k is not Kind.RACE])
+def test_half_a_tile_tells_kind_and_length_where_24_weeks_fill_a_window_of_1440(
+    stage_of, monkeypatch, kind
+):
+    stage = stage_of(block=make_block(24), size=(1144, 446))
+    stage.grid.show_all()
+    assert not stage.grid.is_far
+    before = Counter(_written(stage, monkeypatch))
+    twin = run("twin", stage.session("long20").day, kind, 17.0 if kind.is_run else 0)
+    twin = replace(twin, duration_s=2_100.0)
+    stage.document.try_edit(PasteSessions((twin,), twin.day))
+    assert len(stage.grid.cells.tiles_on(twin.day)) == 2
+    new = Counter(_written(stage, monkeypatch)) - before
+    assert set(new) & set(kinds.names(kind))
+    assert set(new) & ({"17"} if kind.is_run else {"35\N{PRIME}", "35 min"})
+
+
+def test_eight_weeks_leave_room_for_unit_time_and_climb(stage_of, monkeypatch):
+    block = make_block(8)
+    hills = replace(block.session("hills6"), duration_s=4_500.0, climb_m=340.0)
+    stage = stage_of(block=block.with_session(hills), size=(1144, 446))
+    texts = [t.replace("\N{NO-BREAK SPACE}", " ") for t in _written(stage, monkeypatch)]
+    assert {"10 km", "1 h 15", "climb 340 m"} <= set(texts)
+
+
+def test_what_a_year_of_weeks_says_from_afar(stage_of, monkeypatch):
+    stage = stage_of(block=make_block(52), size=(1144, 446))
+    stage.grid.show_all()
+    assert stage.grid.is_far
+    texts = _written(stage, monkeypatch, strips)
+    # A hundred kilometres and more may find no room.
+    runs = [s for s in stage.document.project.block.sessions if s.distance_m < 99_500.0]
+    figures = [kinds.amount(s.distance_m, 0.0, s.kind, stage.words) for s in runs]
+    told = [text.lstrip("EHL\N{HAIR SPACE}") for text in texts]
+    told = [figure for figure in told if 0 < len(figure) < 3]
+    assert sorted(told) == sorted(figures)
+    # Columns may differ by a pixel; what is said in them does not.
+    hills = {text for text in texts if text.endswith("10") and text[0] in "H1"}
+    assert len(hills) == 1

@@ -226,3 +226,29 @@ def test_the_overview_says_how_many_weeks_are_in_view(long_stage):
     overview = long_stage.storey.overview
     assert overview.readout(QPointF()).startswith(f"10 of {LONG} weeks")
     assert overview.accessibleDescription() == overview.readout(QPointF())
+
+
+def test_a_season_is_whole_in_view_as_soon_as_it_is_shown(stage_of):
+    assert axis(stage_of(block=make_block(20), size=(1200, 520))).is_whole
+
+
+def test_the_figures_at_the_pointer_stay_with_their_week_through_a_zoom(long_stage):
+    storey = long_stage.storey
+    storey._cursor.point(700.0)
+    long_stage.grid.zoom_in()
+    index = storey._week_at(700.0)
+    left, right = axis(long_stage).edges(index, storey.head.body().width())
+    line = storey._cursor.line.geometry()
+    assert line.left() == round(storey.head.body().left() + left)
+    assert line.width() == pytest.approx(right - left, abs=1.5)
+
+
+def test_right_of_the_last_week_is_outside(stage_of):
+    stage = stage_of(size=(1200, 520))
+    day = stage.session("easy5").day
+    stage.drag("easy5", stage.session("race").day - timedelta(days=2))
+    stage.move(QPoint(round(stage.grid.body().right()) + 60, stage.spot("easy5").y()))
+    assert stage.document.shown is stage.document.before
+    stage.release(QPoint(round(stage.grid.body().right()) + 60, stage.spot("easy5").y()))
+    assert stage.session("easy5").day == day
+    assert stage.document.performed == []

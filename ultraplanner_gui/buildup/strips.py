@@ -91,9 +91,14 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
     if high > room.height():
         return room
     letters, figure = kinds.letters(session.kind), _whole(session, words)
-    both = (f"{letters}\N{HAIR SPACE}{figure}", f"{letters}{figure}", figure)
+    both = (f"{letters}\N{HAIR SPACE}{figure}", f"{letters}{figure}", figure, letters)
     texts = both if figure else (letters,)
-    text = next((t for t in texts if t and metrics.horizontalAdvance(t) <= room.width() + 1), "")
+    # Bold says long run by itself: there a letter has to leave room beside it.
+    widest = [
+        room.width() - 2.0 if bold and len(t) > len(figure) else room.width() + 1.0 for t in texts
+    ]
+    fits = zip(texts, widest, strict=True)
+    text = next((t for t, width in fits if t and metrics.horizontalAdvance(t) <= width), "")
     if not text:
         return room
     rest = QRectF(room)

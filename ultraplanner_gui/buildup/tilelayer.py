@@ -11,7 +11,7 @@ from PySide6.QtCore import QRect, QRectF, QSize
 from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from ultraplanner_gui.buildup import gridpaint, strips
-from ultraplanner_gui.buildup.cells import Cells, Tile
+from ultraplanner_gui.buildup.cells import GAP_PX, Cells, Tile
 from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.theme import theme
@@ -148,7 +148,9 @@ def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -
             _paint_aligned(painter, tile.rect, tile.session, stage, scene.words)
         else:
             column, _ = scene.cells.place(day) or (0, 0)
+            # As wide as the narrowest column, so that all weeks are written alike.
             week = scene.cells.week(column)
+            week.setWidth(floor(scene.cells.cell_size.width() + 2 * GAP_PX))
             strips.paint_line(painter, tile, week, scene.longest_m, stage, scene.words)
 
 
