@@ -113,3 +113,9 @@ def test_what_a_year_of_weeks_says_from_afar(stage_of, monkeypatch):
     # Columns may differ by a pixel; what is said in them does not.
     hills = {text for text in texts if text.endswith("10") and text[0] in "H1"}
     assert len(hills) == 1
+
+
+def test_where_two_digits_have_no_room_the_lines_speak_alone(stage_of, monkeypatch):
+    stage = stage_of(block=make_block(52), size=(640, 446))
+    stage.grid.show_all()
+    assert _written(stage, monkeypatch, strips) == []

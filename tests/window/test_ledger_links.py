@@ -3,6 +3,8 @@
 from datetime import date, timedelta
 
 import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialog
 
 from ultraplanner_gui.desk.demo import demo_project
@@ -13,7 +15,8 @@ from ultraplanner_gui.edits.block_moves import LengthenSession
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.motion import Motion
-from ultraplanner_gui.widgets.rows import CheckRow, Figure, Link, Rows
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Link, Rows, Title
+from ultraplanner_gui.window.ledger_buildup import SWAP
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
@@ -132,3 +135,33 @@ def test_nothing_is_marked_where_motion_is_stopped(window):
     rows.show_rows((Figure("Distance", "60 km"),))
     rows.show_rows((Figure("Distance", "64 km"),))
     assert rows._fresh == frozenset()
+
+
+def test_a_swap_offered_in_the_ledger_is_one_step(window):
+    document = window.document
+    ahead = [s for s in document.project.block.sessions if s.is_open and s.kind.is_run]
+    one = next(s for s in ahead if s.kind is Kind.LONG)
+    other = next(s for s in ahead if s.kind is Kind.EASY and s.day != one.day)
+    _upper(window).chosen.emit(f"{SWAP}:{one.key}:{other.key}")
+    block = document.project.block
+    assert block.session(one.key).day == other.day
+    assert block.session(other.key).day == one.day
+    assert document.undo_stack.count() == 1
+
+
+def test_the_ledger_is_about_a_copy_while_it_hangs_from_the_pointer(window):
+    session = _long_run(window)
+    window.workplace.selection.choose("session", session.key)
+    grid = window.workplace.buildup.grid
+    tile = grid.cells.tile(session.key).rect
+    target = grid.cells.cell(session.day + timedelta(days=7)).center().toPoint()
+    QTest.mousePress(grid, Qt.MouseButton.LeftButton, pos=tile.center().toPoint())
+    for at in (tile.center().toPoint() + QPoint(15, 0), target):
+        QTest.mouseMove(grid, at)
+    QTest.keyPress(grid, Qt.Key.Key_Control)
+    title = next(row for row in _upper(window).rows if isinstance(row, Title))
+    day = session.day + timedelta(days=7)
+    assert window.settings.words().day(day) in title.under
+    QTest.keyClick(grid, Qt.Key.Key_Escape)
+    title = next(row for row in _upper(window).rows if isinstance(row, Title))
+    assert window.settings.words().day(session.day) in title.under

@@ -31,6 +31,7 @@ ROOMY_PX = 24.0
 FAINT = 0.4
 #: A lower rest of a cell shows no shape.
 LEAST_GROUND_PX = 8.0
+TWO_DIGITS = "88"
 #: Kinds whose figures stand out from afar.
 BOLD = (Kind.LONG, Kind.SECOND_LONG, Kind.REHEARSAL, Kind.TUNE_UP, Kind.RACE)
 
@@ -88,7 +89,9 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
     bold = session.kind in BOLD
     metrics = look.metrics(MARK_PT, bold=bold)
     high = metrics.capHeight() + 2.0
-    if high > room.height():
+    # Letters beside figures of one digit would be a riddle: two fit, or nothing is said.
+    least = look.metrics(MARK_PT, bold=True).horizontalAdvance(TWO_DIGITS)
+    if high > room.height() or least > room.width() + 1.0:
         return room
     letters, figure = kinds.letters(session.kind), _whole(session, words)
     both = (f"{letters}\N{HAIR SPACE}{figure}", f"{letters}{figure}", figure, letters)
