@@ -169,34 +169,35 @@ def run_stores(
         *(burn.tolist(), usable.tolist(), sparable.tolist(), eaten_g, [cap / 60.0 for cap in caps]),
         strict=True,
     )
-    # Flat, because many short rows are dear to make an array of.
-    levels = [liver_g, legs_g, 0.0, 0.0]
-    keep = levels.extend
-    liver, legs, gut = liver_g, legs_g, 0.0
+    # Flat, because many short rows are dear to make an array of. The legs follow from the rest.
+    levels = [liver_g, 0.0, 0.0]
+    keep, tau, share = levels.extend, TAU_MIN, LIVER_SHARE
+    liver, gut = liver_g, 0.0
     for need, used, spared, eaten, most in minutes:
         gut += eaten
-        ready = gut / TAU_MIN
+        ready = gut / tau
         if ready > most:
             ready = most
-        if used > ready:
-            used = ready
-        if spared > used:
-            spared = used
-        gained = ready - used
-        if gained > 0.0:
-            gained = min(gained, liver_g - liver)
+        if used < ready:
+            gained = ready - used
+            if gained > liver_g - liver:
+                gained = liver_g - liver
             gut -= used + gained
             liver += gained
         else:
+            used = ready
             gut -= used
-        need -= spared
-        of_liver = LIVER_SHARE * need
-        if of_liver > liver:
-            of_liver = liver
-        liver -= of_liver
-        legs -= need - of_liver
-        keep((liver, legs, gut, used))
-    return _stores(np.array(levels, dtype=np.float64).reshape(-1, 4).T, burn, sparable)
+        liver -= share * (need - spared if spared < used else need - used)
+        if liver < 0.0:
+            liver = 0.0
+        keep((liver, gut, used))
+    liver_levels, gut_levels, used_g = np.array(levels, dtype=np.float64).reshape(-1, 3).T
+    # What left the gut and was not burnt went into the liver; what the liver lacked, the legs gave.
+    gained_g = np.asarray(eaten_g, dtype=np.float64) - np.diff(gut_levels) - used_g[1:]
+    of_liver = gained_g - np.diff(liver_levels)
+    needed = burn - np.minimum(sparable, used_g[1:])
+    legs = np.concatenate(([legs_g], legs_g - np.cumsum(needed - of_liver)))
+    return _stores(np.array((liver_levels, legs, gut_levels, used_g)), burn, sparable)
 
 
 def _stores(levels: FloatArray, burn_g: FloatArray, sparable_g: FloatArray) -> Stores:
