@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>{0} sessions are selected: {1}, {2}. This is the one at the cursor.</source>
-        <translation>{0} Einheiten sind ausgewählt: {1}, {2}. Dies ist die an der Schreibmarke.</translation>
+        <translation>{0} Einheiten sind ausgewählt: {1}, {2}. Hier steht die mit dem dunklen Rand.</translation>
     </message>
     <message>
         <source>race week</source>
