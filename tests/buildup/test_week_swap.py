@@ -59,3 +59,24 @@ def test_hiding_puts_the_week_back(stage):
     stage.storey.hide()
     assert stage.document.shown is stage.document.before
     assert stage.document.performed == []
+
+
+def test_escape_puts_the_week_back_wherever_the_focus_is(stage):
+    stage.grid.setFocus()
+    _drag(stage, 3, 1)
+    assert stage.document.shown is not stage.document.before
+    QTest.keyClick(stage.grid, Qt.Key.Key_Escape)
+    assert stage.document.shown is stage.document.before
+    QTest.mouseRelease(stage.storey.head, LEFT, pos=_spot(stage, 1))
+    assert stage.document.performed == []
+
+
+def test_the_keys_are_free_again_once_a_week_is_put_down(stage):
+    _drag(stage, 3, 1)
+    QTest.mouseRelease(stage.storey.head, LEFT, pos=_spot(stage, 1))
+    assert len(stage.document.performed) == 1
+    stage.choose("easy6")
+    stage.keys(Qt.Key.Key_Space, Qt.Key.Key_Right)
+    assert stage.grid.is_carrying
+    stage.keys(Qt.Key.Key_Escape)
+    assert not stage.grid.is_carrying

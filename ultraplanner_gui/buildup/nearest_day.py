@@ -21,7 +21,6 @@ from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import PlanError
-from ultraplanner_gui.plan.project import Project
 
 #: So far around the day it is looked; so long the hand rests before.
 FARTHEST_DAYS = 10
@@ -126,7 +125,7 @@ class DaySeeker(QObject):
         self._held: Held | None = None
         #: Session, what is shown and what is kept: of those the offer is.
         self._of: tuple[str, object, object] | None = None
-        self._tries: Iterator[tuple[Offer, Edit]] = iter(())
+        self._tries: Iterator[tuple[Offer, Edit | None]] = iter(())
         self._worst: Counter[str] = Counter()
         self._offer: Offer | None = None
         self._timer = QTimer(self)
@@ -172,7 +171,7 @@ class DaySeeker(QObject):
             return False
         return of[1] is document.shown and of[2] is document.before
 
-    def _all_tries(self, base: Outlook, session: Session) -> Iterator[tuple[Offer, Edit]]:
+    def _all_tries(self, base: Outlook, session: Session) -> Iterator[tuple[Offer, Edit | None]]:
         key, held = session.key, self._held
         if held is None or held.key != key:
             held = Held(key, lambda day: MoveSession(key, day), swaps=True)
@@ -194,7 +193,7 @@ class DaySeeker(QObject):
         if home is not None and home.day != session.day:
             yield Offer(home.day, is_home=True), MoveSession(key, home.day)
         elif home is None:
-            yield Offer(session.day, is_home=True), _Nothing()
+            yield Offer(session.day, is_home=True), None
 
     @Slot()
     def _on_time(self) -> None:
@@ -210,8 +209,13 @@ class DaySeeker(QObject):
         else:
             self._timer.start(0)
 
-    def _holds(self, key: str, edit: Edit, offer: Offer) -> bool:
-        """Whether after *edit* the session breaks nothing and no rule stands worse than before."""
+    def _holds(self, key: str, edit: Edit | None, offer: Offer) -> bool:
+        """Whether after *edit* the session breaks nothing and no rule stands worse than before.
+
+        None leaves out what is in no block yet, which always holds.
+        """
+        if edit is None:
+            return True
         base = self._document.before
         try:
             project = edit.apply(base.project)
@@ -224,16 +228,6 @@ class DaySeeker(QObject):
         return is_no_worse and not any(k and breaks_something(tried, k) for k in keys)
 
 
-class _Nothing:
-    """Leave out what is in the hand."""
-
-    label = ""
-    gesture = 0
-
-    def apply(self, project: Project) -> Project:
-        return project
-
-
 def seeker_of(document: Document) -> DaySeeker:
     """Return the one seeker of *document*."""
     found = document.findChild(DaySeeker)
@@ -242,7 +236,7 @@ def seeker_of(document: Document) -> DaySeeker:
 
 def _shorter(
     home: Session, drawn: Session, snap: Callable[[float], float]
-) -> Iterator[tuple[Offer, Edit]]:
+) -> Iterator[tuple[Offer, Edit | None]]:
     """Yield lengths from that *drawn* back to that at *home*, the nearest to the hand first."""
     first, last = length_of(drawn), length_of(home)
     lengths = (snap(first + (last - first) * k / LENGTHS) for k in range(1, LENGTHS))

@@ -6,8 +6,8 @@ from collections.abc import Callable, Iterator
 from datetime import date
 from math import ceil
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QHideEvent, QMouseEvent, QPainter, QPen
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt
+from PySide6.QtGui import QHideEvent, QKeyEvent, QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QApplication, QWidget
 
 from ultraplanner_gui.buildup import kinds
@@ -99,12 +99,15 @@ class WeekHead(AxisLane):
                 return
             self._carry = WeekCarry(self._document, from_start)
             self.setCursor(Qt.CursorShape.ClosedHandCursor)
+            # The focus stays where it is; Esc is for the week in the hand.
+            self._listen(True)
         if self._carry is not None:
             self._carry.over(self._carry.start if start is None else start)
             self.update()
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         carry, self._carry, self._press = self._carry, None, None
+        self._listen(False)
         if carry is None:
             super().mouseReleaseEvent(event)
             return
@@ -112,11 +115,32 @@ class WeekHead(AxisLane):
             self._selection.choose("week", carry.over_week.isoformat())
         self.update()
 
+    def _listen(self, is_on: bool) -> None:
+        """Hear every key of the application, or none but its own."""
+        app = QApplication.instance()
+        if app is not None and is_on:
+            app.installEventFilter(self)
+        elif app is not None:
+            app.removeEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        is_key = event.type() in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride)
+        if is_key and isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_Escape:
+            self._put_back()
+            event.accept()
+            return True
+        return super().eventFilter(watched, event)
+
     def hideEvent(self, event: QHideEvent) -> None:
+        self._put_back()
+        super().hideEvent(event)
+
+    def _put_back(self) -> None:
         if self._carry is not None:
             self._carry.put_back()
+            self._listen(False)
         self._carry, self._press = None, None
-        super().hideEvent(event)
+        self.update()
 
     def _start_at(self, at: QPointF) -> date | None:
         body = self.body()
