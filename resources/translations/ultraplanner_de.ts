@@ -988,6 +988,38 @@
         <source>{0}: {1} becomes {2}</source>
         <translation>{0}: {1} wird zu {2}</translation>
     </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Noticed while making it</source>
+        <translation>Beim Anlegen aufgefallen</translation>
+    </message>
+    <message>
+        <source>Put in the aid stations</source>
+        <translation>Verpflegungsstellen eintragen</translation>
+    </message>
+    <message>
+        <source>Put in the cutoffs</source>
+        <translation>Cutoffs eintragen</translation>
+    </message>
+    <message>
+        <source>Look over race and runner</source>
+        <translation>Rennen und Läufer durchsehen</translation>
+    </message>
+    <message>
+        <source>See the cards to print</source>
+        <translation>Die Karten zum Drucken ansehen</translation>
+    </message>
+    <message>
+        <source>Drag a run to another day, or its right edge to lengthen it.</source>
+        <translation>Zieh einen Lauf auf einen anderen Tag, oder am rechten Rand, um ihn zu verlängern.</translation>
+    </message>
+    <message>
+        <source>Drag the top of a target: up is faster. Click anything for its figures.</source>
+        <translation>Zieh eine Vorgabe an der Oberkante: nach oben ist schneller. Ein Klick zeigt zu allem die Zahlen.</translation>
+    </message>
 </context>
 <context>
     <name>Actions</name>
@@ -4304,6 +4336,10 @@
         <translation>, keine Höhen: Tempo wie im Flachen</translation>
     </message>
     <message>
+        <source>The plan is made and kept. At the right: what comes next.</source>
+        <translation>Der Plan ist angelegt und gesichert. Rechts steht, was als Nächstes kommt.</translation>
+    </message>
+    <message>
         <source>The other course is read.</source>
         <translation>Die andere Strecke wird gelesen.</translation>
     </message>
@@ -6822,8 +6858,8 @@
         <translation>unsere Schätzung</translation>
     </message>
     <message>
-        <source>don&apos;t know</source>
-        <translation>weiß nicht</translation>
+        <source>I don&apos;t know</source>
+        <translation>weiß ich nicht</translation>
     </message>
     <message>
         <source>Put back what was there</source>
@@ -11298,6 +11334,18 @@
         <translation>Leiste rechts Zahlen Angaben</translation>
     </message>
     <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>The steps still open in this plan, each gone once it is taken: aid stations and cutoffs as long as there are none, and after a new plan what is worth a look first. Under it stands where the build-up could not give all that was asked, and what was mended in the course file. Nothing has to be done in this order.</source>
+        <translation>Die Schritte, die in diesem Plan noch offen sind; jeder verschwindet, sobald er getan ist: Verpflegungsstellen und Cutoffs, solange es keine gibt, und nach einem neuen Plan, was zuerst einen Blick wert ist. Darunter steht, wo der Aufbau nicht alles geben konnte, was verlangt war, und was an der Streckendatei ausgebessert wurde. Nichts muss in dieser Reihenfolge geschehen.</translation>
+    </message>
+    <message>
+        <source>first steps begin start new plan</source>
+        <translation>erste Schritte Anfang beginnen neuer Plan</translation>
+    </message>
+    <message>
         <source>Before and now</source>
         <translation>Vorher und jetzt</translation>
     </message>
@@ -12571,7 +12619,7 @@
     <name>Ledger</name>
     <message>
         <source>Build-up figures</source>
-        <extracomment>What of an outlook changes with the build-up alone.</extracomment>
+        <extracomment>What of an outlook changes with the build-up alone. Which table a link leads to, by the kind of its rows.</extracomment>
         <translation>Angaben zum Aufbau</translation>
     </message>
     <message>
@@ -13807,6 +13855,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>&amp;Datum</translation>
     </message>
     <message>
+        <source>Proposed: put in the day of your race.</source>
+        <translation>Ein Vorschlag: trag den Tag deines Rennens ein.</translation>
+    </message>
+    <message>
         <source>&amp;Start</source>
         <translation>&amp;Start</translation>
     </message>
@@ -14374,24 +14426,24 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Läufer</translation>
     </message>
     <message>
-        <source>Pale figures are careful guesses of ours. Type over what you know.</source>
-        <translation>Blasse Zahlen sind vorsichtige Schätzungen von uns. Überschreib, was du weißt.</translation>
+        <source>What is pale is a careful guess of ours. Type over it what you know.</source>
+        <translation>Was blass steht, ist eine vorsichtige Schätzung von uns. Schreib darüber, was du weißt.</translation>
     </message>
     <message>
-        <source>the floor, to finish inside the cutoffs</source>
-        <translation>Minimum, um in den Zeitlimits ins Ziel zu kommen</translation>
+        <source>just enough to finish inside the cutoffs</source>
+        <translation>gerade genug, um innerhalb der Cutoffs anzukommen</translation>
     </message>
     <message>
-        <source>usual</source>
-        <translation>üblich</translation>
+        <source>as much as is usual</source>
+        <translation>so viel wie üblich</translation>
     </message>
     <message>
-        <source>ambitious</source>
-        <translation>ehrgeizig</translation>
+        <source>ambitious: as much as you can bear</source>
+        <translation>ehrgeizig: so viel du verträgst</translation>
     </message>
     <message>
-        <source>How much the build-up asks: the floor, usual or ambitious</source>
-        <translation>Wie viel der Aufbau verlangt: Minimum, üblich oder ehrgeizig</translation>
+        <source>How much the build-up asks of you, week by week</source>
+        <translation>Wie viel der Aufbau Woche für Woche von dir verlangt</translation>
     </message>
     <message>
         <source>The day of the longest run of the week</source>
@@ -14418,8 +14470,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>K&amp;H beim Laufen</translation>
     </message>
     <message>
-        <source>Bu&amp;ild-up</source>
-        <translation>Au&amp;fbau</translation>
+        <source>How much tra&amp;ining</source>
+        <translation>Tra&amp;iningsumfang</translation>
     </message>
     <message>
         <source>Long &amp;run on</source>
@@ -14473,12 +14525,12 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Die {0} je Woche und der längste Lauf von {1}, die das Rennen verlangt, sind schon da.</translation>
     </message>
     <message>
-        <source>Volume binds: {0} weeks from {1} to {2} a week, cutbacks included; then the taper.</source>
-        <translation>Der Umfang bestimmt: {0} Wochen von {1} auf {2} je Woche, mit Entlastungswochen; dann das Tapering.</translation>
+        <source>Volume decides: {0} weeks from {1} to {2} a week, cutbacks included; then the taper.</source>
+        <translation>Der Umfang entscheidet: {0} Wochen von {1} auf {2} je Woche, Entlastungen eingerechnet; dann das Tapering.</translation>
     </message>
     <message>
-        <source>The long run binds: {0} weeks from {1} to {2}, cutbacks included; then the taper.</source>
-        <translation>Der lange Lauf bestimmt: {0} Wochen von {1} auf {2}, mit Entlastungswochen; dann das Tapering.</translation>
+        <source>The long run decides: {0} weeks from {1} to {2}, cutbacks included; then the taper.</source>
+        <translation>Der lange Lauf entscheidet: {0} Wochen von {1} auf {2}, Entlastungen eingerechnet; dann das Tapering.</translation>
     </message>
 </context>
 <context>
@@ -17621,8 +17673,8 @@ schneller oben</translation>
         <translation>Neu aus einer &amp;Strecke…</translation>
     </message>
     <message>
-        <source>&amp;Type a course table…</source>
-        <translation>Streckentabelle &amp;tippen…</translation>
+        <source>No file? &amp;Type the course…</source>
+        <translation>Keine Datei? Strecke &amp;tippen…</translation>
     </message>
     <message>
         <source>&amp;Open project…</source>

@@ -154,8 +154,8 @@ def test_a_long_runway_says_which_of_the_two_binds():
     by_volume = there(24, asking(90e3, 30e3), 40e3, 28e3)
     by_run = there(24, asking(50e3, 45e3), 45e3, 18e3)
     assert by_volume.state is by_run.state is State.HOLDS
-    assert "Volume binds" in str(by_volume.reason)
-    assert "The long run binds" in str(by_run.reason)
+    assert "Volume decides" in str(by_volume.reason)
+    assert "The long run decides" in str(by_run.reason)
 
 
 def test_who_is_there_already_needs_the_taper_only():

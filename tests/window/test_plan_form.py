@@ -282,9 +282,10 @@ def test_the_tab_key_goes_down_one_column_and_then_the_other(dialog):
     for _ in range(200):
         QTest.keyClick(at, Key.Key_Tab)
         at = dialog.focusWidget()
-        if at is first:
+        # A date has a stop for each of its parts.
+        if at is first and seen:
             break
-        if at not in seen:
+        if at is not first and at not in seen:
             seen.append(at)
     assert at is first
     reached = {*seen, first}

@@ -38,6 +38,12 @@ def documents() -> Path:
     return _made(_home("projects") or platformdirs.user_documents_path() / _APP)
 
 
+def downloads() -> Path:
+    """Return the folder a course file is likely in, `documents` where there is no such folder."""
+    folder = platformdirs.user_downloads_path()
+    return folder if folder.is_dir() and _home("") is None else documents()
+
+
 def free_project_path(name: str) -> Path:
     """Return a path in `documents` for a new project called *name* that is not taken yet."""
     stem = " ".join(_FORBIDDEN.sub(" ", name).split())[:_LONGEST_NAME].strip(" .")

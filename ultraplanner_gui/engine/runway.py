@@ -367,9 +367,9 @@ ALREADY_THERE = QT_TRANSLATE_NOOP(
     "Runway", "The {0} a week and the longest run of {1} that the race asks are there already."
 )
 VOLUME_BINDS = QT_TRANSLATE_NOOP(
-    "Runway", "Volume binds: {0} weeks from {1} to {2} a week, cutbacks included; then the taper."
+    "Runway", "Volume decides: {0} weeks from {1} to {2} a week, cutbacks included; then the taper."
 )
 LONG_BINDS = QT_TRANSLATE_NOOP(
     "Runway",
-    "The long run binds: {0} weeks from {1} to {2}, cutbacks included; then the taper.",
+    "The long run decides: {0} weeks from {1} to {2}, cutbacks included; then the taper.",
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -15,7 +16,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.raceday.race_lane import RaceLane
+from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.relief import FORMAT, relief
 from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
@@ -88,9 +89,11 @@ class ProfileLane(RaceLane):
             return
         ink, font = theme().colours["ink"], theme().font(UNIT_PT)
         top = body.bottom() - metrics.height()
+        lines = sorted(self.x_of(station.at_m, body) for station in self.stations)
         for hill, names in self._names_of(profile):
             left = max(self.x_of(hill.start_m, body), body.left())
-            room_px = min(self.x_of(hill.end_m, body), body.right()) - left
+            right = min(self.x_of(hill.end_m, body), body.right())
+            left, room_px = _widest((left, *(x for x in lines if left < x < right), right))
             name = next((text for text, wide_px in names if wide_px <= room_px), None)
             if name is not None:
                 room = QRectF(left, top, room_px, metrics.height())
@@ -118,7 +121,10 @@ class ProfileLane(RaceLane):
         return self._names
 
     def renew(self, before: Outlook, after: Outlook) -> None:
-        if self.has_ground_changed(before, after):
+        # Names keep off the lines of stations: they are placed anew once those are let go.
+        is_trial = self.document.shown is not self.document.before
+        has_moved = have_stations_changed(before, after) and not is_trial
+        if has_moved or self.has_ground_changed(before, after):
             self.update()
 
     def _kept_for(self, profile: Profile, body: QRectF) -> _Kept:
@@ -198,6 +204,12 @@ class ProfileLane(RaceLane):
         share = (heights - scale.low) / (scale.high - scale.low)
         ys = scale.bottom - body.top() - share * (scale.bottom - scale.top)
         return relief(ratio * ys, gradient, height, ratio, self._picture)
+
+
+def _widest(xs: Sequence[float]) -> tuple[float, float]:
+    """Return where the widest of the gaps between *xs* begins and how wide it is."""
+    gaps = [(left, right - left) for left, right in pairwise(xs)]
+    return max(gaps, key=lambda gap: gap[1])
 
 
 def _times(target: PacePlan, places_m: list[float]) -> FloatArray:

@@ -85,6 +85,14 @@ class FormColumn(QWidget):
         self._rows.addWidget(note, self._rows.rowCount(), 0, 1, 2)
         return note
 
+    def add_under(self, text: str) -> QLabel:
+        """Add a line of small print under the field before and return it."""
+        note = QLabel(text, self)
+        note.setWordWrap(True)
+        dress(note, SMALL_PT, theme().colours.soft)
+        self._rows.addWidget(note, self._rows.rowCount(), 1)
+        return note
+
     def end(self) -> None:
         """Keep the rows together at the top."""
         self._rows.setRowStretch(self._rows.rowCount(), 1)

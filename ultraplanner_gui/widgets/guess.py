@@ -1,4 +1,4 @@
-"""A field with "don't know" beside it: a careful value goes in, and a line says why."""
+"""A field with "I don't know" beside it: a careful value goes in, and a line says why."""
 
 from __future__ import annotations
 
@@ -159,7 +159,7 @@ class GuessField(QWidget, Generic[V]):
         self.why.setText(guess.why if guess is not None else "")
         self.why.setVisible(guess is not None and says_why)
         self.button.setChecked(self._is_guessed)
-        self.button.setText(self.tr("our guess") if self._is_guessed else self.tr("don't know"))
+        self.button.setText(self.tr("our guess") if self._is_guessed else self.tr("I don't know"))
         self.button.setToolTip(
             self.tr("Put back what was there")
             if self._is_guessed
@@ -188,7 +188,7 @@ class GuessField(QWidget, Generic[V]):
             f"QPushButton:hover {{ background: {colours.lane}; }}"
             f"QPushButton:focus {{ border: 2px solid {colours.teal}; padding: {pad - 1}px; }}"
         )
-        texts = (self.tr("our guess"), self.tr("don't know"))
+        texts = (self.tr("our guess"), self.tr("I don't know"))
         widest = max(look.metrics(BUTTON_PT).horizontalAdvance(text) for text in texts)
         self.button.setFixedWidth(round(widest) + 2 * pad + 6)
 

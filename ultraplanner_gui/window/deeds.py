@@ -5,7 +5,7 @@ What most sittings do not need is imported where it is used, so that the window 
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 from functools import cached_property, partial
 from pathlib import Path
@@ -25,7 +25,7 @@ from ultraplanner_gui.edits.race import ChangeSetup, check_runner
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course
-from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.store.project_file import ProjectFile
@@ -83,7 +83,9 @@ class Deeds(
 
     @Slot()
     def new(self) -> None:
-        self._window.ask.which_course(self._folder(), self.open_any)
+        last = self._window.settings.last_folder
+        folder = Path(last) if last else places.downloads()
+        self._window.ask.which_course(folder, self.open_any)
 
     @Slot()
     def open(self) -> None:
@@ -399,7 +401,7 @@ class Deeds(
         except PlanError as error:
             return self._window.settings.words().say(error.message)
         self._show(file)
-        self._say_notes((*notes, *mended_notes(course)))
+        self._begin((*notes, *mended_notes(course)))
         return ""
 
     def make_plan(self, course: Course, answers: Answers) -> str:
@@ -418,8 +420,17 @@ class Deeds(
         except PlanError as error:
             return self._window.settings.words().say(error.message)
         self._show(file)
-        self._say_notes((*notes, *mended_notes(course)))
+        self._begin((*notes, *mended_notes(course)))
         return ""
+
+    def _begin(self, notes: Sequence[Message]) -> None:
+        """Say that a plan is made, and beside it what comes next."""
+        place, words = self._window.workplace, self._window.settings.words()
+        if place is not None:
+            place.ledger.begin(tuple(words.say(note) for note in notes))
+            self._window.inform(
+                self.tr("The plan is made and kept. At the right: what comes next.")
+            )
 
     def _replacement(self) -> Callable[[tuple[Course, Profile]], None]:
         """Return what puts a course that was read into the project open now."""

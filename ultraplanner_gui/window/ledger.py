@@ -8,7 +8,7 @@ from dataclasses import fields
 from datetime import date
 from functools import partial
 
-from PySide6.QtCore import QRect, QSignalBlocker, Qt, Slot
+from PySide6.QtCore import QRect, QSignalBlocker, Qt, Signal, Slot
 from PySide6.QtWidgets import QLabel, QPlainTextEdit, QScrollArea, QVBoxLayout, QWidget
 
 from ultraplanner_gui.buildup.nearest_day import Offer, seeker_of
@@ -28,6 +28,7 @@ from ultraplanner_gui.widgets.rows import Row, Rows
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import ledger_buildup, ledger_race, ledger_station
+from ultraplanner_gui.window.ledger_next import TABLE, Begun, next_rows
 from ultraplanner_gui.window.ledger_week import ACTION
 from ultraplanner_gui.wording.words import Words
 
@@ -37,6 +38,9 @@ BUILD_UP_PARTS = frozenset(("project", "weeks", "checks", "runway", "asks"))
 
 class Ledger(QScrollArea):
     """Build-up above, race day below: the last of each kind selected stays in view."""
+
+    #: Which table a link leads to, by the kind of its rows.
+    table_wanted = Signal(str)
 
     def __init__(
         self,
@@ -50,6 +54,8 @@ class Ledger(QScrollArea):
         self._session = self._week = self._section = self._item = self._station = ""
         self._race_shown: tuple[object, ...] = ()
         self._build_up_shown: tuple[object, ...] = ()
+        self._begun: Begun | None = None
+        self._next: tuple[Row, ...] = ()
         self._is_race_first = False
         self.setWidgetResizable(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -86,6 +92,11 @@ class Ledger(QScrollArea):
         theme().changed.connect(self._dress)
         self._dress()
         self._on_selected()
+
+    def begin(self, notes: tuple[str, ...]) -> None:
+        """Show first steps in a plan just made, and the *notes* of its making."""
+        self._begun = Begun(self._document.project, notes)
+        self._refresh()
 
     def flush(self) -> None:
         """Keep what is still being typed."""
@@ -130,6 +141,8 @@ class Ledger(QScrollArea):
             table = getattr(self.window(), "table", None)
             if table is not None:
                 table.by_name[key].trigger()
+        elif kind == TABLE:
+            self.table_wanted.emit(key)
         elif kind == ledger_buildup.TO_DAY:
             session, _, day = key.rpartition(":")
             self._document.perform(MoveSession(session, date.fromisoformat(day)))
@@ -164,7 +177,9 @@ class Ledger(QScrollArea):
         # What hangs from the pointer comes first: a copy or a new one is not selected yet.
         session = self._seeker.held or self._session
         better = self._seeker.offer_for(session) if session else None
-        chosen = (words, session, self._selected(), self._week, better, now is before)
+        steps = () if session or self._week else next_rows(now, self._begun)
+        self._next = self._next if steps == self._next else steps
+        chosen = (words, self._next, session, self._selected(), self._week, better, now is before)
         # A drag in one storey leaves the other alone: nothing is done about it then.
         parts = (*chosen, *_build_up_parts(now), *_build_up_parts(before))
         if not _are_same(parts, self._build_up_shown):
@@ -190,7 +205,8 @@ class Ledger(QScrollArea):
         if session:
             several = self._selected()
             return ledger_buildup.session_rows(now, before, session, words, better, several)
-        return ledger_buildup.build_up_rows(now, before, words, self._week)
+        rows = ledger_buildup.build_up_rows(now, before, words, self._week)
+        return (*self._next, *rows)
 
     def _selected(self) -> tuple[str, ...]:
         """Return the keys of all sessions selected, if nothing else hangs from the pointer."""

@@ -178,7 +178,12 @@ class MainWindow(QMainWindow):
     def say(self, message: Message | str) -> None:
         """Show one sentence at the foot of the window."""
         text = message if isinstance(message, str) else self.settings.words().say(message)
+        self.inform(text)
         dress(self._message, Pt.TEXT, theme().colours.clay)
+
+    def inform(self, text: str) -> None:
+        """Show *text* at the foot of the window in plain ink: nothing is wrong."""
+        dress(self._message, Pt.TEXT, theme().colours.ink)
         self._message.setText(text)
         self._message.setToolTip(text)
         self._quiet.start(MESSAGE_MS)
@@ -253,6 +258,7 @@ class MainWindow(QMainWindow):
         edit = self._menus["edit"]
         edit.insertActions(edit.actions()[0], self._undo)
         place.place_wanted.connect(self.go)
+        place.ledger.table_wanted.connect(self.deeds.table_of)
         place.offer_actions(self.table.context)
         place.fit_height(self.height())
         self._title()

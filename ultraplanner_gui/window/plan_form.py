@@ -96,14 +96,13 @@ class PlanForm(QDialog):
         if path is not None and guesses:
             self.runner.guess_all()
         if path is not None:
-            self.race.guess_finish()
+            self.race.guess_all()
         self.runner.easy.timeChanged.connect(self._on_pace_changed)
         self.race.changed.connect(self._grow)
         self.day.dateChanged.connect(self._offer_shift)
         self.runner.changed.connect(self._grow)
         self._is_fitted = False
-        self.name.setFocus()
-        self.name.selectAll()
+        self._begin()
 
     def complain(self, sentence: str) -> None:
         """Say in the form why the answers cannot be used."""
@@ -129,6 +128,14 @@ class PlanForm(QDialog):
             self._is_fitted = True
             self._fit()
         super().showEvent(event)
+
+    def _begin(self) -> None:
+        """Begin at the first thing the course file has not said: the day, unless without a name."""
+        if self._path is not None and self.name.text():
+            self.day.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            self.name.setFocus()
+            self.name.selectAll()
 
     def _lay_out(self, facts: str) -> None:
         self._columns_box = QWidget(self)

@@ -60,10 +60,11 @@ class RaceColumn(FormColumn):
             limit_s=self.limit.value_s,
         )
 
-    def guess_finish(self) -> None:
-        """Put the likely finish in."""
-        if self.goal in self.guesses:
-            self.guesses[self.goal].guess()
+    def guess_all(self) -> None:
+        """Put a guess into start and limit, the likely finish, and say that the day is one."""
+        for field, row in self.guesses.items():
+            row.guess(says_why=field is self.goal)
+        self.note.setVisible(True)
 
     def renew_finish(self) -> None:
         """Make a guessed finish anew for the runner as answered by now."""
@@ -95,6 +96,9 @@ class RaceColumn(FormColumn):
         self.add_head(self.tr("Race"))
         self.add(self.tr("&Name"), self.name, "race name")
         self.add(self.tr("&Date"), self.day, "race date")
+        self.note = self.add_under(self.tr("Proposed: put in the day of your race."))
+        self.note.hide()
+        self.day.dateChanged.connect(self.note.hide)
         self.add_guess(
             self.tr("&Start"),
             self.start,

@@ -37,7 +37,7 @@ class RunnerColumn(FormColumn):
         self._of, self._words = runner, words
         self.add_head(self.tr("Runner"))
         self.note = self.add_note(
-            self.tr("Pale figures are careful guesses of ours. Type over what you know.")
+            self.tr("What is pale is a careful guess of ours. Type over it what you know.")
         )
         self.weekly = DistanceField(words, *RUNNER_RANGES["weekly_m"], decimals=0, parent=self)
         self.longest = DistanceField(words, *RUNNER_RANGES["longest_m"], decimals=0, parent=self)
@@ -61,9 +61,9 @@ class RunnerColumn(FormColumn):
         return replace(self._of, **changed)  # type: ignore[arg-type]
 
     def guess_all(self) -> None:
-        """Put a guess into every figure a runner may not know."""
-        for field in (self.weekly, self.longest, self.easy, self.body, self.carbs):
-            self.guesses[field].guess(says_why=False)
+        """Put a guess into everything a runner may not know."""
+        for row in self.guesses.values():
+            row.guess(says_why=False)
         self._say_note()
 
     def _figures(self) -> dict[str, object]:
@@ -86,9 +86,9 @@ class RunnerColumn(FormColumn):
         self.body.setValue(round(runner.body_kg))
         self.carbs.setValue(round(runner.carb_g_per_h))
         for level, text in (
-            (Level.FLOOR, self.tr("the floor, to finish inside the cutoffs")),
-            (Level.USUAL, self.tr("usual")),
-            (Level.AMBITIOUS, self.tr("ambitious")),
+            (Level.FLOOR, self.tr("just enough to finish inside the cutoffs")),
+            (Level.USUAL, self.tr("as much as is usual")),
+            (Level.AMBITIOUS, self.tr("ambitious: as much as you can bear")),
         ):
             self.level.addItem(text, level)
         self.level.setCurrentIndex(list(Level).index(runner.level))
@@ -96,7 +96,7 @@ class RunnerColumn(FormColumn):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.level.setMinimumContentsLength(LEVEL_LETTERS)
-        describe(self.level, self.tr("How much the build-up asks: the floor, usual or ambitious"))
+        describe(self.level, self.tr("How much the build-up asks of you, week by week"))
         describe(self.long_day, self.tr("The day of the longest run of the week"))
         self._write_minutes(tuple(round(s / 60.0) for s in runner.available_s))
 
@@ -136,7 +136,7 @@ class RunnerColumn(FormColumn):
         ):
             self.add_guess(label, field, field.value, field.setValue, guess, topic)
         for text, choice, proposed, subject in (
-            (self.tr("Bu&ild-up"), self.level, guesses.level, "level"),
+            (self.tr("How much tra&ining"), self.level, guesses.level, "level"),
             (self.tr("Long &run on"), self.long_day, self._long_day, "long run day"),
         ):
             put = choice.setCurrentIndex
@@ -198,4 +198,5 @@ class RunnerColumn(FormColumn):
 
     @Slot()
     def _say_note(self) -> None:
+        self.guesses[self.long_day].renew()
         self.note.setVisible(any(row.is_guessed for row in self.guesses.values()))

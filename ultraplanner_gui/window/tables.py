@@ -114,6 +114,10 @@ class Tables(QWidget):
         """Bring the table *name*, as in its `TableSpec`, into view."""
         self.list.choose([spec.name for spec in SPECS].index(name))
 
+    def show_kind(self, kind: str) -> None:
+        """Bring the table of rows of *kind* into view."""
+        self.list.choose([spec.kind for spec in SPECS].index(kind))
+
     def showEvent(self, event: QShowEvent) -> None:
         kinds = [spec.kind for spec in SPECS]
         if self._selection.kind in kinds and self._selection.kind:

@@ -28,6 +28,15 @@ class ViewDeeds(QObject):
     def tables(self) -> None:
         self._window.go("tables")
 
+    @Slot(str)
+    def table_of(self, kind: str) -> None:
+        """Bring the table of rows of *kind* into view, the keys in it."""
+        place = self._window.workplace
+        if place is not None:
+            self._window.go("tables")
+            place.tables.show_kind(kind)
+            place.tables.page.view.setFocus()
+
     @Slot()
     def cards(self) -> None:
         self._window.go("cards")

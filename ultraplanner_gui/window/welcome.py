@@ -42,7 +42,7 @@ class Welcome(QWidget):
         self._new = QPushButton(self.tr("New from a &course…"), self)
         self._new.setDefault(True)
         self._new.clicked.connect(new)
-        self._type = QPushButton(self.tr("&Type a course table…"), self)
+        self._type = QPushButton(self.tr("No file? &Type the course…"), self)
         self._type.clicked.connect(type_course)
         self._open = QPushButton(self.tr("&Open project…"), self)
         self._open.clicked.connect(open_project)

@@ -66,8 +66,21 @@ PROGRAM: tuple[Topic, ...] = (
             "now. With the keyboard, up and down go through its lines and F1 explains one; Enter "
             "on a check goes to the session it is about.",
         ),
-        see=("before and now", "checks", "sheet"),
+        see=("before and now", "checks", "what comes next", "sheet"),
         words=QT_TRANSLATE_NOOP("Help", "panel right figures"),
+    ),
+    Topic(
+        "what comes next",
+        QT_TRANSLATE_NOOP("Help", "What comes next"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "The steps still open in this plan, each gone once it is taken: aid stations and "
+            "cutoffs as long as there are none, and after a new plan what is worth a look first. "
+            "Under it stands where the build-up could not give all that was asked, and what was "
+            "mended in the course file. Nothing has to be done in this order.",
+        ),
+        see=("ledger", "cutoff", "cards"),
+        words=QT_TRANSLATE_NOOP("Help", "first steps begin start new plan"),
     ),
     Topic(
         "before and now",

@@ -1,0 +1,59 @@
+"""What comes next in a young plan: first steps, and what making it has given way in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from ultraplanner_gui.desk.language import tr
+from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.widgets.rows import Heads, Link, Row, Rule, Sentence
+from ultraplanner_gui.window.ledger_week import ACTION
+
+# Target of a link that brings a table into view, by the kind of its rows.
+TABLE = "table"
+
+
+@dataclass(frozen=True, slots=True)
+class Begun:
+    """A plan as it was made in this sitting, and what there was to say of its making."""
+
+    project: Project
+    notes: tuple[str, ...] = ()
+
+
+def next_rows(now: Outlook, begun: Begun | None) -> tuple[Row, ...]:
+    """Return the steps that are open; those of a plan just made go as each is taken."""
+    steps = (*_course_steps(now.project), *(() if begun is None else _first_steps(now, begun)))
+    if not steps:
+        return ()
+    rows: list[Row] = [Heads(tr("What comes next"), topic="what comes next"), *steps, Rule()]
+    if begun is not None and begun.notes and now.project.block is begun.project.block:
+        rows += [Heads(tr("Noticed while making it"), topic="what comes next")]
+        rows += [*map(Sentence, begun.notes), Rule()]
+    return tuple(rows)
+
+
+def _course_steps(project: Project) -> Iterator[Row]:
+    course = project.course
+    if course is None:
+        return
+    table = f"{TABLE}:station"
+    if not course.stations:
+        yield Link(tr("Put in the aid stations"), table, "what comes next")
+    if project.race.limit_s is None and all(s.cutoff_s is None for s in course.stations):
+        yield Link(tr("Put in the cutoffs"), table, "what comes next")
+
+
+def _first_steps(now: Outlook, begun: Begun) -> Iterator[Row]:
+    project, made = now.project, begun.project
+    if (project.race, project.runner) == (made.race, made.runner):
+        yield Link(tr("Look over race and runner"), f"{ACTION}:race_form", "what comes next")
+    yield Link(tr("See the cards to print"), f"{ACTION}:cards", "what comes next")
+    if project.block is made.block and project.block.sessions:
+        yield Sentence(tr("Drag a run to another day, or its right edge to lengthen it."))
+    if project.course is made.course and now.sections:
+        yield Sentence(
+            tr("Drag the top of a target: up is faster. Click anything for its figures.")
+        )
