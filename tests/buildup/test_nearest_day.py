@@ -13,6 +13,7 @@ from tests.buildup.conftest import (
     make_block,
     make_project,
     outlook,
+    run,
 )
 from ultraplanner_gui.buildup import nearest_day
 from ultraplanner_gui.buildup.deeds import usual
@@ -176,3 +177,20 @@ def test_what_hangs_from_the_pointer_is_what_the_seeker_is_about(stage):
 
 def _edit(offer, key):
     return SwapSessions(key, offer.other) if offer.other else MoveSession(key, offer.day)
+
+
+def test_h_leaves_out_what_is_new_where_nothing_holds(stage, at_once, qtbot):
+    before = stage.document.project
+    far_too_long = run("", TODAY, Kind.LONG, km=90)
+    assert stage.grid.take_new(far_too_long)
+    stage.grid.point_new(stage.spot_of(TODAY + timedelta(days=1)).toPointF())
+    seeker = seeker_of(stage.document)
+    assert breaks_something(stage.document.shown, seeker.held)
+    seeker.offer_for(seeker.held)
+    qtbot.waitUntil(lambda: seeker.offer is not None, timeout=10_000)
+    assert seeker.offer.is_home
+    stage.grid.setFocus()
+    QTest.keyClick(stage.grid, Qt.Key.Key_H)
+    assert not stage.grid.is_carrying
+    assert stage.document.project is before
+    assert stage.document.shown is stage.document.before
