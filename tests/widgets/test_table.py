@@ -578,3 +578,15 @@ def test_an_empty_table_says_why(owner, view):
     blank = view.grab().toImage()
     view.set_empty_text("")
     assert view.grab().toImage() != blank
+
+
+def test_a_column_grows_with_what_is_typed_into_it(view, owner):
+    long = "A hut on a far shoulder"
+    before = view.columnWidth(0)
+    owner.perform(ChangeHut(replace(owner.huts[0], name=long)))
+    assert view.columnWidth(0) > before
+    row = owner.model.row_of("b")
+    assert view._cells.wanted_width(0, owner.model.text(row, 0)) <= view.columnWidth(0) + 1
+    grown = view.columnWidth(0)
+    owner.perform(ChangeHut(replace(owner.huts[0], name="Hut")))
+    assert view.columnWidth(0) == grown

@@ -84,20 +84,25 @@ class ProfileLane(RaceLane):
 
     def _name_hills(self, painter: QPainter, profile: Profile, body: QRectF) -> None:
         """Write at the foot of each climb and descent what it is, where there is room for it."""
-        metrics = theme().metrics(UNIT_PT)
-        if body.height() < LEAST_LINES * metrics.height():
+        if body.height() < LEAST_LINES * theme().metrics(UNIT_PT).height():
             return
         ink, font = theme().colours["ink"], theme().font(UNIT_PT)
-        top = body.bottom() - metrics.height()
+        for room, name in self.name_rooms(profile, body):
+            draw_text(painter, room, name, ink, font, Align.AlignCenter)
+
+    def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
+        """Return where names of climbs and descents stand, none across a line of a station."""
+        height = theme().metrics(UNIT_PT).height()
         lines = sorted(self.x_of(station.at_m, body) for station in self.stations)
+        rooms = []
         for hill, names in self._names_of(profile):
             left = max(self.x_of(hill.start_m, body), body.left())
             right = min(self.x_of(hill.end_m, body), body.right())
             left, room_px = _widest((left, *(x for x in lines if left < x < right), right))
             name = next((text for text, wide_px in names if wide_px <= room_px), None)
             if name is not None:
-                room = QRectF(left, top, room_px, metrics.height())
-                draw_text(painter, room, name, ink, font, Align.AlignCenter)
+                rooms.append((QRectF(left, body.bottom() - height, room_px, height), name))
+        return rooms
 
     def _names_of(self, profile: Profile) -> _Names:
         """Return climbs and descents with their names, long and short, and the room each takes."""

@@ -101,6 +101,7 @@ class TableView(QTableView):
         self._head.setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
         self.setSortingEnabled(True)
         self.selectionModel().currentRowChanged.connect(self._on_row_changed)
+        model.dataChanged.connect(self._widen)
         theme().changed.connect(self._dress)
         self._dress()
 
@@ -178,6 +179,22 @@ class TableView(QTableView):
         for column, spec in enumerate(self._table.columns):
             if spec.is_wide:
                 self._head.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+
+    @Slot(QModelIndex, QModelIndex)
+    def _widen(self, first: QModelIndex, last: QModelIndex) -> None:
+        """Widen columns for what came into their cells from *first* to *last*."""
+        if not self._is_fitted:
+            return
+        most = theme().px(WIDEST_PX)
+        rows = range(first.row(), min(last.row(), first.row() + SAMPLE_ROWS) + 1)
+        for column in range(first.column(), last.column() + 1):
+            spec = self._table.columns[column]
+            if spec.is_checked is not None or spec.is_wide:
+                continue
+            texts = {self._table.text(row, column) for row in rows}
+            width = min(max(self._cells.wanted_width(column, t) for t in texts), most)
+            if width > self.columnWidth(column):
+                self.setColumnWidth(column, round(width))
 
     # Copying and pasting
 

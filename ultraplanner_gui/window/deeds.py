@@ -290,9 +290,14 @@ class Deeds(
         if foods:
             last = max((i.at_s for i in document.outlook.items), default=0.0)
             every_s = document.project.fuel.every_s
+            food = next((f for f in foods if f.carb_g > 0), foods[0])
+            had = {item.key for item in document.project.fuel.items}
             document.perform(
-                AddItem(foods[0].key, min(last + every_s, document.outlook.target.finish_s))
+                AddItem(food.key, min(last + every_s, document.outlook.target.finish_s))
             )
+            new = next((i.key for i in document.project.fuel.items if i.key not in had), "")
+            if new and self._window.workplace is not None:
+                self._window.workplace.selection.choose("item", new)
 
     @Slot()
     def remove_item(self) -> None:

@@ -39,7 +39,7 @@ BUILD_UP_PARTS = frozenset(("project", "weeks", "checks", "runway", "asks"))
 class Ledger(QScrollArea):
     """Build-up above, race day below: the last of each kind selected stays in view."""
 
-    #: Which table a link leads to, by the kind of its rows.
+    #: Which table a link leads to, by the kind of its rows and a column.
     table_wanted = Signal(str)
 
     def __init__(

@@ -11,7 +11,7 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.rows import Heads, Link, Row, Rule, Sentence
 from ultraplanner_gui.window.ledger_week import ACTION
 
-# Target of a link that brings a table into view, by the kind of its rows.
+# Target of a link that brings a table into view, by the kind of its rows and a column.
 TABLE = "table"
 
 
@@ -42,8 +42,8 @@ def _course_steps(project: Project) -> Iterator[Row]:
     table = f"{TABLE}:station"
     if not course.stations:
         yield Link(tr("Put in the aid stations"), table, "what comes next")
-    if project.race.limit_s is None and all(s.cutoff_s is None for s in course.stations):
-        yield Link(tr("Put in the cutoffs"), table, "what comes next")
+    elif project.race.limit_s is None and all(s.cutoff_s is None for s in course.stations):
+        yield Link(tr("Put in the cutoffs"), f"{table}:Cutoff", "what comes next")
 
 
 def _first_steps(now: Outlook, begun: Begun) -> Iterator[Row]:

@@ -29,13 +29,18 @@ class ViewDeeds(QObject):
         self._window.go("tables")
 
     @Slot(str)
-    def table_of(self, kind: str) -> None:
-        """Bring the table of rows of *kind* into view, the keys in it."""
+    def table_of(self, target: str) -> None:
+        """Bring a table into view, the keys in it: *target* is "kind of its rows:column"."""
+        kind, _, column = target.partition(":")
         place = self._window.workplace
         if place is not None:
             self._window.go("tables")
             place.tables.show_kind(kind)
-            place.tables.page.view.setFocus()
+            page = place.tables.page
+            names = [c.name for c in page.spec.columns]
+            if column in names:
+                page.view.setCurrentIndex(page.table.index(0, names.index(column)))
+            page.view.setFocus()
 
     @Slot()
     def cards(self) -> None:
