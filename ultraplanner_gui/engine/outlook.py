@@ -68,8 +68,7 @@ class Outlook:
     @property
     def items(self) -> tuple[FuelItem, ...]:
         """Every fuel item by time, those that keep their place when the target gets there."""
-        fuel = self.project.fuel
-        return fuel.items if self.target is None else on_clock(fuel, self.target).items
+        return self.project.fuel.items if self.fuel is None else self.fuel.plan.items
 
     @property
     def tightest(self) -> SectionFigures | None:

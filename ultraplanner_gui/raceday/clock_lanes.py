@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from datetime import date
+from itertools import pairwise
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -20,6 +21,8 @@ from ultraplanner_gui.widgets.lane import (
     Align,
     Scale,
     draw_level,
+    draw_levels,
+    draw_rects,
     draw_text,
     nice_ticks,
 )
@@ -119,43 +122,57 @@ class InHandLane(RaceLane):
         return steps
 
     def _paint_steps(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
-        c, zero, last_y = theme().colours, scale.y(0.0), None
-        for left, right, seconds in self._steps(self.shown.sections, body):
-            y, late = scale.y(seconds), seconds < 0.0
-            area = QRectF(QPointF(left, y), QPointF(right, zero)).normalized()
-            painter.fillRect(area, c["pale_clay" if late else "pale_moss"])
+        """Draw all steps, like with like: every change of pen and brush takes as long as a line."""
+        c, zero = theme().colours, scale.y(0.0)
+        steps = [
+            (left, right, scale.y(seconds), seconds)
+            for left, right, seconds in self._steps(self.shown.sections, body)
+        ]
+        rises = [
+            (seconds < 0.0, QLineF(left, last_y, left, y))
+            for (_, _, last_y, _), (left, _, y, seconds) in pairwise(steps)
+        ]
+        for late, fill, hue in ((True, "pale_clay", "clay"), (False, "pale_moss", "moss")):
+            those = [step for step in steps if (step[3] < 0.0) is late]
+            if not those:
+                continue
+            areas = [
+                QRectF(left, min(y, zero), right - left, abs(zero - y))
+                for left, right, y, _ in those
+            ]
+            draw_rects(painter, areas, c[fill])
             if late:
-                painter.fillRect(area, QBrush(c["clay"], Qt.BrushStyle.BDiagPattern))
-            hue = c["clay" if late else "moss"]
-            draw_level(painter, (left, right), y, hue, 2.0)
-            if last_y is not None:
-                painter.setPen(QPen(hue, Stroke.HEAVY))
-                painter.drawLine(QLineF(left, last_y, left, y))
-            last_y = y
-            self._paint_figure(painter, body, QRectF(left, y, right - left, 0.0), seconds)
+                draw_rects(painter, areas, QBrush(c[hue], Qt.BrushStyle.BDiagPattern))
+            draw_levels(painter, [(left, right, y) for left, right, y, _ in those], c[hue], 2.0)
+            painter.setPen(QPen(c[hue], Stroke.HEAVY))
+            painter.drawLines([line for is_late, line in rises if is_late is late])
+        self._paint_figures(painter, body, steps)
         draw_level(painter, (body.left(), body.right()), zero, c["strong_line"])
 
-    def _paint_figure(self, painter: QPainter, body: QRectF, step: QRectF, seconds: float) -> None:
-        """Write the time in hand at the step, above it where there is room."""
-        look, text = theme(), self.words().duration(seconds)
-        metrics = look.metrics(UNIT_PT, bold=True)
-        left, right = max(step.left(), body.left()), min(step.right(), body.right())
-        left = self.clear_from(left, body)
-        if metrics.horizontalAdvance(text) + 12 > right - left:
-            return
-        height = metrics.height()
-        above = step.top() - height - 1 if seconds >= 0.0 else (body.center().y() - height / 2)
-        top = above if above >= body.top() else step.top() + 2
-        place = QRectF(left + 5, top, metrics.horizontalAdvance(text), height)
-        colour = look.colours["clay" if seconds < 0.0 else "ink"]
-        if seconds < 0.0:
-            painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours["lane"])
-        draw_text(painter, place, text, colour, look.font(UNIT_PT, bold=True))
+    def _paint_figures(
+        self, painter: QPainter, body: QRectF, steps: list[tuple[float, float, float, float]]
+    ) -> None:
+        """Write the time in hand at each step, above it where there is room."""
+        look, words = theme(), self.words()
+        height, font = look.metrics(UNIT_PT, bold=True).height(), look.font(UNIT_PT, bold=True)
+        ink, clay = look.colours["ink"], look.colours["clay"]
+        for left, right, y, seconds in steps:
+            left, right = self.clear_from(max(left, body.left()), body), min(right, body.right())
+            text = words.duration(seconds)
+            width = look.width(text, UNIT_PT, bold=True)
+            if width + 12 > right - left:
+                continue
+            above = y - height - 1 if seconds >= 0.0 else (body.center().y() - height / 2)
+            top = above if above >= body.top() else y + 2
+            place = QRectF(left + 5, top, width, height)
+            if seconds < 0.0:
+                painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours["lane"])
+            draw_text(painter, place, text, clay if seconds < 0.0 else ink, font)
 
     def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
-        ink = theme().colours["ink"]
-        for left, right, seconds in self._steps(self.document.before.sections, body):
-            draw_level(painter, (left, right), scale.y(seconds), ink, 1.0, Qt.PenStyle.DashLine)
+        steps = self._steps(self.document.before.sections, body)
+        levels = [(left, right, scale.y(seconds)) for left, right, seconds in steps]
+        draw_levels(painter, levels, theme().colours["ink"], 1.0, Qt.PenStyle.DashLine)
 
     def _paint_walk_in(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         """Draw the walk-in limit: how late one could be and still walk the rest in, if well."""
@@ -165,13 +182,11 @@ class InHandLane(RaceLane):
         steps = max(2, int(body.width() / WALK_STEP_PX))
         offsets = np.linspace(0.0, body.width(), steps + 1)
         places_m = self.axis.distances_at(offsets, body.width())
-        spare_s = race.walk_spare_s(np.clip(places_m, 0.0, race.profile.length_m).tolist()).tolist()
-        xs = (offsets + body.left()).tolist()
-        points = [
-            QPointF(x, min(max(scale.y(s), body.top() - 2.0), body.bottom() + 2.0))
-            for x, s in zip(xs, spare_s, strict=True)
-            if math.isfinite(s)
-        ]
+        spare_s = race.walk_spare_s(np.clip(places_m, 0.0, race.profile.length_m).tolist())
+        known = np.isfinite(spare_s)
+        ys = [scale.y(s) for s in spare_s[known].tolist()]
+        ys = [min(max(y, body.top() - 2.0), body.bottom() + 2.0) for y in ys]
+        points = list(map(QPointF, (offsets[known] + body.left()).tolist(), ys))
         if not points:
             return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)

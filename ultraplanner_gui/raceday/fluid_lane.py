@@ -114,8 +114,7 @@ class FluidLane(RaceLane):
         self, painter: QPainter, body: QRectF, scale: Scale, times_s: FloatArray, values: FloatArray
     ) -> None:
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        points = zip(*self._points(body, scale, times_s, values), strict=True)
-        painter.drawPolyline([QPointF(x, y) for x, y in points])
+        painter.drawPolyline(list(map(QPointF, *self._points(body, scale, times_s, values))))
 
     def _paint_fluid(
         self, painter: QPainter, body: QRectF, scale: Scale, fuel: FuelFigures

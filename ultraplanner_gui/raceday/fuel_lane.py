@@ -393,7 +393,7 @@ class FuelLane(RaceLane):
             picked = bends(ys[first:last]) + first
             line = xs[picked].tolist(), ys[picked].tolist()
             if is_before:
-                painter.drawPolyline([QPointF(x, y) for x, y in zip(*line, strict=True)])
+                painter.drawPolyline(list(map(QPointF, *line)))
             else:
                 draw_curve(painter, *line)
 
@@ -410,19 +410,20 @@ class FuelLane(RaceLane):
         fuel, items = self.shown.project.fuel, self.shown.items
         if not items:
             return
-        foods = {food.key: food for food in fuel.foods}
         chosen = self.selection.key if self.selection.kind == "item" else ""
         xs, ys = self._spots(body)
         self._tokens.prepare(self.devicePixelRatioF())
         last: tuple[float, float, Food] | None = None
         low, high = body.left() - 6, body.right() + 6
+        pictures = {food.key: self._tokens.picture(food) for food in fuel.foods}
+        off, draw = self._tokens.middle, painter.drawImage
         for item, x, y in zip(items, xs.tolist(), ys.tolist(), strict=True):
             if not low <= x <= high:
                 continue
             if item.key == chosen:
-                last = x, y, foods[item.food]
+                last = x, y, fuel.food(item.food)
             else:
-                self._tokens.draw(painter, x, y, foods[item.food], is_chosen=False)
+                draw(QPointF(x - off, y - off), pictures[item.food])
         if last is not None:
             self._tokens.draw(painter, *last, is_chosen=True)
 

@@ -17,7 +17,15 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.science.glycogen import EMPTY_SHARE, FULL_GUT_G, LOW_SHARE
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_curve, draw_text, nice_ticks
+from ultraplanner_gui.widgets.lane import (
+    UNIT_PT,
+    Align,
+    Scale,
+    draw_curve,
+    draw_levels,
+    draw_text,
+    nice_ticks,
+)
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
@@ -88,28 +96,29 @@ class GlycogenLane(RaceLane):
 
     def _points(
         self, body: QRectF, scale: Scale, ledger: GlycogenLedger, grams: FloatArray
-    ) -> list[QPointF]:
+    ) -> tuple[list[float], list[float]]:
+        """Return x and y of the points drawn of *grams*."""
         step = max(1, len(ledger.time_s) // MOST_POINTS)
         picked = np.append(np.arange(0, len(ledger.time_s) - 1, step), len(ledger.time_s) - 1)
         xs = body.left() + self.axis.x_of_times(ledger.time_s[picked], body.width())
         ys = scale.bottom - grams[picked] / scale.high * (scale.bottom - scale.top)
-        return [QPointF(x, y) for x, y in zip(xs.tolist(), ys.tolist(), strict=True)]
+        return xs.tolist(), ys.tolist()
 
     def _paint_band(
         self, painter: QPainter, body: QRectF, scale: Scale, ledger: GlycogenLedger
     ) -> None:
         c = theme().colours
         high = self._points(body, scale, ledger, left_g(ledger.usual))
-        low = self._points(body, scale, ledger, left_g(ledger.fast))
+        low = list(map(QPointF, *self._points(body, scale, ledger, left_g(ledger.fast))))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(c["pale_plum"])
         # Its edges are drawn over by the lines.
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-        painter.drawPolygon(QPolygonF([*high, *reversed(low)]))
+        painter.drawPolygon(QPolygonF([*map(QPointF, *high), *reversed(low)]))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(c["plum"], Stroke.LINE))
-        draw_curve(painter, [p.x() for p in high], [p.y() for p in high])
+        draw_curve(painter, *high)
         painter.setPen(QPen(c["plum"], Stroke.HAIR))
         painter.drawPolyline(QPolygonF(low))
 
@@ -118,16 +127,16 @@ class GlycogenLane(RaceLane):
     ) -> None:
         painter.setPen(QPen(theme().colours["ink"], Stroke.HAIR, Qt.PenStyle.DotLine))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawPolyline(QPolygonF(self._points(body, scale, ledger, left_g(ledger.usual))))
+        points = self._points(body, scale, ledger, left_g(ledger.usual))
+        painter.drawPolyline(list(map(QPointF, *points)))
 
     def _paint_limits(
         self, painter: QPainter, body: QRectF, scale: Scale, ledger: GlycogenLedger
     ) -> None:
         """Draw where the reserve is low and where it is nearly gone."""
-        for share in (LOW_SHARE, EMPTY_SHARE):
-            y = scale.y(share * ledger.start_g)
-            painter.setPen(QPen(theme().colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine))
-            painter.drawLine(QLineF(body.left(), y, body.right(), y))
+        ys = [scale.y(share * ledger.start_g) for share in (LOW_SHARE, EMPTY_SHARE)]
+        levels = [(body.left(), body.right(), y) for y in ys]
+        draw_levels(painter, levels, theme().colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine)
 
     def _paint_gut(self, painter: QPainter, body: QRectF, ledger: GlycogenLedger) -> None:
         """Hatch the foot where more waits in the gut than can be used."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from functools import partial
+from typing import NamedTuple
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Slot
@@ -21,7 +22,15 @@ from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.snap import SLACK_PX, Snap, is_free
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
-from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT, Align, Scale, draw_level, draw_text
+from ultraplanner_gui.widgets.lane import (
+    LABEL_PT,
+    UNIT_PT,
+    Align,
+    Scale,
+    draw_levels,
+    draw_rects,
+    draw_text,
+)
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
@@ -38,6 +47,20 @@ ARROWS: dict[int, tuple[int, int]] = {
     Qt.Key.Key_Up: (0, 1),
     Qt.Key.Key_Down: (0, -1),
 }
+
+
+class _Step(NamedTuple):
+    """A section and where its step is drawn."""
+
+    section: SectionFigures
+    left: float
+    right: float
+    top: float
+    foot: float
+
+    @property
+    def rect(self) -> QRectF:
+        return QRectF(self.left, self.top, self.right - self.left, self.foot - self.top)
 
 
 class TargetLane(RaceLane):
@@ -76,12 +99,11 @@ class TargetLane(RaceLane):
             self.paint_empty(painter, body, self.tr("Targets appear with a course."))
             return
         scale = self._scale(body)
-        before = {s.key: s for s in self.document.before.sections}
+        steps = self._steps(body, scale)
         painter.save()
         painter.setClipRect(body)
-        for section in sections:
-            self._paint_step(painter, body, scale, section, before.get(section.key, section))
-        self._paint_forecast(painter, body, scale)
+        self._paint_steps(painter, body, scale, steps)
+        self._paint_forecast(painter, body, scale, steps)
         self._paint_walked(painter, body)
         painter.restore()
 
@@ -302,65 +324,82 @@ class TargetLane(RaceLane):
         room = max(0.25 * (high - low), 0.1 * high)
         return Scale(max(low - 3.0 * room, 0.0), high + room, body.top() + 2, body.bottom())
 
-    def _paint_step(
-        self,
-        painter: QPainter,
-        body: QRectF,
-        scale: Scale,
-        section: SectionFigures,
-        was: SectionFigures,
-    ) -> None:
-        look = theme()
-        c = look.colours
-        left, right = self.x_of(section.start_m, body), self.x_of(section.end_m, body)
-        if right < body.left() or left > body.right():
-            return
-        top = max(scale.y(1.0 / section.pace_s_per_m), body.top())
-        chosen = section.key == self.selection.key and self.selection.kind == "section"
-        step = QRectF(left, top, right - left, body.bottom() - top)
-        painter.fillRect(step, c["teal" if chosen else "pale_teal"])
-        hue, thick = ("clay", 3.0) if section.is_fixed else ("teal", 1.5)
-        draw_level(painter, (left, right), top, c[hue], thick)
-        old = (was.start_m, was.end_m, round(scale.y(1.0 / was.pace_s_per_m)))
-        if old != (section.start_m, section.end_m, round(scale.y(1.0 / section.pace_s_per_m))):
-            self._paint_before(painter, body, scale, was)
-        painter.fillRect(QRectF(round(right) - 0.5, top, 1.0, step.height()), c["panel"])
-        if section.is_fixed:
-            self._paint_pin(painter, QPointF(step.left() + 8, step.top() + 8))
-        seen = step.intersected(body)
-        self._paint_label(painter, seen, section, chosen)
-
-    def _paint_before(
-        self, painter: QPainter, body: QRectF, scale: Scale, was: SectionFigures
-    ) -> None:
-        left, right = (round(self.x_of(at_m, body)) for at_m in (was.start_m, was.end_m))
-        top, ink = scale.y(1.0 / was.pace_s_per_m), theme().colours["ink"]
-        draw_level(painter, (left, right), top, ink, 1.0, Qt.PenStyle.DashLine)
-        painter.setPen(QPen(ink, Stroke.HAIR, Qt.PenStyle.DashLine))
-        for x in (left, right):
-            painter.drawLine(QLineF(x + 0.5, top, x + 0.5, body.bottom()))
-
-    def _paint_forecast(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
-        """Draw the pace the forecast has in each section, named where there is room above it."""
-        forecast, look = self.shown.forecast, theme()
-        if forecast is None:
-            return
-        text, small = self.tr("forecast"), look.metrics(UNIT_PT)
-        is_named = False
+    def _steps(self, body: QRectF, scale: Scale) -> list[_Step]:
+        """Return the sections in sight and where each is drawn."""
+        steps, low, high, foot = [], body.left(), body.right(), body.bottom()
         for section in self.shown.sections:
             left, right = self.x_of(section.start_m, body), self.x_of(section.end_m, body)
-            seconds = forecast.arrival_s(section.end_m) - forecast.departure_s(section.start_m)
-            y = scale.y(section.length_m / max(seconds, 1.0))
+            if right >= low and left <= high:
+                top = max(scale.y(1.0 / section.pace_s_per_m), body.top())
+                steps.append(_Step(section, left, right, top, foot))
+        return steps
+
+    def _paint_steps(
+        self, painter: QPainter, body: QRectF, scale: Scale, steps: list[_Step]
+    ) -> None:
+        """Draw all steps, like with like: every change of pen and brush takes as long as a line."""
+        c = theme().colours
+        chosen = self.selection.key if self.selection.kind == "section" else None
+        usual = [step.rect for step in steps if step.section.key != chosen]
+        draw_rects(painter, usual, c["pale_teal"])
+        draw_rects(painter, [s.rect for s in steps if s.section.key == chosen], c["teal"])
+        for is_fixed, hue, thick in ((False, "teal", 1.5), (True, "clay", 3.0)):
+            levels = [(s.left, s.right, s.top) for s in steps if s.section.is_fixed is is_fixed]
+            if levels:
+                draw_levels(painter, levels, c[hue], thick)
+        edges = [QRectF(round(s.right) - 0.5, s.top, 1.0, s.foot - s.top) for s in steps]
+        draw_rects(painter, edges, c["panel"])
+        if self.document.before.sections is not self.shown.sections:
+            self._paint_before(painter, body, scale, [step.section for step in steps])
+        for step in steps:
+            if step.section.is_fixed:
+                self._paint_pin(painter, QPointF(step.left + 8, step.top + 8))
+        self._paint_labels(painter, body, steps, chosen)
+
+    def _paint_before(
+        self, painter: QPainter, body: QRectF, scale: Scale, sections: list[SectionFigures]
+    ) -> None:
+        """Draw the steps of the plan as kept, of *sections* that are drawn elsewhere now."""
+        before = {s.key: s for s in self.document.before.sections}
+        levels, edges, foot = [], [], body.bottom()
+        for section in sections:
+            was = before.get(section.key)
+            if was is None:
+                continue
+            top, now = scale.y(1.0 / was.pace_s_per_m), scale.y(1.0 / section.pace_s_per_m)
+            is_same = was.start_m == section.start_m and was.end_m == section.end_m
+            if is_same and round(top) == round(now):
+                continue
+            left, right = (round(self.x_of(at_m, body)) for at_m in (was.start_m, was.end_m))
+            levels.append((left, right, top))
+            edges += [QLineF(x + 0.5, top, x + 0.5, foot) for x in (left, right)]
+        if not levels:
+            return
+        ink = theme().colours["ink"]
+        draw_levels(painter, levels, ink, 1.0, Qt.PenStyle.DashLine)
+        painter.setPen(QPen(ink, Stroke.HAIR, Qt.PenStyle.DashLine))
+        painter.drawLines(edges)
+
+    def _paint_forecast(
+        self, painter: QPainter, body: QRectF, scale: Scale, steps: list[_Step]
+    ) -> None:
+        """Draw the pace the forecast has in each section, named where there is room above it."""
+        look, text = theme(), self.tr("forecast")
+        high, room = look.metrics(UNIT_PT).height(), look.width(text, UNIT_PT) + 10
+        levels: list[tuple[float, float, float]] = []
+        place: QRectF | None = None
+        for section, left, right, top, _ in steps:
+            y = scale.y(section.length_m / max(section.forecast_moving_s, 1.0))
             left, right = max(left, body.left()), min(right, body.right())
             if right <= left:
                 continue
-            draw_level(painter, (left, right), y, look.colours["soft"], 1.0, Qt.PenStyle.DotLine)
-            top = y - small.height()
-            clear = scale.y(1.0 / section.pace_s_per_m) >= y and top >= body.top() - 1
-            if not is_named and clear and small.horizontalAdvance(text) + 10 < right - left:
-                place = QRectF(left + 5, top, right - left, small.height())
-                draw_text(painter, place, text, look.colours["soft"], look.font(UNIT_PT))
-                is_named = True
+            levels.append((left, right, y))
+            is_clear = top >= y and y - high >= body.top() - 1
+            if place is None and is_clear and room < right - left:
+                place = QRectF(left + 5, y - high, right - left, high)
+        draw_levels(painter, levels, look.colours["soft"], 1.0, Qt.PenStyle.DotLine)
+        if place is not None:
+            draw_text(painter, place, text, look.colours["soft"], look.font(UNIT_PT))
 
     def _paint_walked(self, painter: QPainter, body: QRectF) -> None:
         """Dot the foot of the lane where the target is walked."""
@@ -384,25 +423,30 @@ class TargetLane(RaceLane):
             QPolygonF([at + QPointF(-3, -3), at + QPointF(3, -3), at + QPointF(0, 4)])
         )
 
-    def _paint_label(
-        self, painter: QPainter, step: QRectF, section: SectionFigures, chosen: bool
+    def _paint_labels(
+        self, painter: QPainter, body: QRectF, steps: list[_Step], chosen: str | None
     ) -> None:
-        look = theme()
-        text = self.words().pace(section.pace_s_per_m)
-        above = step.top() - self.body().top()
-        for size in (LABEL_PT + 1, UNIT_PT):
-            metrics = look.metrics(size, bold=True)
-            height, inside = metrics.height(), step.height() >= metrics.height()
-            fits = metrics.horizontalAdvance(text) + 4 <= step.width()
-            if fits and (inside or above >= height):
-                # On a step too low for it the figure stands above the edge.
-                foot = step.bottom() - min(look.px(3), step.height() - height)
-                top = (foot if inside else step.top() - look.px(1)) - height
-                place = QRectF(step.left(), top, step.width(), height)
-                colour = look.colours["on_colour" if chosen and inside else "ink"]
-                font = look.font(size, bold=True)
+        """Write the pace of each step into it, or above its edge where it is too low for that."""
+        look, words = theme(), self.words()
+        sizes = [
+            (size, look.metrics(size, bold=True).height(), look.font(size, bold=True))
+            for size in (LABEL_PT + 1, UNIT_PT)
+        ]
+        pad, lift, ink = look.px(3), look.px(1), look.colours["ink"]
+        for section, left, right, top, foot in steps:
+            left, right = max(left, body.left()), min(right, body.right())
+            text = words.pace(section.pace_s_per_m)
+            for size, height, font in sizes:
+                is_inside = foot - top >= height
+                has_room = is_inside or top - body.top() >= height
+                if not has_room or look.width(text, size, bold=True) + 4 > right - left:
+                    continue
+                base = foot - min(pad, foot - top - height) if is_inside else top - lift
+                place = QRectF(left, base - height, right - left, height)
+                is_chosen = is_inside and section.key == chosen
+                colour = look.colours["on_colour"] if is_chosen else ink
                 draw_text(painter, place, text, colour, font, Align.AlignCenter)
-                return
+                break
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         super().renew(before, after)

@@ -21,7 +21,7 @@ class Tokens:
     def __init__(self) -> None:
         self._of: object = None
         self._made: dict[tuple[Shape, bool, bool], QImage] = {}
-        self._middle, self._ratio = 0.0, 1.0
+        self.middle, self._ratio = 0.0, 1.0
 
     def prepare(self, ratio: float) -> None:
         """Be ready for the look in force and a device of *ratio* pixels a pixel."""
@@ -29,25 +29,30 @@ class Tokens:
         of = (look.colours, look.scale, ratio)
         if of != self._of:
             self._of, self._made, self._ratio = of, {}, ratio
-            self._middle = ceil(look.px(TOKEN_PX) / 2 * 1.1) + 2.0
+            self.middle = ceil(look.px(TOKEN_PX) / 2 * 1.1) + 2.0
 
     def draw(self, painter: QPainter, x: float, y: float, food: Food, is_chosen: bool) -> None:
         """Draw the token of *food* about a place."""
+        at = QPointF(x - self.middle, y - self.middle)
+        painter.drawImage(at, self.picture(food, is_chosen))
+
+    def picture(self, food: Food, is_chosen: bool = False) -> QImage:
+        """Return the token of *food*, its middle `middle` from its left and its top."""
         key = (food.shape, food.caffeine_mg > 0.0, is_chosen)
         picture = self._made.get(key)
         if picture is None:
             picture = self._made[key] = self._picture(food, is_chosen)
-        painter.drawImage(QPointF(x - self._middle, y - self._middle), picture)
+        return picture
 
     def _picture(self, food: Food, is_chosen: bool) -> QImage:
         ratio = self._ratio
-        side = round(2 * self._middle * ratio)
+        side = round(2 * self.middle * ratio)
         picture = QImage(side, side, QImage.Format.Format_ARGB32_Premultiplied)
         picture.setDevicePixelRatio(ratio)
         picture.fill(QColor(0, 0, 0, 0))
         with QPainter(picture) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            draw_token(painter, QPointF(self._middle, self._middle), food, is_chosen)
+            draw_token(painter, QPointF(self.middle, self.middle), food, is_chosen)
         return picture
 
 

@@ -133,6 +133,8 @@ class RaceAxis(QObject):
 
     def x_of_distance(self, at_m: float, width: float) -> float:
         """Return x of a place on the course in a body of *width*."""
+        if self.measure == "distance" and not self.folds:
+            return (at_m - self.low) / (self.high - self.low) * width
         return self._x(self._measured(at_m), width)
 
     def x_of_distances(self, at_m: np.ndarray, width: float) -> np.ndarray:

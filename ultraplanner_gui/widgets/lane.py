@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QBrush, QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.widgets.theme import theme
@@ -22,7 +22,12 @@ LABEL_PT = Pt.LABEL
 
 Align = Qt.AlignmentFlag
 #: Joined once: flags are joined in Python, and a frame has a hundred texts.
-ONE_LINE = int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip)
+ONE_LINE = int(Qt.TextFlag.TextSingleLine | Qt.TextFlag.TextDontClip) | int(Align.AlignAbsolute)
+RIGHTWARD = Align.AlignRight | Align.AlignVCenter
+#: A text runs as its first letter says (UAX 9, P2 and P3): "12.4 km" also among words of Hebrew.
+BY_LETTERS = Qt.LayoutDirection.LayoutDirectionAuto
+#: Looked up once: a name in an enumeration of Qt costs as much as a short line.
+ANTIALIASING, FLAT = QPainter.RenderHint.Antialiasing, Qt.PenCapStyle.FlatCap
 
 
 def draw_text(
@@ -36,6 +41,7 @@ def draw_text(
     """Draw one line of text in *rect*, unclipped; the caller has measured it."""
     painter.setFont(font)
     painter.setPen(colour)
+    painter.setLayoutDirection(BY_LETTERS)
     painter.drawText(rect, int(align) | ONE_LINE, text)
 
 
@@ -48,16 +54,37 @@ def draw_level(
     style: Qt.PenStyle = Qt.PenStyle.SolidLine,
 ) -> None:
     """Draw a level line on whole pixels, unsmoothed: long smooth dashes are dear."""
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-    painter.setPen(QPen(colour, width, style, Qt.PenCapStyle.FlatCap))
-    painter.drawLine(QPointF(x_range[0], round(y)), QPointF(x_range[1], round(y)))
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
+    draw_levels(painter, [(*x_range, y)], colour, width, style)
+
+
+def draw_levels(
+    painter: QPainter,
+    levels: Sequence[tuple[float, float, float]],
+    colour: QColor,
+    width: float = 1.0,
+    style: Qt.PenStyle = Qt.PenStyle.SolidLine,
+) -> None:
+    """Draw many of them, each from its left to its right end at its y."""
+    lines = []
+    for left, right, y in levels:
+        whole = float(round(y))
+        lines.append(QLineF(left, whole, right, whole))
+    painter.setRenderHint(ANTIALIASING, False)
+    painter.setPen(QPen(colour, width, style, FLAT))
+    painter.drawLines(lines)
+    painter.setRenderHint(ANTIALIASING, True)
+
+
+def draw_rects(painter: QPainter, rects: Sequence[QRectF], brush: QColor | QBrush) -> None:
+    """Fill many rectangles alike."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(brush)
+    painter.drawRects(rects)
 
 
 def draw_curve(painter: QPainter, xs: Sequence[float], ys: Sequence[float]) -> None:
     """Draw a smooth line through points, piece by piece: one wide smooth path is dear."""
-    ends = zip(xs, ys, xs[1:], ys[1:], strict=False)
-    painter.drawLines([QLineF(x, y, next_x, next_y) for x, y, next_x, next_y in ends])
+    painter.drawLines(list(map(QLineF, xs, ys, xs[1:], ys[1:])))
 
 
 def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
@@ -70,6 +97,13 @@ def nice_ticks(low: float, high: float, at_most: int) -> list[float]:
     step = next((m * power for m in (1.0, 2.0, 5.0, 10.0) if m * power >= rough), 10.0 * power)
     first = math.ceil(low / step - 1e-9)
     return [k * step for k in range(first, math.floor(high / step + 1e-9) + 1)]
+
+
+def head_text(text: str, size_pt: float, bold: bool = False) -> str:
+    """Return *text* as far as a lane's head has room for it; resting on the head shows it all."""
+    look = theme()
+    room = look.px(HEAD_PX - GUTTER_PX)
+    return look.metrics(size_pt, bold).elidedText(text, Qt.TextElideMode.ElideRight, room)
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,6 +147,8 @@ class Lane(QWidget):
         self._name = name
         self._unit = unit
         self._height_px = height_px
+        # A course is run from left to right in every language: DEVELOPERS.md says why.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Preferred)
         self.setAccessibleName(f"{name}, {unit}" if unit else name)
         theme().changed.connect(self._on_theme_changed)
@@ -192,32 +228,34 @@ class Lane(QWidget):
         font, height = look.font(UNIT_PT), look.metrics(UNIT_PT).height()
         gutter = look.px(GUTTER_PX) - 5.0
         tops: list[float] = []
-        for value, text in labels:
-            y = scale.y(value)
-            draw_level(painter, (body.left(), body.right()), y, look.colours["line"])
+        left, right, soft = body.left(), body.right(), look.colours["soft"]
+        ys = [scale.y(value) for value, _ in labels]
+        draw_levels(painter, [(left, right, y) for y in ys], look.colours["line"])
+        for y, (_, text) in zip(ys, labels, strict=True):
             top = min(max(y - height / 2, 0.0), self.height() - height)
             if any(abs(top - other) < 0.72 * height for other in tops):
                 continue
             tops.append(top)
-            rect = QRectF(body.left() - gutter - 5.0, top, gutter, height)
-            draw_text(
-                painter,
-                rect,
-                text,
-                look.colours["soft"],
-                font,
-                Align.AlignRight | Align.AlignVCenter,
-            )
+            rect = QRectF(left - gutter - 5.0, top, gutter, height)
+            draw_text(painter, rect, text, soft, font, RIGHTWARD)
 
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
-            text = self.readout(QPointF(event.pos()))
+            is_head = event.pos().x() < theme().px(HEAD_PX - GUTTER_PX)
+            text = self._head_in_full() if is_head else self.readout(QPointF(event.pos()))
             if text:
                 QToolTip.showText(event.globalPos(), text, self)
             else:
                 QToolTip.hideText()
             return True
         return super().event(event)
+
+    def _head_in_full(self) -> str:
+        """Return name and unit if one of them does not fit the head."""
+        units = self._unit.split("\n")
+        is_whole = head_text(self._name, NAME_PT, bold=True) == self._name
+        is_whole = is_whole and all(head_text(unit, UNIT_PT) == unit for unit in units)
+        return "" if is_whole else self.accessibleName()
 
     def paint_head(self, painter: QPainter) -> None:
         """Draw the name and, as far as the height allows, the unit under it."""
@@ -231,7 +269,7 @@ class Lane(QWidget):
         draw_text(
             painter,
             QRectF(0.0, top, right, line),
-            self._name,
+            head_text(self._name, NAME_PT, bold=True),
             look.colours["ink"],
             look.font(NAME_PT, bold=True),
             Align.AlignRight | Align.AlignVCenter,
@@ -240,7 +278,7 @@ class Lane(QWidget):
             draw_text(
                 painter,
                 QRectF(0.0, top + line + small * k, right, small),
-                text,
+                head_text(text, UNIT_PT),
                 look.colours["soft"],
                 look.font(UNIT_PT),
                 Align.AlignRight | Align.AlignVCenter,

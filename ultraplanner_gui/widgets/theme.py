@@ -16,6 +16,8 @@ FONT_FAMILY = "B612"
 FONT_FILES = ("fonts/B612-Regular.otf", "fonts/B612-Bold.otf")
 
 RADIUS_PX = 4
+#: So many widths of texts are kept at a time.
+MOST_WIDTHS = 4096
 
 ThemeWish = Literal["system", "light", "dark"]
 
@@ -139,6 +141,7 @@ class Theme(QObject):
         self._percent = 100
         self._fonts: dict[tuple[float, bool], QFont] = {}
         self._metrics: dict[tuple[float, bool], QFontMetricsF] = {}
+        self._widths: dict[tuple[str, float, bool], float] = {}
         self.colours = LIGHT
 
     def choose(self, wish: ThemeWish, percent: int) -> None:
@@ -151,6 +154,7 @@ class Theme(QObject):
         self.colours = DARK if dark else LIGHT
         self._fonts.clear()
         self._metrics.clear()
+        self._widths.clear()
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setFont(self.font())
@@ -191,6 +195,16 @@ class Theme(QObject):
             metrics = QFontMetricsF(self.font(size_pt, bold))
             self._metrics[key] = metrics
         return metrics
+
+    def width(self, text: str, size_pt: float = 8.5, bold: bool = False) -> float:
+        """Return how wide *text* is set in `font` of the same arguments; kept, as it is dear."""
+        key = (text, size_pt, bold)
+        wide = self._widths.get(key)
+        if wide is None:
+            if len(self._widths) >= MOST_WIDTHS:
+                self._widths.clear()
+            wide = self._widths[key] = self.metrics(size_pt, bold).horizontalAdvance(text)
+        return wide
 
     def _palette(self) -> QPalette:
         c, palette = self.colours, QPalette()
