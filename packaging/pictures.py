@@ -2,6 +2,7 @@
 
     .venv/bin/python packaging/pictures.py [--today 2027-04-05] [--to FOLDER] [NAME ...]
     .venv/bin/python packaging/pictures.py --handbook          # those of the handbook's steps
+    .venv/bin/python packaging/pictures.py --walk              # those of first-plan.md
     .venv/bin/python packaging/pictures.py --all FOLDER        # every state of the window, to check
 
 Runs without a screen too. What is shown moves with today's date unless one is given.
@@ -14,23 +15,22 @@ import os
 import sys
 import tempfile
 from collections.abc import Callable, Iterable
-from datetime import date, timedelta
+from datetime import date
 from pathlib import Path
 
 import numpy as np
 from pictures_states import STATES
 from pictures_studio import (
-    NEUTRAL_FOLDER,
     ROOT,
     Studio,
     held_tile,
     settle,
     taken,
-    wait_for,
 )
+from pictures_walk import WALK, form_over
 from PySide6.QtCore import QLocale
 from PySide6.QtGui import QColor, QImage, QPainter, Qt
-from PySide6.QtWidgets import QApplication, QDialog, QLabel
+from PySide6.QtWidgets import QApplication, QDialog
 
 from ultraplanner_gui.cards.make import pages_of as card_pages_of
 from ultraplanner_gui.cards.paint import measure, paint_page
@@ -39,9 +39,9 @@ from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.cards import Card, CardKind
 from ultraplanner_gui.widgets.theme import register_fonts, theme
-from ultraplanner_gui.window.plan_form import PlanForm
 
 FOLDER = ROOT / "packaging" / "pictures"
+WALK_FOLDER = FOLDER / "first-plan"
 HANDBOOK_FOLDER = ROOT / "resources" / "handbook"
 SMALL_SIZE = (1180, 720)
 MOST_BYTES = 250_000
@@ -106,20 +106,7 @@ def welcome(studio: Studio) -> QImage:
 
 def form(studio: Studio) -> QImage:
     """Take the form as it opens over a course that was dropped."""
-    window = studio.empty_window(SMALL_SIZE)
-    window.deeds.open_any(resources.path("demo/course.gpx"))
-    wait_for(lambda: bool(window.findChildren(PlanForm)))
-    asked = window.findChildren(PlanForm)[0]
-    race_day = studio.today + timedelta(weeks=20, days=(5 - studio.today.weekday()) % 7)
-    asked.day.setDate(race_day)  # type: ignore[arg-type]
-    asked.zone.setCurrentText("Europe/London")
-    for label in asked.findChildren(QLabel):
-        label.setText(label.text().replace(str(studio.home / "projects"), NEUTRAL_FOLDER))
-    settle()
-    image = asked.grab().toImage()
-    asked.reject()
-    window.close()
-    return image
+    return form_over(studio, resources.path("demo/course.gpx"), "Europe/London")
 
 
 PICTURES: dict[str, Callable[[Studio], QImage]] = {
@@ -259,10 +246,14 @@ def main() -> int:
     parser.add_argument("--today", type=date.fromisoformat, default=date.today())
     parser.add_argument("--to", type=Path, default=FOLDER)
     parser.add_argument("--handbook", action="store_true", help="those of the handbook")
+    parser.add_argument("--walk", action="store_true", help="those of first-plan.md")
     parser.add_argument("--all", type=Path, metavar="FOLDER", help="every state, to be looked at")
     options = parser.parse_args()
-    poses = STATES if options.all else HANDBOOK if options.handbook else PICTURES
-    folder = options.all or (HANDBOOK_FOLDER if options.handbook else options.to)
+    poses, folder = (STATES, options.all) if options.all else (PICTURES, options.to)
+    if options.handbook:
+        poses, folder = HANDBOOK, HANDBOOK_FOLDER
+    elif options.walk:
+        poses, folder = WALK, WALK_FOLDER if options.to == FOLDER else options.to
     unknown = set(options.names) - set(poses)
     if unknown:
         parser.error(f"there is no picture {', '.join(sorted(unknown))}")
