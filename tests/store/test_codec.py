@@ -154,6 +154,32 @@ def test_coordinates_of_six_decimals_take_half_the_room():
     assert len(pack_line(Line(raw, raw, column))) > 20_000
 
 
+@dataclass(frozen=True, slots=True)
+class Even:
+    count: int
+
+    def __post_init__(self):
+        if self.count % 2:
+            raise ValueError
+
+
+def test_rows_that_check_themselves_are_checked():
+    assert decode_rows(Even, [b'[{"count":2},{"count":4}]'], "even") == (Even(2), Even(4))
+    with pytest.raises(StoreError, match="even 2"):
+        decode_rows(Even, [b'[{"count":2},{"count":3}]'], "even")
+
+
+@dataclass(frozen=True, slots=True)
+class Pearl(Bead):
+    weight_g: float = 0.0
+
+
+def test_rows_of_a_kind_of_a_kind_have_all_their_fields():
+    pearls = (Pearl("a", 1.0, weight_g=2.0), Pearl("b", 2.0, pair=(1, "x"), weight_g=3.0))
+    body = encode(tuple[Pearl, ...], pearls, "pearls")
+    assert decode_rows(Pearl, [body], "pearls") == pearls
+
+
 BEAD = {"name": "a", "size_m": 1.0, "hue": "teal", "pair": [1, "b"], "side": "left"}
 ODD = st.sampled_from(
     (

@@ -101,6 +101,8 @@ def decode_rows(
             raise damaged(place)
         left -= len(row)
         rows.append(row)
+    if not any(rows):
+        return ()
     coder = _coder(kind)
     try:
         values = coder.read_column(list(chain.from_iterable(rows)))

@@ -6,9 +6,13 @@ one by one then, which tells what is wrong with which.
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import fields
 from datetime import date
+from itertools import repeat
 from operator import itemgetter
+from types import MemberDescriptorType
 from typing import TypeAlias, TypeVar
 
 T = TypeVar("T")
@@ -85,7 +89,7 @@ def choices(values: Mapping[str | int, object]) -> Reader:
     """Return what reads texts as the *values* they stand for."""
 
     def read(column: Column) -> Column:
-        return [values[text] for text in only(str, column)]
+        return list(map(values.__getitem__, only(str, column)))
 
     return read
 
@@ -94,10 +98,12 @@ def optional(read_there: Reader) -> Reader:
     """Return what leaves None as it is and reads the rest by *read_there*."""
 
     def read(column: Column) -> Column:
-        there = [value for value in column if value is not None]
-        if len(there) == len(column):
+        missing = column.count(None)
+        if not missing:
             return read_there(column)
-        following = iter(read_there(there) if there else ())
+        if missing == len(column):
+            return column
+        following = iter(read_there([value for value in column if value is not None]))
         return [None if value is None else next(following) for value in column]
 
     return read
@@ -108,29 +114,52 @@ def rows(read_entries: Reader, most: int) -> Reader:
 
     def read(column: Column) -> Column:
         found = only(list, column)
-        if max(map(len, found)) > most:
+        longest = max(map(len, found))
+        if longest > most:
             raise Unusual
+        if not longest:
+            return [()] * len(found)
         return [tuple(read_entries(row)) if row else () for row in found]
 
     return read
 
 
-def records(kind: Callable[..., object], readers: Mapping[str, Reader]) -> Reader:
+def records(kind: type, readers: Mapping[str, Reader]) -> Reader:
     """Return what makes a *kind* of every object that has each of *readers* as a field, no other.
 
-    The fields go to *kind* in their order.
+    *kind* is a dataclass and *readers* are in the order of its fields.
     """
     names = tuple(readers)
     # the first name once more makes it a tuple where there is one field only
     fields_of = itemgetter(*names, names[0]) if names else None
+    make = _maker(kind, names)
 
     def read(column: Column) -> Column:
         found = only(dict, column)
         if fields_of is None or set(map(len, found)) != {len(names)}:
             raise Unusual
         by_field = zip(*map(fields_of, found), strict=True)
-        return list(
-            map(kind, *(one(of) for one, of in zip(readers.values(), by_field, strict=False)))
-        )
+        read_fields = [one(of) for one, of in zip(readers.values(), by_field, strict=False)]
+        return make(len(found), read_fields)
 
     return read
+
+
+def _maker(kind: type, names: tuple[str, ...]) -> Callable[[int, Sequence[Column]], Column]:
+    """Return what makes so many of *kind* of a column for each of its fields *names*.
+
+    The constructor of a frozen dataclass takes twice as long as filling its slots one after the
+    other, and does no more unless it has something to check.
+    """
+    slots = [kind.__dict__.get(name) for name in names]
+    setters = [slot.__set__ for slot in slots if isinstance(slot, MemberDescriptorType)]
+    if len(setters) < len(fields(kind)) or hasattr(kind, "__post_init__"):
+        return lambda _count, columns: list(map(kind, *columns))
+
+    def fill(count: int, columns: Sequence[Column]) -> Column:
+        made: list[object] = list(map(object.__new__, repeat(kind, count)))
+        for setter, column in zip(setters, columns, strict=True):
+            deque(map(setter, made, column), maxlen=0)
+        return made
+
+    return fill

@@ -6,7 +6,7 @@ import sqlite3
 import stat
 import struct
 import time
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import closing, contextmanager
 from hashlib import blake2b
 from pathlib import Path
@@ -33,6 +33,7 @@ LARGEST_BODY_BYTES = 32 * 1024 * 1024
 MOST_STATES = 1000
 OPENING_BUDGET_S = 2.0
 WAIT_FOR_LOCK_S = 0.3
+_MOST_AT_ONCE = 500
 
 _HEADER_BYTES = 100
 _SQLITE_MAGIC = b"SQLite format 3\x00"
@@ -107,16 +108,19 @@ class Database:
 
     @classmethod
     def take(cls, path: Path) -> Database:
-        """Return *path* opened for writing; until it is closed nobody else gets at it."""
+        """Return *path* opened for writing, after every check that a strange file must pass.
+
+        Until it is closed nobody else gets at it. What a stopped program left is rolled back.
+        """
         database = cls(_connect(path, "rw"), path)
         with database._closed_on_error(), _said(path):
             execute = database._connection.execute
             execute("PRAGMA journal_mode = DELETE")
             execute("PRAGMA synchronous = FULL")
             execute("PRAGMA locking_mode = EXCLUSIVE")
+            # checked under the lock, and by the connection that goes on to read the same pages
             execute("BEGIN EXCLUSIVE")
-            # once more under the lock: the file may have been exchanged since it was looked into
-            database._check_schema()
+            database._check()
             execute("COMMIT")
         return database
 
@@ -136,17 +140,30 @@ class Database:
 
     def body(self, digest: str) -> bytes:
         """Return the body of the part *digest*; StoreError if it is lost or changed."""
+        return self.bodies((digest,))[0]
+
+    def bodies(self, digests: Sequence[str]) -> list[bytes]:
+        """Return the bodies of the parts *digests*; StoreError if one is lost or changed."""
+        found: dict[str, bytes] = {}
+        for start in range(0, len(digests), _MOST_AT_ONCE):
+            found.update(self._found(digests[start : start + _MOST_AT_ONCE]))
         try:
-            key = bytes.fromhex(digest)
+            return [found[digest] for digest in digests]
+        except KeyError as error:
+            raise is_broken(self._path) from error
+
+    def _found(self, digests: Sequence[str]) -> dict[str, bytes]:
+        """Return the bodies of *digests* that are there, each under the checksum it has."""
+        try:
+            keys = list(map(bytes.fromhex, digests))
         except ValueError as error:
             raise is_broken(self._path) from error
+        places = ",".join("?" * len(keys))
         with _said(self._path):
-            row = self._connection.execute(
-                "SELECT body FROM part WHERE digest = ?", (key,)
-            ).fetchone()
-        if row is None or digest_of(row[0]) != digest:
-            raise is_broken(self._path)
-        return bytes(row[0])
+            rows = self._connection.execute(
+                f"SELECT body FROM part WHERE digest IN ({places})", keys
+            ).fetchall()
+        return {digest_of(body): body for (body,) in rows}
 
     @contextmanager
     def transaction(self) -> Iterator[None]:

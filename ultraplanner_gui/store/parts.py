@@ -40,6 +40,7 @@ LINE = "line"
 TRACKS = "tracks"
 
 Manifest = dict[str, tuple[str, ...]]
+Fetch = Callable[[Sequence[str]], list[bytes]]
 
 
 def digest_of(body: bytes) -> str:
@@ -83,12 +84,12 @@ def pieces(project: Project) -> Iterator[Piece]:
         yield Piece(LINE, (project.course.line,), partial(_write_line, project.course))
 
 
-def assemble(manifest: Manifest, body: Callable[[str], bytes], lenient: bool) -> Project:
-    """Return the project whose parts *manifest* names; *body* fetches one by its digest.
+def assemble(manifest: Manifest, bodies: Fetch, lenient: bool) -> Project:
+    """Return the project whose parts *manifest* names; *bodies* fetches some by their digests.
 
     *lenient* passes over fields unknown here. StoreError names the part that is unfit.
     """
-    read = _Reader(manifest, body, lenient)
+    read = _Reader(manifest, bodies, lenient)
     return read.one(
         "project",
         Project,
@@ -176,15 +177,18 @@ def read_manifest(coded: Json) -> Manifest:
 @dataclass(frozen=True, slots=True)
 class _Reader:
     manifest: Manifest
-    body: Callable[[str], bytes]
+    bodies: Fetch
     lenient: bool
 
     def one(self, name: str, kind: type[T], given: Mapping[str, object] | None = None) -> T:
         return decode(kind, self.only(name), name, self.lenient, given)
 
     def rows(self, name: str, kind: type[T]) -> tuple[T, ...]:
-        bodies = map(self.body, self.manifest.get(name, ()))
+        bodies = self.bodies(self.manifest.get(name, ()))
         return decode_rows(kind, bodies, name, self.lenient)
+
+    def body(self, digest: str) -> bytes:
+        return self.bodies((digest,))[0]
 
     def only(self, name: str) -> bytes:
         digests = self.manifest.get(name, ())

@@ -162,10 +162,9 @@ class ProjectFile:
                 ),
                 path.name,
             )
-        look = Database.look_into(path)
         original = None
         if version < VERSION:
-            look.close()
+            Database.look_into(path).close()
             if _is_protected(path):
                 raise Elsewhere(
                     QT_TRANSLATE_NOOP(
@@ -176,19 +175,15 @@ class ProjectFile:
                     path.name,
                 )
             original = bring_up(path, version, migrations, cls._check_readable)
-            look = Database.look_into(path)
-        file = cls._taken(look, path)
+        file = cls._taken(path)
         file.original = original
         return file
 
     @classmethod
-    def _taken(cls, look: Database, path: Path) -> Self:
+    def _taken(cls, path: Path) -> Self:
         is_read_only = _is_protected(path)
-        database = look
+        database = Database.look_into(path) if is_read_only else Database.take(path)
         try:
-            if not is_read_only:
-                look.close()
-                database = Database.take(path)
             file = cls(database, path, is_read_only)
         except BaseException:
             database.close()
@@ -293,7 +288,7 @@ class ProjectFile:
         self.close()
 
     def _assembled(self, manifest: Manifest) -> Project:
-        project = assemble(manifest, self._database.body, self._lenient)
+        project = assemble(manifest, self._database.bodies, self._lenient)
         part = unsound_part(project)
         if part is not None:
             raise damaged(part)
