@@ -19,6 +19,7 @@ from datetime import date
 from pathlib import Path
 
 import numpy as np
+from pictures_languages import states_of
 from pictures_states import STATES
 from pictures_studio import (
     ROOT,
@@ -249,7 +250,8 @@ def main() -> int:
     parser.add_argument("--walk", action="store_true", help="those of first-plan.md")
     parser.add_argument("--all", type=Path, metavar="FOLDER", help="every state, to be looked at")
     options = parser.parse_args()
-    poses, folder = (STATES, options.all) if options.all else (PICTURES, options.to)
+    every = {**STATES, **states_of(STATES)}
+    poses, folder = (every, options.all) if options.all else (PICTURES, options.to)
     if options.handbook:
         poses, folder = HANDBOOK, HANDBOOK_FOLDER
     elif options.walk:

@@ -1,7 +1,9 @@
 """Collect the texts of the program, and make what it reads its translations from.
 
 dev.py translate              renew resources/translations: .ts from the code, .qm of it
-dev.py translate pseudo DIR   a made-up language in DIR: longer, accented, complete
+dev.py translate pseudo DIR [long|leftward|both]
+                              a made-up language in DIR, complete: longer and accented; read from
+                              right to left; or both. ultraplanner-gui --translation shows it
 
 A translator edits the .ts (any editor of that format does) and runs the first again.
 """
@@ -12,6 +14,7 @@ import re
 import subprocess
 import sys
 import xml.etree.ElementTree as ET
+from collections.abc import Callable
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
@@ -20,6 +23,11 @@ PLURALS, TRANSLATED = "en", ("de",)
 _TOOLS = Path(sys.executable).parent
 _PLACEHOLDER = re.compile(r"(\{[^{}]*\}|<[^<>]+>|&\w|%n|%L?\d)")
 _ACCENTS = str.maketrans("aeiouncyAEIOUNCY", "áéíöüñçýÁÉÍÖÜÑÇÝ")
+#: The made-up languages, and the real one each is read like: its direction and plurals.
+#: CLDR has the same two as en-XA and ar-XB.
+PSEUDO = {"long": "en", "leftward": "he", "both": "he"}
+#: Right-to-left override, what ends it, and the mark that makes a line start at the right.
+_OVERRIDE, _END, _MARK = "\u202e", "\u202c", "\u200f"
 
 
 def collect(target: Path, *options: str) -> None:
@@ -49,20 +57,42 @@ def unfinished(source: Path) -> list[str]:
 
 def pseudo_text(text: str) -> str:
     """Return *text* with accents and a third longer; placeholders and tags stay as they are."""
+    if not text.strip():
+        return text
+    shown = _each_part(text, lambda part: part.translate(_ACCENTS))
+    return f"⟦{shown}{'~' * max(1, round(0.3 * len(text)))}⟧"
+
+
+def leftward_text(text: str) -> str:
+    """Return *text* as if its letters were written from right to left; no longer than it was."""
+    if not text.strip():
+        return text
+    shown = _each_part(text, lambda part: f"{_OVERRIDE}{part}{_END}" if part.strip() else part)
+    return f"{_MARK}{shown}{_MARK}"
+
+
+def _each_part(text: str, change: Callable[[str], str]) -> str:
+    """Return *text* with *change* made to what stands between placeholders and tags."""
     parts = _PLACEHOLDER.split(text)
-    shown = "".join(p if n % 2 else p.translate(_ACCENTS) for n, p in enumerate(parts))
-    return f"⟦{shown}{'~' * max(1, round(0.3 * len(text)))}⟧" if text.strip() else text
+    return "".join(part if n % 2 else change(part) for n, part in enumerate(parts))
 
 
-def pseudo(folder: Path) -> Path:
-    """Write the made-up language into *folder* and return its .qm file."""
+FORMS: dict[str, Callable[[str], str]] = {
+    "long": pseudo_text,
+    "leftward": leftward_text,
+    "both": lambda text: leftward_text(pseudo_text(text)),
+}
+
+
+def pseudo(folder: Path, form: str = "long") -> Path:
+    """Write the made-up language *form* into *folder* and return its .qm file."""
     folder.mkdir(parents=True, exist_ok=True)
-    source = folder / "pseudo.ts"
+    source = folder / f"pseudo-{form}.ts"
     source.unlink(missing_ok=True)
-    collect(source, "-target-language", "en")
+    collect(source, "-target-language", PSEUDO[form])
     tree = ET.parse(source)
     for message in tree.getroot().iter("message"):
-        _fill(message, pseudo_text(message.findtext("source") or ""))
+        _fill(message, FORMS[form](message.findtext("source") or ""))
     tree.write(source, "utf-8", xml_declaration=True)
     release(source, source.with_suffix(".qm"))
     return source.with_suffix(".qm")
@@ -109,6 +139,6 @@ def _run(tool: str, *arguments: str) -> None:
 
 if __name__ == "__main__":
     if sys.argv[1:2] == ["pseudo"]:
-        print(pseudo(Path(sys.argv[2])))
+        print(pseudo(Path(sys.argv[2]), *sys.argv[3:4]))
     else:
         renew()

@@ -27,9 +27,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
 
         return self_test()
     if options.cards is None and options.restore is None and not options.dump:
-        if options.throw_away:
-            return _run_thrown_away(options.file, options.demo)
-        return _run_window(options.file, options.demo)
+        run = _run_thrown_away if options.throw_away else _run_window
+        return run(options.file, options.demo, options.translation)
     from ultraplanner_gui import commands
 
     if options.dump:
@@ -80,20 +79,26 @@ def _options(arguments: Sequence[str]) -> argparse.Namespace:
         action="store_true",
         help="keep settings and new projects in a folder that is gone when the window closes",
     )
+    parser.add_argument(
+        "--translation",
+        type=Path,
+        metavar="QM",
+        help="speak the language of the compiled translation QM, for trying one",
+    )
     parser.add_argument("--version", action="version", version=f"Ultraplanner {__version__}")
     return parser.parse_args(arguments)
 
 
-def _run_thrown_away(file: Path | None, demo: bool) -> int:
+def _run_thrown_away(file: Path | None, demo: bool, translation: Path | None) -> int:
     """Run the window with a profile of its own, for trying things."""
     import tempfile
 
     with tempfile.TemporaryDirectory(prefix="ultraplanner-") as home:
         os.environ["ULTRAPLANNER_HOME"] = home
-        return _run_window(file, demo)
+        return _run_window(file, demo, translation)
 
 
-def _run_window(file: Path | None, demo: bool) -> int:
+def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     # Nothing that is made until the window stands is garbage; looking for some takes a tenth.
     gc.disable()
     # Nothing here is worth a thread of its linear algebra, and making them takes tens of ms.
@@ -111,7 +116,7 @@ def _run_window(file: Path | None, demo: bool) -> int:
     from PySide6.QtWidgets import QApplication
 
     import ultraplanner_gui.desk.crash as crash
-    from ultraplanner_gui.desk.language import speak
+    from ultraplanner_gui.desk.language import speak, speak_from, write_as
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import theme
     from ultraplanner_gui.window.main_window import MainWindow
@@ -122,7 +127,10 @@ def _run_window(file: Path | None, demo: bool) -> int:
     app = QApplication(sys.argv[:1])
     app.setStyle("Fusion")
     settings = Settings()
-    speak(app, settings.language)
+    language = speak(app, settings.language)
+    if translation is not None:
+        language = speak_from(app, translation) or language
+    write_as(app, language)
     QLocale.setDefault(QLocale(settings.words().locale))
     theme().choose(settings.theme, settings.text_percent)
     window = MainWindow(settings)

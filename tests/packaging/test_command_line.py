@@ -168,7 +168,7 @@ def test_a_file_handed_over_by_the_system_is_opened(qapp):
 def test_a_profile_that_is_thrown_away_is_gone_after_the_window(monkeypatch):
     homes = []
 
-    def window(file, demo):
+    def window(file, demo, translation):
         homes.append(Path(os.environ["ULTRAPLANNER_HOME"]))
         (homes[0] / "new.ultraplan").write_text("tried")
         return 0

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from functools import lru_cache
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, Qt, QTranslator
 
 from ultraplanner_gui.desk import resources
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QGuiApplication
 
 SYSTEM = "system"
 #: What the texts in the code are, and what they are translated to, each by its own name.
@@ -72,21 +76,31 @@ def spoken(wish: str) -> str:
     return next((name for name in wanted if name in LANGUAGES), ENGLISH)
 
 
-def speak(app: QCoreApplication, wish: str) -> None:
-    """Give *app* the language of *wish*; before any text is made."""
+def speak(app: QCoreApplication, wish: str) -> str:
+    """Give *app* the language of *wish* and return which that is; before any text is made."""
     language = spoken(wish)
     speak_from(app, resources.path(f"translations/ultraplanner_{language}.qm"))
     if language != ENGLISH:
         qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
         speak_from(app, qt / f"qtbase_{language}.qm")
+    return language
 
 
-def speak_from(app: QCoreApplication, file: Path) -> None:
-    """Add the translation in *file* to those of *app*; nothing where there is none."""
+def speak_from(app: QCoreApplication, file: Path) -> str:
+    """Add the translation in *file* to those of *app* and return its language; "" if it is none."""
     translator = QTranslator(app)
-    if translator.load(str(file)):
-        app.installTranslator(translator)
-        translated.cache_clear()
+    if not translator.load(str(file)):
+        return ""
+    app.installTranslator(translator)
+    translated.cache_clear()
+    return translator.language() or ENGLISH
+
+
+def write_as(app: QGuiApplication, language: str) -> None:
+    """Lay every window of *app* out the way *language* is written."""
+    right_to_left = Qt.LayoutDirection.RightToLeft
+    usual = Qt.LayoutDirection.LeftToRight
+    app.setLayoutDirection(right_to_left if reads_leftward(language) else usual)
 
 
 def reads_leftward(language: str) -> bool:

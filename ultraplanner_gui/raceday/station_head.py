@@ -44,6 +44,7 @@ from ultraplanner_gui.widgets.lane import (
     UNIT_PT,
     Align,
     draw_text,
+    head_text,
 )
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Stroke
@@ -69,11 +70,14 @@ class Label:
     wish: float = 0.0
     key: str | None = None
 
+    def at(self, x: float, key: str | None) -> Label:
+        """Return the same at another place, of the station *key*."""
+        return Label(x, self.name, self.under, self.short, self.is_cutoff, self.wish, key)
+
     def clock_in(self, width: float) -> str:
         """Return as much of the clock as fits: a time cut short would be another time."""
-        metrics = theme().metrics(UNIT_PT)
-        texts = (self.under, self.short)
-        return next((t for t in texts if metrics.horizontalAdvance(t) <= width + 1.0), "")
+        look, texts = theme(), (self.under, self.short)
+        return next((t for t in texts if look.width(t, UNIT_PT) <= width + 1.0), "")
 
 
 class StationHead(RaceLane):
@@ -200,7 +204,8 @@ class StationHead(RaceLane):
         right = look.px(HEAD_PX - GUTTER_PX)
         rect = QRectF(0.0, self.bar_top, right, height)
         text = self.tr("legs, stops")
-        draw_text(painter, rect, text, look.colours["soft"], look.font(UNIT_PT), RIGHT)
+        shown = head_text(text, UNIT_PT)
+        draw_text(painter, rect, shown, look.colours["soft"], look.font(UNIT_PT), RIGHT)
 
     def paint_ground(self, painter: QPainter, body: QRectF) -> None:
         pass
@@ -213,18 +218,25 @@ class StationHead(RaceLane):
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
         if not self._is_strip:
             self._paint_bar(painter, body)
-        for label, rect in self.placed(body):
-            name = shortened(label.name, rect.width() + 1, bold.horizontalAdvance)
-            top = QRectF(rect.left(), rect.top(), rect.width(), bold.height())
-            is_chosen = label.key is not None and label.key == self.hand.chosen
-            if is_chosen and not self._is_strip:
+        placed = self.placed(body)
+        for label, rect in placed:
+            if label.key is not None and label.key == self.hand.chosen and not self._is_strip:
                 self._mark_chosen(painter, rect)
-            font = look.font(LABEL_PT, bold=True)
-            draw_text(painter, top, name, c["ink"], font, Align.AlignHCenter)
-            under = label.clock_in(rect.width())
-            foot = QRectF(rect.left(), top.bottom(), rect.width(), small.height())
-            colour = c["clay" if label.is_cutoff else "soft"]
-            draw_text(painter, foot, under, colour, look.font(UNIT_PT), Align.AlignHCenter)
+        bold_px, small_px = bold.height(), small.height()
+        ink, clay, soft, font = c["ink"], c["clay"], c["soft"], look.font(LABEL_PT, bold=True)
+        for label, rect in placed:
+            left, top, width = rect.left(), rect.top(), rect.width()
+            name = shortened(label.name, width + 1, _bold_width)
+            place = QRectF(left, top, width, bold_px)
+            draw_text(painter, place, name, ink, font, Align.AlignHCenter)
+        font = look.font(UNIT_PT)
+        for label, rect in placed:
+            left, top, width = rect.left(), rect.top(), rect.width()
+            under = label.clock_in(width)
+            if under:
+                foot = QRectF(left, top + bold_px, width, small_px)
+                colour = clay if label.is_cutoff else soft
+                draw_text(painter, foot, under, colour, font, Align.AlignHCenter)
 
     def _mark_chosen(self, painter: QPainter, rect: QRectF) -> None:
         look = theme()
@@ -380,7 +392,7 @@ class StationHead(RaceLane):
             label = self._label(name, elapsed_s, is_cutoff)
             if key is not None and key == held:
                 label = self._saying(label, said)
-            labels.append(replace(label, x=x_of(at_m), key=key))
+            labels.append(label.at(x_of(at_m), key))
         return labels
 
     def _ends(
@@ -415,10 +427,11 @@ class StationHead(RaceLane):
 
 def _wish(name: str, under: str) -> float:
     look = theme()
-    return max(
-        look.metrics(LABEL_PT, bold=True).horizontalAdvance(name),
-        look.metrics(UNIT_PT).horizontalAdvance(under),
-    )
+    return max(look.width(name, LABEL_PT, bold=True), look.width(under, UNIT_PT))
+
+
+def _bold_width(text: str) -> float:
+    return theme().width(text, LABEL_PT, bold=True)
 
 
 def shortened(name: str, width: float, advance: Callable[[str], float]) -> str:

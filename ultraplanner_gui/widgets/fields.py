@@ -9,6 +9,7 @@ from PySide6.QtGui import QFocusEvent, QIntValidator, QKeyEvent, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QDateEdit,
+    QDateTimeEdit,
     QDoubleSpinBox,
     QLineEdit,
     QSpinBox,
@@ -37,6 +38,14 @@ def align_text(field: QAbstractSpinBox) -> None:
     A style sheet has no say in it: beside styled buttons the line in a spin box begins at 0.
     """
     _Alignment(field)
+
+
+def keep_order(field: QDateTimeEdit) -> None:
+    """Have *field* write hours before minutes in every language; before its format is set.
+
+    Laid out from right to left, Qt turns the parts round: 06:00 would read 00:06.
+    """
+    field.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
 
 
 class _Alignment(QObject):
@@ -216,6 +225,7 @@ class DateField(QDateEdit):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._has_moved_on = False
+        keep_order(self)
         self.setCalendarPopup(True)
         self.setDisplayFormat("ddd d MMM yyyy")
 
@@ -242,6 +252,7 @@ class ClockField(QTimeEdit):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        keep_order(self)
         self.setDisplayFormat("HH:mm")
         align_text(self)
         describe(self, self.tr("From 00:00 to 23:59, on the clock at the race"))
@@ -256,6 +267,7 @@ class PaceField(QTimeEdit):
         super().__init__(parent)
         self._unit_m = words.unit_m
         self._low_mps, self._high_mps = low_mps, high_mps
+        keep_order(self)
         self.setDisplayFormat("m:ss")
         self.setKeyboardTracking(False)
         self.setTimeRange(self._time(high_mps), self._time(low_mps))

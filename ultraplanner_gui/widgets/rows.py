@@ -13,7 +13,7 @@ from ultraplanner_gui.desk.language import translated
 from ultraplanner_gui.engine.state import STATES, State
 from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
-from ultraplanner_gui.widgets.lane import Align, draw_text
+from ultraplanner_gui.widgets.lane import BY_LETTERS, Align, draw_text
 from ultraplanner_gui.widgets.motion import MARK_MS, moves
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
@@ -290,12 +290,26 @@ class Rows(QWidget):
         if isinstance(row, Heads):
             return look.metrics(TEXT_PT, bold=True).height() + look.px(5)
         if isinstance(row, Figure):
-            return look.metrics(TEXT_PT).height() + look.px(5)
+            lines = 1 if self._is_one_line(row, width) else 2
+            return look.metrics(TEXT_PT).height() * lines + look.px(5)
         if isinstance(row, CheckRow | Link):
             return self._wrapped(row.text, width - round(look.px(26)), SMALL_PT) + look.px(6)
         if isinstance(row, Sentence):
             return self._wrapped(row.text, width, SMALL_PT) + look.px(5)
         return look.px(13)
+
+    def _is_one_line(self, row: Figure, width: int) -> bool:
+        """Whether label and figure have room beside each other."""
+        look, now = theme(), row.now + (" !" if row.warns else "")
+        label = look.metrics(TEXT_PT).horizontalAdvance(row.label)
+        figure = look.metrics(TEXT_PT, bold=True).horizontalAdvance(now)
+        return label + figure + look.px(4) <= width
+
+    def _across(self, rect: QRectF) -> QRectF:
+        """Return *rect*, or its mirror image where rows are read from right to left."""
+        if not self.isRightToLeft():
+            return rect
+        return QRectF(self.width() - rect.right(), rect.top(), rect.width(), rect.height())
 
     def _wrapped(self, text: str, width: int, size_pt: float, bold: bool = False) -> float:
         key = (text, width, size_pt, bold)
@@ -313,10 +327,11 @@ class Rows(QWidget):
         look = theme()
         text = row.now + (" !" if row.warns else "")
         width = look.metrics(TEXT_PT, bold=True).horizontalAdvance(text) + look.px(6)
-        ground = QRectF(rect.right() - width, rect.top() + 1.0, width, rect.height() - 2.0)
+        high = look.metrics(TEXT_PT).height() + look.px(3)
+        ground = QRectF(rect.right() - width, rect.bottom() - high - 1.0, width, high)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(look.colours["pale_teal"])
-        painter.drawRoundedRect(ground, 3.0, 3.0)
+        painter.drawRoundedRect(self._across(ground), 3.0, 3.0)
 
     def _paint_row(self, painter: QPainter, row: Row, rect: QRectF) -> None:
         look = theme()
@@ -342,17 +357,20 @@ class Rows(QWidget):
             indent = look.px(26)
             draw_cord(
                 painter,
-                QRectF(
-                    rect.left(),
-                    rect.top() + look.px(1),
-                    look.px(18),
-                    look.metrics(SMALL_PT).height(),
+                self._across(
+                    QRectF(
+                        rect.left(),
+                        rect.top() + look.px(1),
+                        look.px(18),
+                        look.metrics(SMALL_PT).height(),
+                    )
                 ),
                 row.state,
             )
-            self._paragraph(painter, rect.adjusted(indent, 0, 0, 0), row.text, SMALL_PT, "ink")
+            room = self._across(rect.adjusted(indent, 0, 0, 0))
+            self._paragraph(painter, room, row.text, SMALL_PT, "ink")
         elif isinstance(row, Link):
-            room = rect.adjusted(look.px(26), 0, 0, 0)
+            room = self._across(rect.adjusted(look.px(26), 0, 0, 0))
             self._paragraph(painter, room, row.text, SMALL_PT, "teal", underlined=True)
         elif isinstance(row, Sentence):
             self._paragraph(painter, rect, row.text, SMALL_PT, "soft")
@@ -377,7 +395,10 @@ class Rows(QWidget):
             font.setUnderline(True)
         painter.setFont(font)
         painter.setPen(theme().colours[colour])
-        painter.drawText(rect, int(Qt.TextFlag.TextWordWrap | Align.AlignTop), text)
+        painter.setLayoutDirection(BY_LETTERS)
+        side = Align.AlignRight if self.isRightToLeft() else Align.AlignLeft
+        flags = Qt.TextFlag.TextWordWrap.value | (side | Align.AlignTop | Align.AlignAbsolute).value
+        painter.drawText(rect, flags, text)
 
     def _columns(
         self,
@@ -391,21 +412,30 @@ class Rows(QWidget):
     ) -> None:
         look = theme()
         c = look.colours
-        right = Align.AlignRight | Align.AlignVCenter
+        left, right = Align.AlignLeft, Align.AlignRight
+        if self.isRightToLeft():
+            left, right = right, left
+        line = look.metrics(TEXT_PT).height() + look.px(5)
+        upper = QRectF(rect.left(), rect.top(), rect.width(), line)
+        lower = QRectF(rect.left(), rect.bottom() - line, rect.width(), line)
         label_font = look.font(TEXT_PT, bold=is_head)
-        draw_text(painter, rect, label, c["ink" if is_head else "soft"], label_font)
+        middle = Align.AlignVCenter
+        draw_text(painter, upper, label, c["ink" if is_head else "soft"], label_font, left | middle)
         now_font = look.font(SMALL_PT) if is_head else look.font(TEXT_PT, bold=True)
         colour = "soft" if is_head else "clay" if warns else "ink"
-        draw_text(painter, rect, now + (" !" if warns else ""), c[colour], now_font, right)
+        shown = now + (" !" if warns else "")
+        draw_text(painter, lower, shown, c[colour], now_font, right | middle)
         if before:
             gap = max(
                 look.metrics(TEXT_PT, bold=True).horizontalAdvance(now), look.px(52)
             ) + look.px(14)
-            free = rect.width() - gap - look.metrics(TEXT_PT).horizontalAdvance(label)
+            free = rect.width() - gap
+            if lower.top() == upper.top():
+                free -= look.metrics(TEXT_PT).horizontalAdvance(label)
             # Written over the label neither could be read.
             if look.metrics(SMALL_PT).horizontalAdvance(before) + look.px(4) <= free:
-                place = rect.adjusted(0, 0, -gap, 0)
-                draw_text(painter, place, before, c["soft"], look.font(SMALL_PT), right)
+                place = self._across(lower.adjusted(0, 0, -gap, 0))
+                draw_text(painter, place, before, c["soft"], look.font(SMALL_PT), right | middle)
 
     def _on_theme_changed(self) -> None:
         self._heights.clear()

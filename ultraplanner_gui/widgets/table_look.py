@@ -90,7 +90,7 @@ class TableHead(QHeaderView):
         painter.fillRect(box, c["lane"])
         painter.fillRect(QRectF(box.left(), box.bottom() - 1, box.width(), 1), c["strong_line"])
         name, unit = self._table.head_parts(section)
-        side = self._table.alignments[section] & Align.AlignHorizontal_Mask
+        side = leading(self, self._table.alignments[section]) & Align.AlignHorizontal_Mask
         inner = inner_box(self._table, section, box).adjusted(0, look.px(3), 0, -look.px(5))
         is_sorted = self.sortIndicatorSection() == section
         draw_text(
@@ -149,7 +149,8 @@ class TableCells(QStyledItemDelegate):
             inner = inner_box(table, column, box)
             elide, room = Qt.TextElideMode.ElideRight, inner.width() + 1
             text = look.metrics(TEXT_PT).elidedText(table.text(row, column), elide, room)
-            draw_text(painter, inner, text, c[colour], look.font(TEXT_PT), table.alignments[column])
+            side = leading(self._view, table.alignments[column])
+            draw_text(painter, inner, text, c[colour], look.font(TEXT_PT), side)
         mark = table.mark(row, column)
         if mark is not None:
             self._paint_mark(painter, box, mark)
@@ -278,6 +279,13 @@ class TableCells(QStyledItemDelegate):
                     ]
                 )
             )
+
+
+def leading(widget: QWidget, align: Align) -> Align:
+    """Return *align* as *widget* is read; figures stay right, where their last places line up."""
+    if not widget.isRightToLeft() or align & Align.AlignHorizontal_Mask != Align.AlignLeft:
+        return align
+    return align & ~Align.AlignLeft | Align.AlignRight
 
 
 def _editor_style() -> str:

@@ -80,6 +80,10 @@ class _OneLine(QLabel):
     def show_whole(self, text: str) -> None:
         """Show *text*, as much of it as there is room for."""
         self._whole = text
+        # A name in another script than the language's still stands where its place is.
+        side = Qt.AlignmentFlag.AlignRight if self.isRightToLeft() else Qt.AlignmentFlag.AlignLeft
+        middle = Qt.AlignmentFlag.AlignVCenter
+        self.setAlignment(side | middle | Qt.AlignmentFlag.AlignAbsolute)
         self.setToolTip(text)
         self.setAccessibleName(text)
         self._fit()
