@@ -232,7 +232,7 @@ class _Trial:
             )
             return project
         # The figures are renewed once for all: which rows there are does not hang on them.
-        rows = self._rows_of(replace(self._outlook, project=after))
+        rows = self._rows_of(replace(self._outlook, project=after, fuel=None))
         self._new[next(key for key in rows if key not in self._rows)] = line
         self._rows = rows
         self.edits.append(edit)
