@@ -23,7 +23,7 @@ class Widths:
 
     def __init__(self, measure: Measure) -> None:
         self._measure = measure
-        self._of_one: dict[tuple[str, bool], float] = {("", False): 0.0, ("", True): 0.0}
+        self._of_one: dict[tuple[str, bool], float] = {}
         self._of_widest: dict[tuple[tuple[str, ...], bool], float] = {}
         self._lines: dict[tuple[tuple[str, ...], str, bool], list[_Lines]] = {}
 
@@ -31,6 +31,8 @@ class Widths:
         """Return the width of *text*."""
         width = self._of_one.get((text, bold))
         if width is None:
+            if len(self._of_one) >= MOST_KNOWN:
+                self._of_one.clear()
             width = self._of_one[text, bold] = self._measure(text, 1.0, bold)
         return width
 
