@@ -218,9 +218,10 @@ def _paced(
     asked: _Asked, offset: timedelta | None, finish_s: float | None, fresh_mps: float | None
 ) -> PacePlan:
     del offset
-    cost = _cost_so_far(asked.profile, asked.runner.uphill_share)
-    if asked.shape != "even":
-        cost = _with_places(asked.profile, cost, asked.effects)
+    if asked.shape == "even":
+        cost = _cost_so_far(asked.profile, asked.runner.uphill_share)
+    else:
+        cost = _with_places(asked.profile, asked.runner.uphill_share, asked.effects)
     plan = _shared_out(asked, cost, finish_s, fresh_mps)
     if asked.start is None or asked.shape == "even" or not asked.effects.has(Effect.HEAT):
         return plan
@@ -239,7 +240,7 @@ def _shared_out(
     """Return the plan that pays *cost* by the finish, or at the speed *fresh_mps* when fresh."""
     profile, stops = asked.profile, asked.stops
     share = cost / cost[-1]
-    at = [float(np.interp(stop.at_m, profile.distance_m, share)) for stop in stops]
+    at = np.interp([stop.at_m for stop in stops], profile.distance_m, share).tolist()
     stop_s = [stop.stop_s for stop in stops]
     if finish_s is not None:
         clock = effort_clock(asked.fading(), finish_s + asked.stopped_s)
@@ -306,9 +307,13 @@ def _cost_so_far(profile: Profile, uphill_share: float) -> FloatArray:
     return total
 
 
-def _with_places(profile: Profile, cost: FloatArray, effects: Effects) -> FloatArray:
-    """Return *cost* made dearer where altitude or a rough descent takes power."""
+@lru_cache(maxsize=4)
+def _with_places(profile: Profile, uphill_share: float, effects: Effects) -> FloatArray:
+    """Return `_cost_so_far` made dearer where altitude or a rough descent takes power."""
+    cost = _cost_so_far(profile, uphill_share)
     if effects == PLAIN:
         return cost
     dearer = np.diff(cost) / place_power(profile, effects)
-    return np.concatenate(([0.0], np.cumsum(dearer)))
+    total = np.concatenate(([0.0], np.cumsum(dearer)))
+    total.setflags(write=False)
+    return total

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -163,15 +164,22 @@ def walk_in(
     walker: Walker | None = None,
 ) -> WalkIn:
     """Return the walk-in limit of a course, its cutoffs and planned stops."""
-    gradient = profile.gradient[:-1]
-    along_m = np.diff(profile.distance_m) * np.hypot(1.0, gradient)
-    pieces_s = along_m / (walker or Walker()).speed_mps(gradient)
-    walked_s = np.concatenate(([0.0], np.cumsum(pieces_s)))
+    walked_s = _walked(profile, walker or Walker())
     ordered = tuple(sorted(cutoffs, key=lambda c: c.at_m))
     planned = tuple(sorted(stops, key=lambda s: s.at_m))
     bare = WalkIn(profile.distance_m, walked_s, np.empty(0), planned, ordered)
     latest_s = _latest(bare, profile.distance_m)
     return WalkIn(profile.distance_m, walked_s, latest_s, planned, ordered)
+
+
+# A drag of a stop or a station leaves the ground as it was.
+@lru_cache(maxsize=4)
+def _walked(profile: Profile, walker: Walker) -> FloatArray:
+    gradient = profile.gradient[:-1]
+    along_m = np.diff(profile.distance_m) * np.hypot(1.0, gradient)
+    walked_s = np.concatenate(([0.0], np.cumsum(along_m / walker.speed_mps(gradient))))
+    walked_s.setflags(write=False)
+    return walked_s
 
 
 def _latest(limit: WalkIn, at_m: FloatArray) -> FloatArray:
@@ -188,10 +196,9 @@ def _places(limit: WalkIn) -> FloatArray:
 
 def _spare(limit: WalkIn) -> FloatArray:
     """Return for each cutoff the least that is left, of it and later ones, walking from 0 s on."""
+    walked_s = np.interp(_places(limit), limit.distance_m, limit.walked_s).tolist()
     left_s = [
-        cutoff.by_s
-        - float(np.interp(cutoff.at_m, limit.distance_m, limit.walked_s))
-        - limit.stopped_by(cutoff)
-        for cutoff in limit.cutoffs
+        cutoff.by_s - walked - limit.stopped_by(cutoff)
+        for cutoff, walked in zip(limit.cutoffs, walked_s, strict=True)
     ]
     return np.asarray(np.minimum.accumulate(left_s[::-1])[::-1] if left_s else np.empty(0))

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from itertools import pairwise
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
 from ultraplanner_gui.engine.legs import Leg, legs_of
@@ -53,15 +53,16 @@ def leg_spots(
     """Return the legs in sight, the strip beginning at *top*; by clock they begin on leaving."""
     spots, look = [], theme()
     wide, high = look.px(BOX_PX), look.px(BAR_PX)
+    least, low, far = wide + 2.0 * look.px(GRIP_PX), body.left(), body.right()
     for leg in legs_of(outlook):
         left = x_of(leg.start_m)
         if axis.measure == "clock":
-            left = body.left() + axis.x_of_time(leg.leave_s, body.width())
-        left, right = max(left, body.left()), min(x_of(leg.end_m), body.right())
+            left = low + axis.x_of_time(leg.leave_s, body.width())
+        left, right = max(left, low), min(x_of(leg.end_m), far)
         if right - left < 2.0:
             continue
         middle = (left + right) / 2.0
-        has_room = right - left >= wide + 2.0 * look.px(GRIP_PX)
+        has_room = right - left >= least
         box = QRectF(middle - wide / 2.0, top, wide, high) if has_room else None
         spots.append(LegSpot(leg, left, right, box))
     return spots
@@ -72,19 +73,20 @@ def stop_spots(outlook: Outlook, axis: RaceAxis, body: QRectF, x_of: XOf) -> lis
     course, target = outlook.project.course, outlook.target
     if course is None or target is None:
         return []
-    ends = [*(s.at_m for s in course.stations), course.length_m]
+    xs = [x_of(at_m) for at_m in (*(s.at_m for s in course.stations), course.length_m)]
+    low, high = body.left() - 1.0, body.right() + 1.0
+    per_s, least = theme().px(MINUTE_PX) / 60.0, theme().px(LEAST_STOP_PX)
     spots = []
-    for station, (at_m, next_m) in zip(course.stations, pairwise(ends), strict=True):
-        left = x_of(at_m)
-        if not body.left() - 1.0 <= left <= body.right() + 1.0:
+    for station, (left, next_x) in zip(course.stations, pairwise(xs), strict=True):
+        if not low <= left <= high:
             continue
         if axis.measure == "clock":
-            leave_s = target.departure_s(at_m)
+            leave_s = target.departure_s(station.at_m)
             right = body.left() + axis.x_of_time(leave_s, body.width())
         else:
-            most = MOST_STOP_SHARE * max(x_of(next_m) - left, 0.0)
-            right = left + min(station.stop_s / 60.0 * theme().px(MINUTE_PX), most)
-        spots.append(StopSpot(station, left, max(right, left + theme().px(LEAST_STOP_PX))))
+            most = MOST_STOP_SHARE * max(next_x - left, 0.0)
+            right = left + min(station.stop_s * per_s, most)
+        spots.append(StopSpot(station, left, max(right, left + least)))
     return spots
 
 
@@ -104,29 +106,32 @@ def paint_legs(
     lines: list[QLineF] = []
     tips: dict[bool, list[QLineF]] = {True: [], False: []}
     for spot in spots:
-        if spot.box is not None:
-            y = spot.box.center().y()
-            lines.append(QLineF(spot.left + gap, y, spot.box.left(), y))
-            lines.append(QLineF(spot.box.right(), y, spot.right - gap, y))
-            tips[spot.leg.key == hot] += _tips(spot.box, spot.leg.key in folded)
+        box = spot.box
+        if box is not None:
+            y = box.center().y()
+            lines.append(QLineF(spot.left + gap, y, box.left(), y))
+            lines.append(QLineF(box.right(), y, spot.right - gap, y))
+            tips[spot.leg.key == hot] += _tips(box.center().x(), y, spot.leg.key in folded)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(c["strong_line"], Stroke.HAIR))
     painter.drawLines(lines)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, True)
     for is_hot, strokes in tips.items():
-        painter.setPen(QPen(c["ink" if is_hot else "soft"], Stroke.LINE))
-        painter.drawLines(strokes)
+        if strokes:
+            painter.setPen(QPen(c["ink" if is_hot else "soft"], Stroke.LINE))
+            painter.drawLines(strokes)
 
 
-def _tips(box: QRectF, is_folded: bool) -> list[QLineF]:
+def _tips(x: float, y: float, is_folded: bool) -> list[QLineF]:
     """Return two tips: toward each other they fold the leg, away from each other they open it."""
     look = theme()
-    middle, half = box.center(), 0.275 * look.px(BAR_PX)
+    half = 0.275 * look.px(BAR_PX)
     away, back = (look.px(5.5), -look.px(3.5)) if is_folded else (look.px(2.0), look.px(3.5))
     strokes = []
     for side in (-1.0, 1.0):
-        tip = QPointF(middle.x() + side * away, middle.y())
-        strokes += [QLineF(tip + QPointF(side * back, way * half), tip) for way in (-1.0, 1.0)]
+        tip = x + side * away
+        start = tip + side * back
+        strokes += [QLineF(start, y - half, tip, y), QLineF(start, y + half, tip, y)]
     return strokes
 
 
@@ -138,14 +143,18 @@ def paint_stops(
     c, high, inset = look.colours, look.px(BAR_PX), look.px(3.0)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
     painter.setPen(QPen(c["ink"], Stroke.HAIR))
-    kinds = {"teal": c["teal"], "soft": c["soft"], "paper": c["paper"]}
+    boxes: dict[str, list[QRectF]] = {kind: [] for kind in ("soft", "paper", "teal")}
     for spot in spots:
         is_hot = spot.station.key == hot
         kind = "teal" if is_hot else "soft" if spot.station.stop_s > 0.0 else "paper"
-        painter.setBrush(kinds[kind])
-        painter.drawRect(QRectF(spot.left, top + inset, spot.right - spot.left, high - 2.0 * inset))
-        if is_hot:
-            painter.fillRect(QRectF(spot.right - 1.0, top + 1.0, 2.0, high - 2.0), c["ink"])
+        box = QRectF(spot.left, top + inset, spot.right - spot.left, high - 2.0 * inset)
+        boxes[kind].append(box)
+    for kind, those in boxes.items():
+        if those:
+            painter.setBrush(c[kind])
+            painter.drawRects(those)
+    for box in boxes["teal"]:
+        painter.fillRect(QRectF(box.right() - 1.0, top + 1.0, 2.0, high - 2.0), c["ink"])
     painter.setPen(QPen(c["ink"], Stroke.HAIR, Qt.PenStyle.DashLine))
     for spot in spots:
         if spot.station.key in was:
