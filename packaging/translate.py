@@ -23,6 +23,7 @@ PLURALS, TRANSLATED = "en", ("de",)
 _TOOLS = Path(sys.executable).parent
 _PLACEHOLDER = re.compile(r"(\{[^{}]*\}|<[^<>]+>|&\w|%n|%L?\d)")
 _ACCENTS = str.maketrans("aeiouncyAEIOUNCY", "áéíöüñçýÁÉÍÖÜÑÇÝ")
+_WORD = 7
 #: The made-up languages, and the real one each is read like: its direction and plurals.
 #: CLDR has the same two as en-XA and ar-XB.
 PSEUDO = {"long": "en", "leftward": "he", "both": "he"}
@@ -60,7 +61,10 @@ def pseudo_text(text: str) -> str:
     if not text.strip():
         return text
     shown = _each_part(text, lambda part: part.translate(_ACCENTS))
-    return f"⟦{shown}{'~' * max(1, round(0.3 * len(text)))}⟧"
+    more = "~" * max(1, round(0.3 * len(text)))
+    # In words of their own where there is more than one: no language ends in a word that long.
+    words = " ".join(more[n : n + _WORD] for n in range(0, len(more), _WORD))
+    return f"⟦{shown}{' ' if len(more) > _WORD else ''}{words}⟧"
 
 
 def leftward_text(text: str) -> str:

@@ -15,6 +15,7 @@ from ultraplanner_gui.edits.block import MarkDone, MarkMissed
 from ultraplanner_gui.plan.block import Done
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -44,6 +45,7 @@ class DoneForm(QDialog):
         planned = QLabel(self.tr("Planned: {0}").format(kinds.sentence(session, words)), self)
         planned.setWordWrap(True)
         dress(planned, Pt.LABEL, theme().colours.soft)
+        set_topic(planned, session.kind.value)
         shown = session if recorded is None else replace(session, done=recorded, missed=False)
         self.box = DoneBox(shown, words, self)
         if shown.done is None:
@@ -65,7 +67,7 @@ class DoneForm(QDialog):
         whole.setSpacing(Space.APART)
         for widget in (planned, *self._to_say(recorded), self.box, self.refusal, buttons):
             whole.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        at_least(self, theme().px(WIDTH_PX))
         first_field = self.box.distance if session.kind.is_run else self.box.time
         open_field = first_field if recorded is None else self.box.effort
         open_field.setFocus()

@@ -20,7 +20,7 @@ from ultraplanner_gui.widgets.tokens import Pt
 
 ON_SHELF = tuple(kind for kind in Kind if kind is not Kind.RACE)
 WIDTH_PX, ROW_PX, FOOT_PX = 158.0, 21.0, 30.0
-PAD_PX = 8.0
+PAD_PX, MARK_PX, BESIDE_PX = 8.0, 26.0, 14.0
 
 
 class Shelf(QWidget):
@@ -48,7 +48,10 @@ class Shelf(QWidget):
     def sizeHint(self) -> QSize:
         look = theme()
         height = look.px(ROW_PX) * len(ON_SHELF) + look.px(FOOT_PX) + 2 * PAD_PX
-        return QSize(round(look.px(WIDTH_PX)), round(height))
+        metrics = look.metrics(Pt.TEXT)
+        longest = max(metrics.horizontalAdvance(_name_of(kind)) for kind in ON_SHELF)
+        width = max(look.px(WIDTH_PX), look.px(MARK_PX) + longest + BESIDE_PX + PAD_PX)
+        return QSize(round(width), round(height))
 
     def open_at(self, left: float, bottom: float) -> None:
         """Show the shelf with its left lower corner at a place, inside its owner."""
@@ -172,7 +175,7 @@ class Shelf(QWidget):
             painter.setBrush(look.colours["pale_teal"])
             painter.drawRoundedRect(rect, 3.0, 3.0)
         session = usual(self._document.project, kind, self._document.before.today)
-        mark = QRectF(rect.left() + 6.0, 0.0, look.px(26.0), look.px(7.0))
+        mark = QRectF(rect.left() + 6.0, 0.0, look.px(MARK_PX), look.px(7.0))
         mark.moveTop(rect.center().y() - mark.height() / 2)
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if kind.is_run:
@@ -181,9 +184,8 @@ class Shelf(QWidget):
             painter.setPen(look.colours["soft"])
             y = mark.center().y()
             painter.drawLine(QPointF(mark.left(), y), QPointF(mark.right(), y))
-        text = kinds.capital(kinds.say(kinds.FULL[kind]))
-        room = rect.adjusted(mark.width() + 14.0, 0.0, 0.0, 0.0)
-        draw_text(painter, room, text, look.colours["ink"], look.font(Pt.TEXT))
+        room = rect.adjusted(mark.width() + BESIDE_PX, 0.0, 0.0, 0.0)
+        draw_text(painter, room, _name_of(kind), look.colours["ink"], look.font(Pt.TEXT))
 
     def _rect_of(self, row: int) -> QRectF:
         height = min(theme().px(ROW_PX), (self.height() - 2 * PAD_PX) / (len(ON_SHELF) + 1))
@@ -200,3 +202,7 @@ class Shelf(QWidget):
             self.tr("{0}. Enter puts it on the day of the cursor, Esc closes.").format(kind)
         )
         self.update()
+
+
+def _name_of(kind: Kind) -> str:
+    return kinds.capital(kinds.say(kinds.FULL[kind]))

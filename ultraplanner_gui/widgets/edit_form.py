@@ -9,6 +9,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -56,7 +57,7 @@ class EditForm(QDialog):
         box.setSpacing(Space.APART)
         for widget in (fields, self.trouble, buttons):
             box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(width_px)))
+        at_least(self, theme().px(width_px))
 
     @Slot()
     def _on_kept(self) -> None:

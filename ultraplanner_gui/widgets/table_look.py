@@ -93,6 +93,9 @@ class TableHead(QHeaderView):
         side = leading(self, self._table.alignments[section]) & Align.AlignHorizontal_Mask
         inner = inner_box(self._table, section, box).adjusted(0, look.px(3), 0, -look.px(5))
         is_sorted = self.sortIndicatorSection() == section
+        elided, room = Qt.TextElideMode.ElideRight, inner.width() + 1
+        name = look.metrics(HEAD_PT, bold=True).elidedText(name, elided, room)
+        unit = look.metrics(UNIT_PT).elidedText(unit, elided, room)
         draw_text(
             painter, inner, name, c["ink"], look.font(HEAD_PT, bold=True), side | Align.AlignTop
         )

@@ -35,7 +35,7 @@ from ultraplanner_gui.plan.course import Reading, Repair, Surface
 from ultraplanner_gui.raceday.surface_looks import surface_name
 from ultraplanner_gui.science.surface import COST_FACTOR, DESCENT_FACTOR
 from ultraplanner_gui.widgets.fields import DistanceField, align_text
-from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -52,8 +52,8 @@ def _dialog(parent: QWidget, title: str, topic: str, wide: float) -> tuple[QDial
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.setWindowTitle(title)
     set_topic(dialog, topic)
-    dialog.setMinimumWidth(round(theme().px(wide)))
     box = QVBoxLayout(dialog)
+    box.addStrut(round(theme().px(wide)) - 2 * Space.EDGE)
     box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
     box.setSpacing(Space.APART)
     return dialog, box
@@ -86,6 +86,7 @@ def open_cut_every(parent: QWidget, document: Document, words: Words) -> QDialog
     every = DistanceField(words, 500.0, 500_000.0, 1, dialog)
     every.set_metres(10.0 * words.unit_m)
     every.setAccessibleName(tr("Length of a section"))
+    set_topic(every, "cutting sections")
     label = QLabel(tr("&Length of a section"), dialog)
     label.setBuddy(every)
     at_stations = QCheckBox(tr("End them at aid &stations too"), dialog)
@@ -126,7 +127,7 @@ def open_section_name(parent: QWidget, document: Document, key: str) -> QDialog:
         field.setAccessibleName(text.replace("&", ""))
         box.addWidget(label)
         box.addWidget(field)
-    set_topic(note, "when it gets hard")
+    set_topics({name: "section", note: "when it gets hard"})
     buttons = _send(dialog, tr("&Set"))
     box.addWidget(buttons)
 
@@ -167,6 +168,7 @@ def open_surface_factors(parent: QWidget, document: Document, words: Words) -> Q
         usual = f"{words.number(COST_FACTOR[surface], 2)}, "
         usual += words.number(DESCENT_FACTOR[surface], 2)
         for column, part in enumerate((QLabel(name, dialog), cost, descent, QLabel(usual, dialog))):
+            set_topic(part, "surface")
             grid.addWidget(part, row, column)
     box.addLayout(grid)
     buttons = _send(dialog, tr("&Set"))

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 
@@ -49,13 +50,12 @@ class FuelForm(QDialog):
         accept: QPushButton = self.buttons.addButton(do, QDialogButtonBox.ButtonRole.AcceptRole)
         self.buttons.accepted.connect(self.accept)
         self.box.addWidget(self.buttons)
-        self.setMinimumWidth(self.width())
+        at_least(self, self.width())
         return accept
 
     def open(self) -> None:
         """Open it, no smaller than its wrapped lines of text need."""
-        width = self.width()
-        self.setMinimumSize(width, max(self.box.totalHeightForWidth(width), 0))
+        at_least(self, self.width(), with_height=True)
         super().open()
 
     def say_trouble(self, text: str) -> None:

@@ -146,6 +146,7 @@ class GroundPage(QDialog):
     def _right(self) -> QWidget:
         right = QWidget(self)
         self.asked = QLabel("", right)
+        set_topic(self.asked, TOPIC)
         self.asked.setWordWrap(True)
         inside = QWidget(right)
         held = QVBoxLayout(inside)
@@ -228,18 +229,19 @@ class GroundPage(QDialog):
     def _column(self, stand_in: StandIn) -> QWidget:
         words, project = self._words(), self._document.project
         column = QWidget(self)
-        column.setFixedWidth(round(theme().px(COLUMN_PX)))
         name = grounds_named(stand_in, project.runner.grounds)
         rows = Rows(name, column)
         rows.show_rows(stand_in_rows(stand_in, project.runner.grounds, words))
         put = QPushButton(self._put_text(), column)
         put.setAccessibleName(self.tr("{0}: {1}").format(self._put_text(), name))
+        set_topic(put, TOPIC)
         put.setAutoDefault(False)
         put.clicked.connect(partial(self._put_in, stand_in))
         box = QVBoxLayout(column)
         box.setContentsMargins(0, 0, 0, 0)
         box.addWidget(rows)
         box.addWidget(put, 0, Qt.AlignmentFlag.AlignLeft)
+        column.setFixedWidth(max(round(theme().px(COLUMN_PX)), put.sizeHint().width()))
         box.addStretch(1)
         return column
 
@@ -328,7 +330,7 @@ def stand_in_rows(
     """Return what there is to say of one session: match, figures, parts, what is left out."""
     climb, drop = words.height_bare(stand_in.climb_m), words.height(stand_in.drop_m)
     rows: list[Row] = [
-        Title(kinds.capital(grounds_named(stand_in, grounds))),
+        Title(kinds.capital(grounds_named(stand_in, grounds)), topic=TOPIC),
         Figure(tr("Match"), words.percent(100.0 * stand_in.match), topic=TOPIC),
         Figure(tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
         Figure(tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),
@@ -336,11 +338,11 @@ def stand_in_rows(
         Figure(tr("Climb, drop"), f"{climb}, {drop}", topic=TOPIC),
         Rule(),
         Heads(tr("Parts"), topic=TOPIC),
-        *(Sentence(part_sentence(r, grounds, words)) for r in stand_in.repeats),
+        *(Sentence(part_sentence(r, grounds, words), TOPIC) for r in stand_in.repeats),
     ]
     if stand_in.cannot:
         rows += [Rule(), Heads(tr("What it leaves out"), topic=TOPIC)]
-        rows += [Sentence(words.say(text)) for text in stand_in.cannot]
+        rows += [Sentence(words.say(text), TOPIC) for text in stand_in.cannot]
     return tuple(rows)
 
 

@@ -18,6 +18,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.training import SetHealth
 from ultraplanner_gui.plan.runner import Health
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.cautions import BEFORE_BLOCK
@@ -84,8 +85,7 @@ class HealthForm(QDialog):
         buttons.rejected.connect(self.reject)
         box.addWidget(buttons)
         self.no.setFocus()
-        width = round(look.px(WIDTH_PX))
-        self.setMinimumSize(width, max(box.totalHeightForWidth(width), 0))
+        at_least(self, look.px(WIDTH_PX), with_height=True)
 
     def _standing(self) -> str:
         return {

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QLabel, QVBo
 
 from ultraplanner_gui.engine.mailing import LeftOut
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 
@@ -45,7 +46,7 @@ class MailingForm(QDialog):
             box.addWidget(tick)
         box.addWidget(note)
         box.addWidget(buttons)
-        self.setMinimumWidth(round(theme().px(_WIDTH_PX)))
+        at_least(self, theme().px(_WIDTH_PX))
 
     @Slot()
     def _on_write(self) -> None:

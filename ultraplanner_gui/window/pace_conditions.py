@@ -44,6 +44,7 @@ from ultraplanner_gui.widgets.fields import (
 )
 from ultraplanner_gui.widgets.form_column import FormColumn
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording import reading
@@ -73,6 +74,7 @@ class ConditionsForm(QDialog):
         self._weather_fields()
         self._effect_fields()
         self._result = self._small()
+        set_topic(self._result, "warmth")
         self._trouble = self._small()
         self._trouble.hide()
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
@@ -84,7 +86,7 @@ class ConditionsForm(QDialog):
         box.setSpacing(Space.APART)
         for part in (self._upper, self._result, self._lower, self._trouble, buttons):
             box.addWidget(part)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        at_least(self, theme().px(WIDTH_PX))
         self._fill()
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
@@ -284,6 +286,7 @@ class ConditionsForm(QDialog):
         row = self._add_row(grid, 5, self.tr("The dark ta&kes, an estimate"), self.night)
         self._add_row(grid, row, self.tr("Lam&p burns, all cells"), self.lamp)
         dark = QLabel("", self._lower)
+        set_topic(dark, "light")
         dark.setText(
             self.tr("{0} dark").format(words.duration(dark_s(self._outlook.light)))
             if self._outlook.light

@@ -22,6 +22,7 @@ from ultraplanner_gui.plan.pacing import USUAL_FADE_SHARE, Pacing
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.fields import WholeField
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -120,7 +121,8 @@ class ShapeForm(QDialog):
                 self.tr(
                     "100 % is the forecast itself: start fast, slow down. The night and the ground "
                     "slow every shape."
-                )
+                ),
+                "shape of the target",
             )
         )
         box.addWidget(self.holds)
@@ -140,7 +142,8 @@ class ShapeForm(QDialog):
                 self.tr(
                     "Fade: 0 never, 8 front runners, 10 the usual, 20 strong. Your own recordings "
                     "tell better than a guess."
-                )
+                ),
+                "fade",
             )
         )
         box.addWidget(self._trouble)
@@ -149,7 +152,7 @@ class ShapeForm(QDialog):
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         box.addWidget(buttons)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
+        at_least(self, theme().px(WIDTH_PX))
 
     def _fill(self) -> None:
         pacing = self._project.pacing
@@ -166,8 +169,9 @@ class ShapeForm(QDialog):
         dress(label, Pt.HEAD, theme().colours.ink, bold=True)
         return label
 
-    def _small(self, text: str) -> QLabel:
+    def _small(self, text: str, topic: str) -> QLabel:
         label = QLabel(text, self)
+        set_topic(label, topic)
         label.setWordWrap(True)
         dress(label, Pt.LABEL, theme().colours.soft)
         return label

@@ -32,6 +32,7 @@ from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.fields import DateField
 from ultraplanner_gui.widgets.form_column import FormColumn
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
@@ -97,7 +98,7 @@ class RepairForm(QDialog):
         box.setSpacing(Space.APART)
         for widget in (fields, self.trouble, buttons):
             box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(ASK_PX)))
+        at_least(self, theme().px(ASK_PX))
         self.cause.currentIndexChanged.connect(self._on_cause)
         self._on_cause()
 
@@ -264,9 +265,9 @@ def choice_rows(choice: Choice, words: Words) -> tuple[Row, ...]:
     proven = tr("Proven: no way keeps these rules with fewer changes.")
     best = tr("The best found in the time; fewer changes may be possible.")
     rows: list[Row] = [
-        Sentence(words.say(choice.why)),
-        Sentence(proven if choice.is_proven else best),
-        *(Sentence(words.say(note)) for note in choice.notes),
+        Sentence(words.say(choice.why), TOPIC),
+        Sentence(proven if choice.is_proven else best, TOPIC),
+        *(Sentence(words.say(note), TOPIC) for note in choice.notes),
         Rule(),
         Heads(tr("What it costs"), topic=TOPIC),
         _cost(tr("Greatest week"), cost.peak_m, words),
@@ -276,7 +277,7 @@ def choice_rows(choice: Choice, words: Words) -> tuple[Row, ...]:
         Rule(),
         Heads(tr("Sessions changed: {0}").format(len(choice.changes)), topic=TOPIC),
     ]
-    rows += [Sentence(change_sentence(change, words)) for change in choice.changes]
+    rows += [Sentence(change_sentence(change, words), TOPIC) for change in choice.changes]
     return tuple(rows)
 
 

@@ -35,6 +35,7 @@ from ultraplanner_gui.desk.settings_file import (
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.widgets.fields import align_text
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 
@@ -55,6 +56,7 @@ class SettingsForm(QDialog):
         self.search = QLineEdit(self)
         self.search.setPlaceholderText(self.tr("Search the settings"))
         self.search.setAccessibleName(self.tr("Search the settings"))
+        set_topic(self.search, "settings")
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._on_searched)
         self.rows = [_Row(name, s, settings, self._on_changed, self) for name, s in asked_for()]
@@ -76,7 +78,7 @@ class SettingsForm(QDialog):
         box.addStretch(1)
         for widget in (self.said, place, self._buttons()):
             box.addWidget(widget)
-        self.setMinimumWidth(round(theme().px(_WIDTH_PX)))
+        at_least(self, theme().px(_WIDTH_PX), with_height=True)
 
     def _buttons(self) -> QDialogButtonBox:
         role = QDialogButtonBox.ButtonRole

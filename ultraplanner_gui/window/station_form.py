@@ -28,6 +28,7 @@ from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.widgets.fields import DistanceField, DurationField
 from ultraplanner_gui.widgets.form_column import FormColumn
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.least_size import at_least
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import table_reading as reading
@@ -55,7 +56,6 @@ class StationForm(QDialog):
         self._was_pinned = course.is_pinned(self._station)
         self.setWindowTitle(self.tr("Aid station"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setMinimumWidth(round(theme().px(WIDTH_PX)))
         set_topic(self, "aid station")
         self._make_fields(course.length_m)
         left, right = FormColumn(self), FormColumn(self)
@@ -72,6 +72,7 @@ class StationForm(QDialog):
         note = QLabel(self.tr("N&ote"), self)
         note.setBuddy(self.note)
         self.note.setAccessibleName(self.tr("Note"))
+        set_topic(self.note, "aid station")
         box.addWidget(note)
         box.addWidget(self.note)
         self._trouble = QLabel("", self)
@@ -86,6 +87,7 @@ class StationForm(QDialog):
         buttons.accepted.connect(self.send)
         buttons.rejected.connect(self.reject)
         box.addWidget(buttons)
+        at_least(self, theme().px(WIDTH_PX))
         self.stop_kind.currentIndexChanged.connect(self._on_stop_kind)
         self._on_stop_kind()
 
