@@ -11918,6 +11918,42 @@
         <translation>Mail senden teilen Datenschutz Trainer</translation>
     </message>
     <message>
+        <source>Find anything</source>
+        <translation>Alles finden</translation>
+    </message>
+    <message>
+        <source>Type words in any order: sessions, stations, sections, foods, checks, help and everything in the menus are listed. Enter goes there or does it. Figures in the list are those of the plan; ask about them where they stand.</source>
+        <translation>Tippe Wörter in beliebiger Folge: Einheiten, Stationen, Abschnitte, Verpflegung, Prüfungen, Hilfe und alles aus den Menüs stehen in der Liste. Enter geht dorthin oder tut es. Zahlen in der Liste sind die des Plans; frage dort nach ihnen, wo sie stehen.</translation>
+    </message>
+    <message>
+        <source>search look for go to command</source>
+        <translation>suchen finden gehe zu Befehl</translation>
+    </message>
+    <message>
+        <source>Filter rows</source>
+        <translation>Zeilen filtern</translation>
+    </message>
+    <message>
+        <source>Only rows that hold all these words in any of their cells stay in sight; the count says how many of how many. Nothing is removed. Esc shows all rows again.</source>
+        <translation>Nur Zeilen, die alle diese Wörter in irgendeiner Zelle haben, bleiben zu sehen; die Zahl sagt, wie viele von wie vielen. Nichts wird entfernt. Esc zeigt wieder alle Zeilen.</translation>
+    </message>
+    <message>
+        <source>search narrow hide rows</source>
+        <translation>suchen eingrenzen ausblenden Zeilen</translation>
+    </message>
+    <message>
+        <source>Typing in a table</source>
+        <translation>In eine Tabelle tippen</translation>
+    </message>
+    <message>
+        <source>Type over a cell or double-click it; Enter keeps it and goes down. A time is 1 h 30, 1:30 or 90 min, a clock time 09:30, with its day (Sat 09:30) where there are several. What cannot be read is said under the table, and nothing is changed. Cells in pale ink follow from others.</source>
+        <translation>Überschreib eine Zelle oder klick sie doppelt; Enter behält sie und geht nach unten. Eine Dauer ist 1 h 30, 1:30 oder 90 min, eine Uhrzeit 09:30, mit ihrem Tag (Sa 09:30), wo es mehrere gibt. Was sich nicht lesen lässt, wird unter der Tabelle gesagt, und nichts ändert sich. Zellen in blasser Tinte folgen aus anderen.</translation>
+    </message>
+    <message>
+        <source>edit cell enter paste format</source>
+        <translation>ändern Zelle Enter einfügen Format</translation>
+    </message>
+    <message>
         <source>Moving things on race day</source>
         <translation>Am Renntag Dinge verschieben</translation>
     </message>
@@ -12619,7 +12655,7 @@
     <name>Ledger</name>
     <message>
         <source>Build-up figures</source>
-        <extracomment>What of an outlook changes with the build-up alone. Which table a link leads to, by the kind of its rows.</extracomment>
+        <extracomment>What of an outlook changes with the build-up alone. Which table a link leads to, by the kind of its rows and a column.</extracomment>
         <translation>Angaben zum Aufbau</translation>
     </message>
     <message>
@@ -17322,6 +17358,7 @@ schneller oben</translation>
     <name>TypeBack</name>
     <message>
         <source>Type a week back in</source>
+        <extracomment>What the help says of each column.</extracomment>
         <translation>Eine Woche wieder eintragen</translation>
     </message>
     <message>

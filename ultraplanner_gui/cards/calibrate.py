@@ -73,6 +73,7 @@ class Calibration(QDialog):
         self.card = _BankCard(px_per_mm, self)
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setAccessibleName(self.tr("Size of the outline"))
+        set_topic(self.slider, "true size")
         self.slider.setRange(
             round(LEAST_PX_PER_MM * STEPS_PER_PX), round(MOST_PX_PER_MM * STEPS_PER_PX)
         )

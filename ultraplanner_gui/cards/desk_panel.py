@@ -104,6 +104,7 @@ class DeskPanel(QFrame):
         )
         set_topics(
             {
+                self.trouble: "card size",
                 self.paper: "card paper",
                 self.both_sides: "card paper",
                 self.light: "card light",

@@ -56,6 +56,8 @@ class PhoneForm(QDialog):
         self.screen_size.activated.connect(self._on_screen)
         self.dark.setChecked(True)
         self.clock.setChecked(True)
+        for field in (self.which, self.screen_size, self.width_px, self.height_px):
+            set_topic(field, "phone picture")
         self._arrange()
         self._on_screen(0)
 

@@ -27,10 +27,11 @@ MOST_WRAPS = 500
 
 @dataclass(frozen=True, slots=True)
 class Title:
-    """A heading with a line of small text under it."""
+    """A heading with a line of small text under it; `topic` is what the help says of that line."""
 
     text: str
     under: str = ""
+    topic: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,9 +76,10 @@ class CheckRow:
 
 @dataclass(frozen=True, slots=True)
 class Sentence:
-    """A paragraph of small text."""
+    """A paragraph of small text; `topic` is what the help says of it."""
 
     text: str
+    topic: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -446,7 +448,7 @@ class Rows(QWidget):
 
 def topic_of_row(row: Row | None) -> str:
     """Return what the help says of *row*, empty for nothing."""
-    return row.topic if isinstance(row, Heads | Figure | CheckRow | Link) else ""
+    return "" if row is None or isinstance(row, Rule) else row.topic
 
 
 def _stops(row: Row) -> bool:

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt, Signal, Slot
 from PySide6.QtGui import QAction, QColor, QIcon, QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QWidget
 
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.table_text import folded
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
@@ -84,6 +85,7 @@ class FilterField(QWidget):
         self._counted = (0, 0)
         self.field = _Field(self)
         self.field.setAccessibleName(name)
+        set_topic(self, "filter")
         self.field.setPlaceholderText(self.tr("Filter rows (Ctrl+F)"))
         self._clear = QAction(self.tr("Show all rows"), self)
         self._clear.setVisible(False)

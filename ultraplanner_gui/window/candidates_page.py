@@ -153,7 +153,7 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
     day = words.day_and_year(race.day)
     dark = NONE if figures.dark_s is None else words.duration(figures.dark_s)
     rows: list[Row] = [
-        Title(race.name, day),
+        Title(race.name, day, TOPIC),
         _figure(tr("Distance"), words.distance(race.distance_m, 1)),
         _figure(
             tr("Climb, drop"), f"{words.height_bare(race.climb_m)}, {words.height(race.drop_m)}"
@@ -181,7 +181,7 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
         ),
         Sentence(tr("Pale: asked; bold: what the rules allow by then.")),
         CheckRow(figures.state, words.say(figures.says[0]), topic=TOPIC),
-        *(Sentence(words.say(text)) for text in figures.says[1:]),
+        *(Sentence(words.say(text), "runway") for text in figures.says[1:]),
     ]
     if figures.after is not None:
         state, text = figures.after
@@ -193,7 +193,7 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
             *(_leg(leg, words) for leg in figures.legs),
         ]
     if race.note:
-        rows.append(Sentence(race.note))
+        rows.append(Sentence(race.note, TOPIC))
     return tuple(rows)
 
 

@@ -34,7 +34,7 @@ from ultraplanner_gui.engine.profile import build_profile
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.widgets.fields import DistanceField, HeightField, align_text
-from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.schematic_view import SchematicView
@@ -86,6 +86,10 @@ class CourseForm(QDialog):
         self._said = QLabel("", self)
         self._said.setWordWrap(True)
         self._lay_out()
+        set_topics({self.deed: "course shape", self.profile: "profile", self._said: "course shape"})
+        set_topics(dict.fromkeys((self.start, self.end, self.laps), "course shape"))
+        set_topics({self.official: "official distance"})
+        set_topics(dict.fromkeys((self.climb, self.drop), "official climb and drop"))
         self.deed.currentIndexChanged.connect(self._on_deed)
         self._on_deed()
 
@@ -220,6 +224,7 @@ class CourseForm(QDialog):
             form.addRow(text, field)
         if note:
             label = QLabel(note, page)
+            set_topic(label, "course shape")
             label.setWordWrap(True)
             form.addRow(label)
         return page

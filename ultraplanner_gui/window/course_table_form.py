@@ -80,6 +80,7 @@ class CourseTableForm(QDialog):
         self.view.verticalHeader().show()
         self.profile = SchematicView(self)
         self._hint, self._totals, self._note, self._complaint = (QLabel("", self) for _ in range(4))
+        set_topics({self.profile: "profile", self._totals: "course table"})
         self.buttons: dict[str, QPushButton] = {}
         self._lay_out()
         self._connect()

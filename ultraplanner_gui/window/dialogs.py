@@ -87,6 +87,7 @@ def open_notes(parent: QWidget, document: Document) -> QDialog:
     text = QPlainTextEdit(document.project.notes, dialog)
     text.setTabChangesFocus(True)
     text.setAccessibleName(tr("Notes"))
+    set_topic(text, "notes")
 
     def edit(value: str, gesture: int) -> Edit:
         return WriteNotes(value, gesture)

@@ -62,7 +62,7 @@ class Finder(QFrame):
         self._index = EntryIndex(())
         self._return_to: QWidget | None = None
         self.setObjectName("finder")
-        set_topic(self, "help")
+        set_topic(self, "finder")
         self.setAccessibleName(self.tr("Find anything"))
         self.field = QLineEdit(self)
         self.field.setPlaceholderText(self.tr("Find anything: type words of it in any order"))

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QDialogButtonBox, QWidget
 
 from ultraplanner_gui.engine.fuel_cautions import cautions_for
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.window.fuel_forms import FuelForm
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.words import Words
@@ -22,14 +23,18 @@ class FuelCautions(FuelForm):
         super().__init__(self.tr("When it goes wrong"), "fuel", WIDTH_PX, parent)
         self.box.addWidget(self.head(self.tr("When it goes wrong")))
         for text in cautions.FALLBACKS:
-            self.box.addWidget(self.line(_said(text), is_small=False))
+            line = self.line(_said(text), is_small=False)
+            set_topic(line, "red flags")
+            self.box.addWidget(line)
         fuel, target = outlook.fuel, outlook.target
         if fuel is not None and target is not None:
             weather = outlook.project.conditions.weather
             is_hot = weather is not None and weather.warmest_c >= HOT_C
             self.box.addWidget(self.head(self.tr("Cautions for this plan")))
             for text in cautions_for(fuel, target.finish_s, is_hot):
-                self.box.addWidget(self.line(_said(text), is_small=False))
+                line = self.line(_said(text), is_small=False)
+                set_topic(line, "red flags")
+                self.box.addWidget(line)
         self.box.addStretch(1)
         self.buttons.setStandardButtons(QDialogButtonBox.StandardButton.Close)
         self.box.addWidget(self.buttons)

@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.fuel_fill import Fill
 from ultraplanner_gui.engine.fuel_kit import may_use, proposed_foods
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.fuel import Caffeine, Food, FuelPlan, Tolerance
+from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.table_column import say
 from ultraplanner_gui.window.fuel_forms import FuelForm, TickList
 from ultraplanner_gui.window.table_foods import TOLERANCES
@@ -50,6 +51,7 @@ class FillForm(FuelForm):
         self.foods.tick(proposed_foods(fuel, self._on_tables))
         self.try_it = QPushButton(self.tr("&Work it out"), self)
         self._result = self.line("", is_small=False)
+        set_topics({self.foods: "food", self._result: "fill to target"})
         self._lay_out()
         self.try_it.clicked.connect(self._on_try)
         self.foods.itemChanged.connect(self._on_changed)
@@ -87,20 +89,20 @@ class FillForm(FuelForm):
 
     def _lay_out(self) -> None:
         fuel, words = self._outlook.project.fuel, self._words
-        self.box.addWidget(
-            self.line(
-                self.tr(
-                    "Replaces all items by a choice that keeps {0}, {1} of fluid and {2} of sodium "
-                    "an hour, changes the taste with the hours and carries little far. Food on a "
-                    "table is taken there."
-                ).format(
-                    words.grams_per_hour(fuel.carb_g_per_h),
-                    words.millilitres(fuel.fluid_ml_per_h),
-                    words.milligrams(fuel.sodium_mg_per_h),
-                ),
-                is_small=False,
-            )
+        says = self.line(
+            self.tr(
+                "Replaces all items by a choice that keeps {0}, {1} of fluid and {2} of sodium "
+                "an hour, changes the taste with the hours and carries little far. Food on a "
+                "table is taken there."
+            ).format(
+                words.grams_per_hour(fuel.carb_g_per_h),
+                words.millilitres(fuel.fluid_ml_per_h),
+                words.milligrams(fuel.sodium_mg_per_h),
+            ),
+            is_small=False,
         )
+        set_topic(says, "fill to target")
+        self.box.addWidget(says)
         self.box.addWidget(self.head(self.tr("With these foods")))
         self.box.addWidget(self.foods, 1)
         self.box.addWidget(self.caffeine)

@@ -146,7 +146,9 @@ class HabitsForm(FuelForm):
         box.addWidget(self.head(self.tr("Caffeine")))
         box.addWidget(self.uses)
         box.addLayout(form)
-        box.addWidget(self.line(_caution(cautions.CAFFEINE)))
+        caution = self.line(_caution(cautions.CAFFEINE))
+        set_topic(caution, "caffeine")
+        box.addWidget(caution)
 
     def _before(self, box: QVBoxLayout) -> None:
         before = self._fuel.before
@@ -198,9 +200,9 @@ class HabitsForm(FuelForm):
         form.addRow(self.tr("In the live&r"), self.liver)
         box.addWidget(self.head(self.tr("Glycogen at the start")))
         box.addLayout(form)
-        box.addWidget(
-            self.line(self.tr("20 g/kg is usual, 36 fully loaded; liver 90 g after breakfast."))
-        )
+        usual = self.line(self.tr("20 g/kg is usual, 36 fully loaded; liver 90 g after breakfast."))
+        set_topic(usual, "glycogen at the start")
+        box.addWidget(usual)
 
     def _allergens(self, box: QVBoxLayout) -> None:
         rows = ((allergen.value, say(ALLERGENS[allergen])) for allergen in Allergen)

@@ -55,6 +55,7 @@ class RepeatForm(FuelForm):
         self.last = WholeField(words, 0, finish_min, minutes, 5, self)
         self.last.setValue(int(finish_min - LAST_BEFORE_FINISH_S / MINUTE_S))
         set_topics({self.food: "food", self.servings: "servings"})
+        set_topics(dict.fromkeys((self.step, self.first, self.last), "placing fuel"))
         form = QFormLayout()
         form.addRow(self.tr("&Food"), self.food)
         form.addRow(self.tr("&Servings each time"), self.servings)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QWidget
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel_habits import SetStationFoods, SetTables
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.window.fuel_forms import FuelForm, TickList
 from ultraplanner_gui.wording.words import Words
 
@@ -38,6 +39,7 @@ class StationFoodsForm(FuelForm):
             self.stations.addItem(f"{station.name}, {words.distance(station.at_m, 1)}")
         rows = ((food.key, food.name) for food in project.fuel.foods)
         self.foods = TickList(self.tr("Foods on its table"), rows, self)
+        set_topics({self.stations: "aid station", self.foods: "food at stations"})
         self.everywhere = QPushButton(self.tr("The same at e&very station"), self)
         self.box.addWidget(
             self.line(self.tr("What the organiser offers, to be eaten there or taken along."))

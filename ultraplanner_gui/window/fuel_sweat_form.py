@@ -47,7 +47,7 @@ class SweatForm(FuelForm):
         self.sets = QCheckBox(self.tr("&Plan fluid by it"), self)
         self._rate = self.line("", is_small=False)
         fields = (self.day, self.before, self.after, self.drunk, self.passed, self.hours)
-        set_topics(dict.fromkeys((*fields, self.sets), "sweat test"))
+        set_topics(dict.fromkeys((*fields, self.sets, self._rate), "sweat test"))
         form = QFormLayout()
         form.addRow(self.tr("&Day"), self.day)
         form.addRow(self.tr("Weight &before, undressed and dry"), self.before)

@@ -53,6 +53,7 @@ class HandbookView(QDialog):
         self.search = QLineEdit(self)
         self.search.setPlaceholderText(self.tr("Search the handbook"))
         self.search.setAccessibleName(self.tr("Search the handbook"))
+        set_topic(self.search, "handbook")
         self.search.setClearButtonEnabled(True)
         self.tree = QTreeWidget(self)
         self.tree.setHeaderHidden(True)

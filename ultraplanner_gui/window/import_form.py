@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.exchange.plan_changes import PlanChanges
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.wording.words import Words
@@ -56,6 +57,7 @@ class ImportForm(QDialog):
         for said in plan.left_out:
             item = QListWidgetItem(words.say(said), self.list)
             item.setFlags(Qt.ItemFlag.ItemIsEnabled)
+        set_topics(dict.fromkeys((head, self.list), "hand over"))
         box.addWidget(self.list, 1)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel, self)
         self.take = buttons.addButton(self.tr("Import"), QDialogButtonBox.ButtonRole.AcceptRole)

@@ -53,7 +53,9 @@ def session_rows(
     earlier = _session(before, key) or session
     rows: list[Row] = [
         Title(
-            kinds.capital(kinds.say(kinds.FULL[session.kind])), _where(session, earlier, now, words)
+            kinds.capital(kinds.say(kinds.FULL[session.kind])),
+            _where(session, earlier, now, words),
+            session.kind.value,
         )
     ]
     rows += _selected(now, selected, words)
@@ -66,7 +68,7 @@ def session_rows(
     mend = None if better is None else _better(now, before, session, better, words)
     rows += _touched_checks(now, before, key, week, words, mend)
     rows += word_rows(session, words)
-    rows += [Sentence(line) for line in mind_lines(now, session, words)]
+    rows += [Sentence(line, "mental rehearsal") for line in mind_lines(now, session, words)]
     return tuple(rows)
 
 
@@ -78,7 +80,7 @@ def build_up_rows(
     By default that is the week of today.
     """
     reason = words.say(now.runway.reason) if now.runway is not None else ""
-    rows: list[Row] = [Title(tr("Build-up"), reason)]
+    rows: list[Row] = [Title(tr("Build-up"), reason, "runway")]
     if not now.project.block.sessions:
         rows.append(Sentence(tr("No sessions yet. Build-up menu, Build the block.")))
         return tuple(rows)
@@ -98,7 +100,7 @@ def build_up_rows(
             Heads(tr("What the race asks"), tr("asked"), tr("planned"), "what the race asks"),
             _asked(tr("Largest week"), now.asks.peak_week_m, peak, words),
             _asked(tr("Longest run"), now.asks.longest_m, longest, words),
-            Sentence(tr("Ranges coaches use; no trial sets them.")),
+            Sentence(tr("Ranges coaches use; no trial sets them."), "what the race asks"),
         ]
     rows += [Rule(), *_loose_checks(now, before, words)]
     rows.append(Sentence(tr("This plan is arithmetic on what you typed. It does not examine you.")))
@@ -158,7 +160,8 @@ def _selected(now: Outlook, keys: tuple[str, ...], words: Words) -> list[Row]:
     chosen = [s.actual for s in now.project.block.sessions if s.key in frozenset(keys)]
     metres, time_s = sum(a.distance_m for a in chosen), sum(a.duration_s for a in chosen)
     text = tr("{0} sessions are selected: {1}, {2}. This is the one at the cursor.")
-    return [Sentence(text.format(len(chosen), words.distance(metres), words.duration(time_s)))]
+    said = text.format(len(chosen), words.distance(metres), words.duration(time_s))
+    return [Sentence(said, "several sessions")]
 
 
 def _where(session: Session, earlier: Session, now: Outlook, words: Words) -> str:
@@ -192,7 +195,7 @@ def _session_figures(session: Session, words: Words) -> list[Row]:
     if session.missed:
         rows.append(Sentence(tr("Missed. What is missed is not made up later.")))
     if session.note:
-        rows.append(Sentence(session.note))
+        rows.append(Sentence(session.note, "session note"))
     return rows
 
 
@@ -290,7 +293,7 @@ def _better(now: Outlook, before: Outlook, session: Session, offer: Offer, words
     """Return what would hold, with the key that does it while the session is in the hand."""
     is_trial = now is not before
     if offer.is_home and offer.length is not None:
-        return Sentence(tr("It holds only as long as it was; H puts it back."))
+        return Sentence(tr("It holds only as long as it was; H puts it back."), "mend")
     if offer.is_home and _session(before, session.key) is None:
         return Sentence(tr("Nothing near would hold; H leaves it out."))
     if offer.is_home:
@@ -298,7 +301,7 @@ def _better(now: Outlook, before: Outlook, session: Session, offer: Offer, words
     if offer.length is not None:
         metres = session.kind.is_run and session.distance_m > 0.0
         length = words.distance(offer.length, 1) if metres else words.duration(offer.length)
-        return Sentence(tr("{0} would hold; H makes it so").format(length))
+        return Sentence(tr("{0} would hold; H makes it so").format(length), "mend")
     day = _named_day(offer.day, now, words)
     other = _session(now, offer.other)
     if other is not None:

@@ -19,7 +19,8 @@ def lesson_rows(lessons: Iterable[Lesson]) -> list[Row]:
         if not rows:
             rows += [Rule(), Heads(tr("Learnt before"), topic="lessons")]
         said = f"{lesson.text} ({lesson.learnt_at})" if lesson.learnt_at else lesson.text
-        rows.append(Sentence(f"{said} → {lesson.answer}" if lesson.answer else said))
+        said = f"{said} → {lesson.answer}" if lesson.answer else said
+        rows.append(Sentence(said, "lessons"))
         if lesson.is_open:
             rows.append(Link(tr("Answer it"), ANSWER, "lessons"))
     return rows

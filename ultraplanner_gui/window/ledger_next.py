@@ -31,7 +31,7 @@ def next_rows(now: Outlook, begun: Begun | None) -> tuple[Row, ...]:
     rows: list[Row] = [Heads(tr("What comes next"), topic="what comes next"), *steps, Rule()]
     if begun is not None and begun.notes and now.project.block is begun.project.block:
         rows += [Heads(tr("Noticed while making it"), topic="what comes next")]
-        rows += [*map(Sentence, begun.notes), Rule()]
+        rows += [*(Sentence(note, "what comes next") for note in begun.notes), Rule()]
     return tuple(rows)
 
 

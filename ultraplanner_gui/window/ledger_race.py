@@ -57,7 +57,11 @@ def section_rows(now: Outlook, before: Outlook, key: str, words: Words) -> tuple
     _add_walked(pairs, before, now, was, section, words)
     _add_cutoff(pairs, was, section, words)
     _add_latest(pairs, (before, now), (was, section), words)
-    title = Title(tr("{0} to {1}").format(start, _end(now, section, words)), _own(now, key, words))
+    title = Title(
+        tr("{0} to {1}").format(start, _end(now, section, words)),
+        _own(now, key, words),
+        "section",
+    )
     learnt = lesson_rows(lessons_of_section(now, section))
     carry = _carry_rows(now, section.start_m, start, words)
     mend = stop_mend(now, section.station) if section.station and now is before else None
@@ -89,7 +93,11 @@ def item_rows(now: Outlook, key: str, words: Words) -> tuple[Row, ...]:
     clock = words.clock(now.project.race.clock(item.at_s))
     place = words.distance(now.target.distance_at(item.at_s), 1)
     return (
-        Title(food.name, tr("{0} at {1}, {2}").format(words.duration(item.at_s), place, clock)),
+        Title(
+            food.name,
+            tr("{0} at {1}, {2}").format(words.duration(item.at_s), place, clock),
+            "fuel item",
+        ),
         Figure(tr("Servings"), words.servings(n), topic="servings"),
         Figure(tr("Carbs"), words.grams(food.carb_g * n), topic="net carbs"),
         Figure(tr("Fluid"), words.millilitres(food.fluid_ml * n), topic="fluid"),
@@ -114,7 +122,7 @@ def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
     stores = (ledger_of(before), ledger_of(now))
     hours = now.target.finish_s / 3600.0
     rows += _fuel_rows(now.fuel, before.fuel or now.fuel, stores, hours, words)
-    rows += [Sentence(words.say(repair)) for repair in course.repairs]
+    rows += [Sentence(words.say(repair), "mended file") for repair in course.repairs]
     return tuple(rows)
 
 

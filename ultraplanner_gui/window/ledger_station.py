@@ -74,7 +74,7 @@ def check_rows(checks: Sequence[Check], words: Words, mend: StopMend | None = No
 def _title(figures: StationFigures, words: Words) -> Title:
     station = figures.station
     there = [_name(course_names.OFFERS[offer]) for offer in station.offers]
-    return Title(station.name, BETWEEN.join(there))
+    return Title(station.name, BETWEEN.join(there), "what is there")
 
 
 Both = tuple[StationFigures, StationFigures]
@@ -210,7 +210,7 @@ def _carry_rows(looks: Looks, both: Both, words: Words) -> list[Row]:
         said = words.kilograms(carry.weight_g / 1000.0)
         pairs.rows.append(Figure(tr("Food and bottles"), said, topic="carried"))
         if carry.short_ml > 0.0:
-            pairs.rows.append(Sentence(_short(carry.short_ml, words)))
+            pairs.rows.append(Sentence(_short(carry.short_ml, words), "carried"))
     return [Rule(), *pairs.rows]
 
 
@@ -262,9 +262,9 @@ def _bag_rows(
     kit = [_name(course_names.KIT[one]) for one in station.kit]
     lines = project.logistics.bag(station.key)
     if kit:
-        rows.append(Sentence(tr("To change: {0}.").format(BETWEEN.join(kit))))
+        rows.append(Sentence(tr("To change: {0}.").format(BETWEEN.join(kit)), "bags"))
     if lines:
-        rows.append(Sentence(tr("In the bag: {0}.").format(BETWEEN.join(lines))))
+        rows.append(Sentence(tr("In the bag: {0}.").format(BETWEEN.join(lines)), "bags"))
     return rows
 
 
@@ -285,7 +285,7 @@ def _crew_rows(project: Project, station: AidStation) -> list[Row]:
     if station.pacer_from:
         said.append(tr("A pacer may come along from here."))
     rows: list[Row] = [Rule(), Heads(tr("Crew"), topic="crew and lists")] if said else []
-    return [*rows, *(Sentence(text) for text in said)]
+    return [*rows, *(Sentence(text, "crew and lists") for text in said)]
 
 
 def _note_rows(station: AidStation) -> list[Row]:
@@ -296,7 +296,7 @@ def _note_rows(station: AidStation) -> list[Row]:
     if parts:
         said.append(tr("If you end here: {0}.").format(BETWEEN.join(parts)))
     rows: list[Row] = [Rule()] if said else []
-    return [*rows, *(Sentence(text) for text in said)]
+    return [*rows, *(Sentence(text, "aid station") for text in said)]
 
 
 def _clocks(

@@ -66,7 +66,7 @@ def word_rows(session: Session, words: Words) -> list[Row]:
     said = session_words(session)
     rows: list[Row] = [Rule(), Heads(tr("What it is for"), topic=session.kind.value)]
     texts = (said.why, said.talk, *said.extras, said.short, *said.cautions)
-    rows += [Sentence(words.say(text)) for text in texts]
+    rows += [Sentence(words.say(text), session.kind.value) for text in texts]
     return rows
 
 

@@ -49,6 +49,7 @@ class LineChoice(QDialog):
         label.setWordWrap(True)
         self.lines = QListWidget(self)
         self.lines.setAccessibleName(self.tr("Lines in the file"))
+        set_topic(self.lines, "which line")
         for choice in choices:
             item = QListWidgetItem(self._said(choice))
             item.setData(Qt.ItemDataRole.UserRole, choice.key)

@@ -180,11 +180,11 @@ class LookBackView(QDialog):
     def _summary(self, name: str) -> list[Row]:
         looked, words = self._looked, self._words
         kept, back = looked.kept, looked.back
-        rows: list[Row] = [Title(name, self._day())]
+        rows: list[Row] = [Title(name, self._day(), TOPIC)]
         if back is None:
             rows += self._beside_session()
             if looked.why is not None:
-                rows.append(Sentence(words.say(looked.why)))
+                rows.append(Sentence(words.say(looked.why), TOPIC))
             return rows
         planned, real = (float(c[-1] - c[0]) for c in (back.planned_s, back.real_s))
         rows += [
@@ -206,7 +206,7 @@ class LookBackView(QDialog):
         ]
         total = words.signed(words.number(back.minutes.total_s / 60.0))
         rows.append(Figure(self.tr("In all"), total, topic=TOPIC))
-        rows += [Sentence(text) for text in self._remarks(back)]
+        rows += [Sentence(text, TOPIC) for text in self._remarks(back)]
         return rows
 
     def _remarks(self, back: LookBack) -> list[str]:

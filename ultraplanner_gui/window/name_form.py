@@ -25,6 +25,7 @@ class NameForm(QDialog):
         self.name.setMaxLength(MOST_LETTERS)
         self.name.setMinimumWidth(360)
         self.name.setAccessibleName(self.tr("Name"))
+        set_topic(self.name, "history")
         self.name.setPlaceholderText(self.tr("before the camp"))
         label = QLabel(self.tr("&Name, found again under “Go back to an earlier state”"), self)
         label.setBuddy(self.name)

@@ -12,6 +12,7 @@ from ultraplanner_gui.edits.head import SetOwnDays
 from ultraplanner_gui.plan.logistics import OwnDay
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.widgets.edit_form import EditForm
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.line_fields import RowsField
@@ -44,6 +45,7 @@ class OwnDaysForm(EditForm):
         rows = [(words.number(d.days_before), _clock(d.at_s), d.text) for d in own]
         self.table = RowsField(heads, rows, fields)
         self.table.setAccessibleName(self.tr("Own lines"))
+        set_topic(self.table, "before the start")
         for column in range(len(heads) - 1):
             fitted = QHeaderView.ResizeMode.ResizeToContents
             self.table.horizontalHeader().setSectionResizeMode(column, fitted)

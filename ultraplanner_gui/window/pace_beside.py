@@ -91,6 +91,7 @@ class BesideTable(QDialog):
         table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         table.setTabKeyNavigation(False)
         table.setAccessibleName(self.tr("Splits beside other rules"))
+        set_topic(table, "beside other rules")
         table.verticalHeader().hide()
         table.setShowGrid(False)
         table.setAlternatingRowColors(True)

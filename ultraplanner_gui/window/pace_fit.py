@@ -78,6 +78,7 @@ class FitForm(QDialog):
         self.runs = self._filled(self._run_heads(), self._run_rows())
         self.runs.setAccessibleName(self.tr("Runs fitted"))
         self.verdict = self._label(self._verdict())
+        set_topic(self.verdict, TOPIC)
         self.trouble = self._label("")
         box = QVBoxLayout(self)
         box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)

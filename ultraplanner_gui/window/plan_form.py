@@ -151,6 +151,7 @@ class PlanForm(QDialog):
         if facts:
             head = QLabel(facts, self)
             head.setWordWrap(True)
+            set_topic(head, "course")
             dress(head, Pt.STRONG, theme().colours.ink, bold=True)
             box.addWidget(head)
         box.addWidget(self._scroll, 1)

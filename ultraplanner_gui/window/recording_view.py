@@ -178,7 +178,7 @@ class RecordingView(QDialog):
         flat = f"{words.pace(found.flat_s_per_m)} {words.pace_unit}"
         drift = NONE if math.isnan(found.drift) else words.percent(100.0 * found.drift, 1)
         rows: list[Row] = [
-            Title(kept.name or kept.file, self.tr("Is of: {0}").format(of)),
+            Title(kept.name or kept.file, self.tr("Is of: {0}").format(of), "recording matched"),
             Figure(self.tr("Distance"), words.distance(found.length_m, 1), topic=TOPIC),
             Figure(self.tr("Climb, drop"), climb, topic="climb and drop"),
             Figure(self.tr("Moving"), words.duration(found.moving_s), topic=TOPIC),

@@ -55,6 +55,7 @@ class RunChoice(QDialog):
         )
         self.list = QListWidget(self)
         self.list.setAccessibleName(self.tr("Recordings"))
+        set_topic(self.list, "recordings")
         for recording in reversed(self._recordings):
             self.list.addItem(self._item(recording, recording.moving_s >= LONG_S))
         self.read = self._label("")

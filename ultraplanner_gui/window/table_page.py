@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import Message, PlanError
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.table import TableModel
 from ultraplanner_gui.widgets.table_column import Aim, Keyed, in_gesture, say
 from ultraplanner_gui.widgets.table_filter import FilterField
@@ -63,6 +64,7 @@ class TablePage(QWidget):
         self._plan: PastePlan | None = None
         self.note = QLabel(self)
         self.note.setWordWrap(True)
+        set_topic(self.note, "typing in a table")
         self.buttons: dict[str, QPushButton] = {}
         box = QVBoxLayout(self)
         box.setContentsMargins(SIDE_PX, Space.APART, SIDE_PX, Space.APART)

@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.template import Laid, fitting_scale, laid_in
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.template import Template
 from ultraplanner_gui.widgets.edit_form import EditForm
+from ultraplanner_gui.widgets.help_topic import set_topics
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -43,6 +44,7 @@ class TemplateForm(EditForm):
         self.rules = QListWidget(self)
         self.rules.setWordWrap(True)
         self.rules.setAccessibleName(self.tr("Rules it would strain or break"))
+        set_topics(dict.fromkeys((self.scale, self.facts, self.rules), "template block"))
         self.finish(self._fields(), self.tr("Apply"), _WIDTH_PX)
         self.scale.currentIndexChanged.connect(self._on_scaled)
         self._on_scaled()

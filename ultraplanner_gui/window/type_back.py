@@ -33,6 +33,13 @@ WIDTH_PX, HEIGHT_PX = 980.0, 560.0
 NARROW_LETTERS = 8
 
 
+#: What the help says of each column.
+TOPICS = (
+    *("done or missed", "session distance", "session time", "session climb", "session climb"),
+    *("effort", "carbs eaten", "gut", "session note"),
+)
+
+
 class TypeBack(QDialog):
     """One week at a time, a row to each session; *sent* returns what is wrong with the edit.
 
@@ -53,6 +60,7 @@ class TypeBack(QDialog):
         set_topic(self, "type a week back")
         self.week = QComboBox(self)
         self.week.setAccessibleName(self.tr("Week"))
+        set_topic(self.week, "weeks to go")
         self.rows: list[SessionRow] = []
         self._scroll = QScrollArea(self)
         self._scroll.setWidgetResizable(True)
@@ -178,8 +186,10 @@ class SessionRow:
             *(self.missed, self.distance, self.time, self.climb, self.drop),
             *(self.effort, self.carbs, self.gut, self.note),
         )
-        for field, head in zip(self.fields, heads(words), strict=True):
+        for field, head, topic in zip(self.fields, heads(words), TOPICS, strict=True):
             field.setAccessibleName(f"{self.label.text()}: {head}")
+            set_topic(field, topic)
+        set_topic(self.label, session.kind.value)
         self.missed.toggled.connect(self._on_missed)
         self._show()
         self._before = self._typed()

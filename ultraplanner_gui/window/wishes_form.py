@@ -127,7 +127,8 @@ class _Figures(FormColumn):
     def __init__(self, runner: Runner, words: Words, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.add_head(self.tr("What is run now"))
-        self.add_note(self.tr("Empty or 0: unknown. Distances stand in Race and runner."))
+        unknown = self.tr("Empty or 0: unknown. Distances stand in Race and runner.")
+        set_topic(self.add_note(unknown), FIGURES)
         self.week = DurationField(words, 0.0, WEEK_S, optional=True, parent=self)
         self.longest = DurationField(words, 0.0, LONGEST_RACE_S, optional=True, parent=self)
         self.week.set_value(runner.weekly_s or None)
@@ -228,12 +229,13 @@ class _WishFields(FormColumn):
         self.fasted.setEnabled(runner.health is Health.CLEAR)
         self.heat = self._tick(self.tr("H&eat days"), wishes.heat_days)
         self.heat.setEnabled(runner.health is Health.CLEAR)
-        self.add_note(
+        healthy = self.add_note(
             self.tr(
                 "Fasted runs and heat days: only after the questions on health came to no. Not "
                 "under 18, pregnant, ill, injured, with diabetes, fainting or an eating disorder."
             )
         )
+        set_topic(healthy, "health")
         self.back = self._tick(self.tr("Back-to-bac&ks"), wishes.back_to_back)
         self.night = self._tick(self.tr("&Night runs"), wishes.night_runs)
         self.mind = self._tick(self.tr("Mental &rehearsal"), wishes.mind)

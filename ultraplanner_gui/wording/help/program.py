@@ -29,7 +29,7 @@ TOPICS: tuple[Topic, ...] = (
             "is supported, and ends with all cautions. Search it by any word; write it as a PDF "
             "to print.",
         ),
-        see=("help", "settings", "red flags", "copy to send"),
+        see=("help", "settings", "red flags", "copy to send", "finder"),
         words=QT_TRANSLATE_NOOP("Help", "manual guide documentation pdf steps"),
     ),
     Topic(
@@ -43,5 +43,41 @@ TOPICS: tuple[Topic, ...] = (
         ),
         see=("kept", "recordings", "handbook"),
         words=QT_TRANSLATE_NOOP("Help", "mail send share privacy coach"),
+    ),
+    Topic(
+        "finder",
+        QT_TRANSLATE_NOOP("Help", "Find anything"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Type words in any order: sessions, stations, sections, foods, checks, help and "
+            "everything in the menus are listed. Enter goes there or does it. Figures in the list "
+            "are those of the plan; ask about them where they stand.",
+        ),
+        see=("help", "filter"),
+        words=QT_TRANSLATE_NOOP("Help", "search look for go to command"),
+    ),
+    Topic(
+        "filter",
+        QT_TRANSLATE_NOOP("Help", "Filter rows"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Only rows that hold all these words in any of their cells stay in sight; the count "
+            "says how many of how many. Nothing is removed. Esc shows all rows again.",
+        ),
+        see=("tables", "finder"),
+        words=QT_TRANSLATE_NOOP("Help", "search narrow hide rows"),
+    ),
+    Topic(
+        "typing in a table",
+        QT_TRANSLATE_NOOP("Help", "Typing in a table"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Type over a cell or double-click it; Enter keeps it and goes down. A time is 1 h 30, "
+            "1:30 or 90 min, a clock time 09:30, with its day (Sat 09:30) where there are several. "
+            "What cannot be read is said under the table, and nothing is changed. Cells in pale "
+            "ink follow from others.",
+        ),
+        see=("tables", "filter"),
+        words=QT_TRANSLATE_NOOP("Help", "edit cell enter paste format"),
     ),
 )

@@ -124,7 +124,7 @@ PROGRAM: tuple[Topic, ...] = (
             "Type over a cell, copy to a spreadsheet and paste back. F1 explains the column you "
             "are in.",
         ),
-        see=("session kind", "section", "aid station", "fuel item", "food"),
+        see=("session kind", "section", "aid station", "fuel item", "food", "typing in a table"),
         words=QT_TRANSLATE_NOOP("Help", "spreadsheet list type rows columns"),
     ),
     Topic(
