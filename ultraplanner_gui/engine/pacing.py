@@ -130,8 +130,10 @@ def _by_stops_passed(
     stops: Sequence[Stop], distance_m: FloatArray, values: FloatArray
 ) -> FloatArray:
     """Return for each place that of the n + 1 *values* which counts the stops before it."""
-    first = np.searchsorted(distance_m, [s.at_m for s in stops], side="right")
-    return np.repeat(values, np.diff(first, prepend=0, append=len(distance_m)))
+    ends = np.zeros(len(stops) + 2, dtype=np.intp)
+    ends[1:-1] = np.searchsorted(distance_m, [s.at_m for s in stops], side="right")
+    ends[-1] = len(distance_m)
+    return np.repeat(values, ends[1:] - ends[:-1])
 
 
 def pace_for_finish(

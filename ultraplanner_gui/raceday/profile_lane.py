@@ -93,7 +93,10 @@ class ProfileLane(RaceLane):
     def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
         """Return where names of climbs and descents stand, none across a line of a station."""
         height = theme().metrics(UNIT_PT).height()
-        lines = sorted(self.x_of(station.at_m, body) for station in self.stations)
+        # Those of the plan as kept, so that names stay still under a drag.
+        course = self.document.before.project.course
+        stations = course.stations if course is not None else ()
+        lines = sorted(self.x_of(station.at_m, body) for station in stations)
         rooms = []
         for hill, names in self._names_of(profile):
             left = max(self.x_of(hill.start_m, body), body.left())
