@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
@@ -59,6 +60,7 @@ class ProfileLane(RaceLane):
     _extent_m = (0.0, 0.0)
     _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
     _names: _Names = ()
+    _ends_m: FloatArray = np.empty((0, 2))
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -97,11 +99,15 @@ class ProfileLane(RaceLane):
         course = self.document.before.project.course
         stations = course.stations if course is not None else ()
         lines = sorted(self.x_of(station.at_m, body) for station in stations)
-        rooms = []
-        for hill, names in self._names_of(profile):
-            left = max(self.x_of(hill.start_m, body), body.left())
-            right = min(self.x_of(hill.end_m, body), body.right())
-            left, room_px = _widest((left, *(x for x in lines if left < x < right), right))
+        rooms: list[tuple[QRectF, str]] = []
+        known = self._names_of(profile)
+        ends = self.axis.x_of_distances(self._ends_m, body.width()) + body.left()
+        np.clip(ends, body.left(), body.right(), out=ends)
+        for (left, right), (_, names) in zip(ends.tolist(), known, strict=True):
+            if right - left < names[-1][1]:
+                continue
+            inside = lines[bisect_right(lines, left) : bisect_left(lines, right)]
+            left, room_px = _widest((left, *inside, right))
             name = next((text for text, wide_px in names if wide_px <= room_px), None)
             if name is not None:
                 rooms.append((QRectF(left, body.bottom() - height, room_px, height), name))
@@ -126,6 +132,8 @@ class ProfileLane(RaceLane):
                 )
                 for hill in hills_of(profile)
             )
+            self._ends_m = np.array([(hill.start_m, hill.end_m) for hill, _ in self._names])
+            self._ends_m = self._ends_m.reshape(-1, 2)
         return self._names
 
     def renew(self, before: Outlook, after: Outlook) -> None:

@@ -6,6 +6,8 @@ one path of a thousand points; the eye sees no difference.
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import numpy as np
 import numpy.typing as npt
 from PySide6.QtCore import QLineF
@@ -19,6 +21,8 @@ from ultraplanner_gui.widgets.tokens import Stroke
 FULL_WASH = 0.20
 FIRST_HACHURE = 0.03
 WASH_STRENGTH = 0.85
+#: Steps from the level to the full wash: finer than the colours of a screen.
+SHADES = 256
 OUTLINE_PX = 1.3
 #: From one hachure to the next on the level, and by how much less where the wash is full.
 HACHURE_GAP_PX, HACHURE_CLOSER_PX = 11.0, 8.0
@@ -95,9 +99,18 @@ def _wash(gradient: FloatArray) -> Pixels:
     Diverging: descent sky, level stone, climb ochre; depth of the hue is steepness.
     """
     c = theme().colours
-    tint = np.clip(np.abs(gradient) / FULL_WASH, 0.0, 1.0)[:, None] * WASH_STRENGTH
-    hue = np.where((gradient > 0.0)[:, None], _rgb(c.pale_ochre), _rgb(c.pale_sky))
-    red, green, blue = ((1.0 - tint) * _rgb(c.stone) + tint * hue).astype(np.uint32).T
+    shades = _shades(c.stone, c.pale_sky, c.pale_ochre)
+    steep = np.clip(gradient * (SHADES / FULL_WASH), -SHADES, SHADES)
+    return shades[(steep + (SHADES + 0.5)).astype(np.intp)]
+
+
+@lru_cache(maxsize=2)
+def _shades(level: str, descent: str, climb: str) -> Pixels:
+    """Return the colours from the steepest descent to the steepest climb."""
+    share = np.arange(-SHADES, SHADES + 1)[:, None] / SHADES
+    tint = np.abs(share) * WASH_STRENGTH
+    hue = np.where(share > 0.0, _rgb(climb), _rgb(descent))
+    red, green, blue = ((1.0 - tint) * _rgb(level) + tint * hue).astype(np.uint32).T
     packed: Pixels = np.uint32(0xFF000000) | red << 16 | green << 8 | blue
     return packed
 
@@ -115,14 +128,11 @@ def _hachures(
     at = at[steep[at] >= FIRST_HACHURE]
     top = ys[at] + 3.0
     bottom = np.minimum(top + np.minimum(7.0 + 60.0 * steep[at], 20.0), height - 1.0)
-    for is_wanted, lean, hue in (
-        (smooth[at] > 0.0, -3.0, "ochre"),
-        (smooth[at] <= 0.0, 3.0, "sky"),
-    ):
-        x = at[is_wanted] / ratio
-        ends = (x, top[is_wanted], x + lean, bottom[is_wanted])
+    is_climb, x = smooth[at] > 0.0, at / ratio
+    ends = np.array((x, top, np.where(is_climb, x - 3.0, x + 3.0), bottom))
+    for is_wanted, hue in ((is_climb, "ochre"), (~is_climb, "sky")):
         painter.setPen(QPen(theme().colours[hue], Stroke.HAIR))
-        painter.drawLines(list(map(QLineF, *(end.tolist() for end in ends))))
+        painter.drawLines(list(map(QLineF, *ends[:, is_wanted].tolist())))
 
 
 def _rgb(colour: str) -> FloatArray:
