@@ -9,7 +9,7 @@ from pathlib import Path
 
 import translate
 from pictures_studio import Studio
-from PySide6.QtCore import QCoreApplication, QLibraryInfo, QTranslator
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 from PySide6.QtGui import QGuiApplication, QImage
 
 from ultraplanner_gui.desk import resources
@@ -47,11 +47,13 @@ def in_language(language: str, state: Take) -> Take:
 
     def take(studio: Studio) -> QImage:
         usual, studio.settings.locale = studio.settings.locale, LOCALES[language]
+        QLocale.setDefault(QLocale(LOCALES[language]))
         try:
             with spoken(language, studio.home):
                 return state(studio)
         finally:
             studio.settings.locale = usual
+            QLocale.setDefault(QLocale(usual))
 
     return take
 

@@ -71,8 +71,13 @@ def leftward_text(text: str) -> str:
     """Return *text* as if its letters were written from right to left; no longer than it was."""
     if not text.strip():
         return text
-    shown = _each_part(text, lambda part: f"{_OVERRIDE}{part}{_END}" if part.strip() else part)
-    return f"{_MARK}{shown}{_MARK}"
+    return f"{_MARK}{_each_part(text, _overridden)}{_MARK}"
+
+
+def _overridden(part: str) -> str:
+    """Return *part* with what is not space at its ends written from right to left."""
+    core = part.strip()
+    return part.replace(core, f"{_OVERRIDE}{core}{_END}") if core else part
 
 
 def _each_part(text: str, change: Callable[[str], str]) -> str:

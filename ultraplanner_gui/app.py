@@ -116,7 +116,7 @@ def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     from PySide6.QtWidgets import QApplication
 
     import ultraplanner_gui.desk.crash as crash
-    from ultraplanner_gui.desk.language import speak, speak_from, write_as
+    from ultraplanner_gui.desk.language import plain_figures, speak, speak_from, write_as
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import theme
     from ultraplanner_gui.window.main_window import MainWindow
@@ -131,7 +131,7 @@ def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     if translation is not None:
         language = speak_from(app, translation) or language
     write_as(app, language)
-    QLocale.setDefault(QLocale(settings.words().locale))
+    QLocale.setDefault(plain_figures(QLocale(settings.words().locale)))
     theme().choose(settings.theme, settings.text_percent)
     window = MainWindow(settings)
     crash.install(window.say)

@@ -6301,6 +6301,269 @@
     </message>
 </context>
 <context>
+    <name>Foods</name>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Sports drink 6 %</source>
+        <translation>Sportgetränk 6 %</translation>
+    </message>
+    <message>
+        <source>Sports drink 8 %, glucose and fructose</source>
+        <translation>Sportgetränk 8 %, Glukose und Fruktose</translation>
+    </message>
+    <message>
+        <source>Gel</source>
+        <translation>Gel</translation>
+    </message>
+    <message>
+        <source>Gel, glucose and fructose</source>
+        <translation>Gel, Glukose und Fruktose</translation>
+    </message>
+    <message>
+        <source>Gel with caffeine</source>
+        <translation>Gel mit Koffein</translation>
+    </message>
+    <message>
+        <source>Salt capsule</source>
+        <translation>Salzkapsel</translation>
+    </message>
+    <message>
+        <source>Electrolyte solution</source>
+        <translation>Elektrolytlösung</translation>
+    </message>
+    <message>
+        <source>Banana</source>
+        <translation>Banane</translation>
+    </message>
+    <message>
+        <source>Starch jelly sweets</source>
+        <translation>Geleefrüchte aus Stärke</translation>
+    </message>
+    <message>
+        <source>Dates, large soft</source>
+        <translation>Datteln, groß und weich</translation>
+    </message>
+    <message>
+        <source>Potato, boiled, salted</source>
+        <translation>Kartoffel, gekocht, gesalzen</translation>
+    </message>
+    <message>
+        <source>Jam sandwich, white bread</source>
+        <translation>Marmeladenbrot, Weißbrot</translation>
+    </message>
+    <message>
+        <source>Pretzels, salted</source>
+        <translation>Salzbrezeln</translation>
+    </message>
+    <message>
+        <source>White rice, cooked</source>
+        <translation>Weißer Reis, gekocht</translation>
+    </message>
+    <message>
+        <source>White bread</source>
+        <translation>Weißbrot</translation>
+    </message>
+    <message>
+        <source>Chicken broth from powder</source>
+        <translation>Hühnerbrühe aus Pulver</translation>
+    </message>
+    <message>
+        <source>Beef broth</source>
+        <translation>Rinderbrühe</translation>
+    </message>
+    <message>
+        <source>Beef stock, home made</source>
+        <translation>Rinderfond, hausgemacht</translation>
+    </message>
+    <message>
+        <source>Cola</source>
+        <translation>Cola</translation>
+    </message>
+    <message>
+        <source>Dates, small firm</source>
+        <translation>Datteln, klein und fest</translation>
+    </message>
+    <message>
+        <source>Potato, boiled, unsalted</source>
+        <translation>Kartoffel, gekocht, ungesalzen</translation>
+    </message>
+    <message>
+        <source>Spaghetti, cooked</source>
+        <translation>Spaghetti, gekocht</translation>
+    </message>
+    <message>
+        <source>Oat porridge made with water</source>
+        <translation>Haferbrei mit Wasser</translation>
+    </message>
+    <message>
+        <source>Orange</source>
+        <translation>Orange</translation>
+    </message>
+    <message>
+        <source>Orange juice</source>
+        <translation>Orangensaft</translation>
+    </message>
+    <message>
+        <source>Watermelon</source>
+        <translation>Wassermelone</translation>
+    </message>
+    <message>
+        <source>Raisins</source>
+        <translation>Rosinen</translation>
+    </message>
+    <message>
+        <source>Honey</source>
+        <translation>Honig</translation>
+    </message>
+    <message>
+        <source>Maple syrup</source>
+        <translation>Ahornsirup</translation>
+    </message>
+    <message>
+        <source>Jam</source>
+        <translation>Marmelade</translation>
+    </message>
+    <message>
+        <source>Potato crisps, salted</source>
+        <translation>Kartoffelchips, gesalzen</translation>
+    </message>
+    <message>
+        <source>Peanut butter</source>
+        <translation>Erdnussbutter</translation>
+    </message>
+    <message>
+        <source>Dark chocolate 70-85 %</source>
+        <translation>Dunkle Schokolade 70-85 %</translation>
+    </message>
+    <message>
+        <source>Sugar</source>
+        <translation>Zucker</translation>
+    </message>
+    <message>
+        <source>Table salt</source>
+        <translation>Kochsalz</translation>
+    </message>
+    <message>
+        <source>Coffee</source>
+        <translation>Kaffee</translation>
+    </message>
+    <message>
+        <source>Tea, black</source>
+        <translation>Tee, schwarz</translation>
+    </message>
+    <message>
+        <source>500 mL</source>
+        <translation>500 mL</translation>
+    </message>
+    <message>
+        <source>500 mL bottle</source>
+        <translation>Flasche, 500 mL</translation>
+    </message>
+    <message>
+        <source>1 gel, 40 g</source>
+        <translation>1 Gel, 40 g</translation>
+    </message>
+    <message>
+        <source>1 capsule</source>
+        <translation>1 Kapsel</translation>
+    </message>
+    <message>
+        <source>250 mL</source>
+        <translation>250 mL</translation>
+    </message>
+    <message>
+        <source>1 medium, 118 g peeled</source>
+        <translation>1 mittlere, geschält 118 g</translation>
+    </message>
+    <message>
+        <source>10 small, 22 g</source>
+        <translation>10 kleine, 22 g</translation>
+    </message>
+    <message>
+        <source>1 date, 24 g</source>
+        <translation>1 Dattel, 24 g</translation>
+    </message>
+    <message>
+        <source>1 small, 125 g</source>
+        <translation>1 kleine, 125 g</translation>
+    </message>
+    <message>
+        <source>1 sandwich, 76 g</source>
+        <translation>1 belegtes Brot, 76 g</translation>
+    </message>
+    <message>
+        <source>1 handful, 28 g</source>
+        <translation>1 Handvoll, 28 g</translation>
+    </message>
+    <message>
+        <source>half a cup, 79 g</source>
+        <translation>halbe Tasse, 79 g</translation>
+    </message>
+    <message>
+        <source>1 slice, 28 g</source>
+        <translation>1 Scheibe, 28 g</translation>
+    </message>
+    <message>
+        <source>1 cup, 150 mL</source>
+        <translation>1 Becher, 150 mL</translation>
+    </message>
+    <message>
+        <source>3 dates, 21 g</source>
+        <translation>3 Datteln, 21 g</translation>
+    </message>
+    <message>
+        <source>1 cup, 140 g</source>
+        <translation>1 Tasse, 140 g</translation>
+    </message>
+    <message>
+        <source>1 cup, 234 g</source>
+        <translation>1 Tasse, 234 g</translation>
+    </message>
+    <message>
+        <source>1 fruit, 131 g</source>
+        <translation>1 Frucht, 131 g</translation>
+    </message>
+    <message>
+        <source>1 wedge, 286 g</source>
+        <translation>1 Spalte, 286 g</translation>
+    </message>
+    <message>
+        <source>1 small box, 43 g</source>
+        <translation>1 kleine Schachtel, 43 g</translation>
+    </message>
+    <message>
+        <source>1 tablespoon, 21 g</source>
+        <translation>1 Esslöffel, 21 g</translation>
+    </message>
+    <message>
+        <source>1 tablespoon, 20 g</source>
+        <translation>1 Esslöffel, 20 g</translation>
+    </message>
+    <message>
+        <source>1 tablespoon, 16 g</source>
+        <translation>1 Esslöffel, 16 g</translation>
+    </message>
+    <message>
+        <source>5 pieces, 28 g</source>
+        <translation>5 Stück, 28 g</translation>
+    </message>
+    <message>
+        <source>1 teaspoon, 4 g</source>
+        <translation>1 Teelöffel, 4 g</translation>
+    </message>
+    <message>
+        <source>1 g</source>
+        <translation>1 g</translation>
+    </message>
+    <message>
+        <source>1 cup, 237 mL</source>
+        <translation>1 Tasse, 237 mL</translation>
+    </message>
+</context>
+<context>
     <name>FootLane</name>
     <message>
         <source>clock</source>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import partial
 
-from PySide6.QtCore import QSignalBlocker, Signal, Slot
+from PySide6.QtCore import QLocale, QSignalBlocker, Signal, Slot
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -28,6 +28,7 @@ from ultraplanner_gui.widgets.fields import align_text, describe
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
+from ultraplanner_gui.wording import locales
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +54,7 @@ SIZES = (
     PaperSize("A2", 594.0, 420.0),
 )
 OWN = len(SIZES)
-USUAL_MM = (105.0, 148.0)
+USUAL_MM, A4_MM, LETTER_MM = (105.0, 148.0), (210.0, 297.0), (215.9, 279.4)
 LOCALES = (
     *("cs_CZ", "da_DK", "de_DE", "de_CH", "en_GB", "en_US", "es_ES", "fi_FI", "fr_FR", "it_IT"),
     *("ja_JP", "nb_NO", "nl_NL", "pl_PL", "pt_PT", "sv_SE"),
@@ -63,8 +64,14 @@ LOCALES = (
 
 def usual_card(kind: CardKind, form: CardForm = CardForm.SHEET) -> Card:
     """Return a new card of *kind*, as large as it usually is."""
-    width, height = USUAL_SIZES.get((kind, form), USUAL_MM)
+    width, height = _usual_mm(kind, form)
     return Card(kind, width, height, form)
+
+
+def _usual_mm(kind: CardKind, form: CardForm) -> tuple[float, float]:
+    """Return width and height a card usually has; what is a whole A4 is Letter where that is."""
+    usual = USUAL_SIZES.get((kind, form), USUAL_MM)
+    return LETTER_MM if usual == A4_MM and locales.uses_letter(QLocale().name()) else usual
 
 
 class CardRow(QWidget):
@@ -248,7 +255,7 @@ class CardRow(QWidget):
     @Slot(int)
     def _on_form(self, index: int) -> None:
         form = list(CardForm)[index]
-        width, height = USUAL_SIZES.get((self._card.kind, form), USUAL_MM)
+        width, height = _usual_mm(self._card.kind, form)
         self._change(replace(self._card, form=form, width_mm=width, height_mm=height))
 
     @Slot(int)

@@ -7,11 +7,11 @@ from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from ultraplanner_gui.desk import demo_crew, demo_recordings, resources
+from ultraplanner_gui.desk.shipped_foods import shipped_foods
 from ultraplanner_gui.engine.block import build_block
 from ultraplanner_gui.engine.first_plan import request_of
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.outlook import Outlook, derive
-from ultraplanner_gui.exchange.foods_in import read_foods
 from ultraplanner_gui.exchange.gpx_in import read_course
 from ultraplanner_gui.plan.block import Block, Done, Gut, Session, week_start
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop
@@ -94,7 +94,7 @@ def demo_project(today: date) -> Project:
             carb_g_per_h=70.0,
             fluid_ml_per_h=480.0,
             sodium_mg_per_h=400.0,
-            foods=read_foods(resources.path("foods.csv")),
+            foods=shipped_foods(),
             carrying=Carrying(bottles=3),
         ),
         notes="Ask the organisers about poles. Book the room for two nights.",

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, Qt, QTranslator
 
 from ultraplanner_gui.desk import resources
+from ultraplanner_gui.wording.locales import separators
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QGuiApplication
@@ -101,6 +102,19 @@ def write_as(app: QGuiApplication, language: str) -> None:
     right_to_left = Qt.LayoutDirection.RightToLeft
     usual = Qt.LayoutDirection.LeftToRight
     app.setLayoutDirection(right_to_left if reads_leftward(language) else usual)
+
+
+def plain_figures(locale: QLocale) -> QLocale:
+    """Return *locale*, or one of its language that writes 0 to 9 as everything else here does.
+
+    Qt would show other figures in its fields than `Words` does beside them.
+    """
+    if locale.zeroDigit() == "0":
+        return locale
+    every = QLocale.matchingLocales(locale.language(), locale.script(), QLocale.Country.AnyCountry)
+    decimal = separators(locale.name()).decimal
+    alike = (o for o in every if (o.zeroDigit(), o.decimalPoint()) == ("0", decimal))
+    return next(alike, QLocale("en_GB"))
 
 
 def reads_leftward(language: str) -> bool:

@@ -12,6 +12,7 @@ def at_least(dialog: QWidget, width: float, with_height: bool = False) -> None:
     height stays with the layout unless *with_height* counts lines that wrap, too.
     """
     box = dialog.layout()
+    assert box is not None, "before its layout there is nothing to be wide enough for"
     least = max(round(width), box.totalMinimumSize().width())
     dialog.setMinimumWidth(least)
     if with_height:

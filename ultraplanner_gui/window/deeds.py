@@ -14,7 +14,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 from PySide6.QtWidgets import QWidget
 
-from ultraplanner_gui.desk import places, resources
+from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.demo_file import demo_file
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block_moves import ShiftWithRace
@@ -411,13 +411,13 @@ class Deeds(
 
     def make_plan(self, course: Course, answers: Answers) -> str:
         """Make and open the plan answered for; return what is wrong, nothing if it was made."""
+        from ultraplanner_gui.desk.shipped_foods import shipped_foods
         from ultraplanner_gui.engine.first_plan import first_plan
-        from ultraplanner_gui.exchange.foods_in import read_foods
 
         assert answers.path is not None
         try:
             check_runner(answers.runner)
-            foods = read_foods(resources.path("foods.csv"))
+            foods = shipped_foods()
             project, notes = first_plan(
                 course, answers.race, answers.runner, foods, answers.first_weekday, date.today()
             )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QCoreApplication, QIODevice, QLocale, QMarginsF, QUrl
+from PySide6.QtCore import QBuffer, QCoreApplication, QIODevice, QMarginsF, QUrl
 from PySide6.QtGui import QFont, QImage, QPageSize, QPdfWriter, QTextDocument
 
 from ultraplanner_gui.desk import resources
@@ -14,7 +14,7 @@ from ultraplanner_gui.widgets.theme import FONT_FAMILY
 from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.window.handbook_html import PICTURE, handbook_html
 from ultraplanner_gui.window.help_html import on_paper
-from ultraplanner_gui.wording import handbook
+from ultraplanner_gui.wording import handbook, locales
 
 _DPI = 150
 _PICTURE_MM = 150.0
@@ -28,9 +28,9 @@ def picture(name: str) -> QImage:
         return QImage()
 
 
-def usual_paper() -> QPageSize:
-    """Return A4, or Letter where that is the usual paper."""
-    is_letter = QLocale().measurementSystem() is QLocale.MeasurementSystem.ImperialUSSystem
+def usual_paper(locale: str) -> QPageSize:
+    """Return A4, or Letter where that is the usual paper of *locale*."""
+    is_letter = locales.uses_letter(locale)
     return QPageSize(QPageSize.PageSizeId.Letter if is_letter else QPageSize.PageSizeId.A4)
 
 

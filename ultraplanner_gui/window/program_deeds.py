@@ -44,8 +44,9 @@ class ProgramDeeds(JobDeeds):
     def _write_handbook(self, path: Path) -> None:
         from ultraplanner_gui.window.handbook_pdf import usual_paper, write_handbook
 
+        words = self._window.settings.words()
         self._window.name_work(self.tr("Writing {0}").format(path.name))
-        self._start(self._on_handbook, write_handbook, path, usual_paper())
+        self._start(self._on_handbook, write_handbook, path, usual_paper(words.locale))
 
     def _on_handbook(self, path: Path) -> None:
         self._window.say(self.tr("Written: {0}").format(path.name))

@@ -12,6 +12,9 @@ from babel.dates import format_date, format_skeleton
 from babel.numbers import format_decimal, parse_pattern
 
 FALLBACK = "en_GB"
+LETTER_TERRITORIES = frozenset(
+    ("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE")
+)
 NO_BREAK = "\u00a0"
 
 
@@ -70,6 +73,14 @@ def day_text(day: date, skeleton: str, name: str) -> str:
     if skeleton in locale.datetime_skeletons:
         return _drawable(format_skeleton(skeleton, day, locale=locale))
     return _drawable(format_date(day, "E d MMM y", locale=locale))
+
+
+def uses_letter(name: str) -> bool:
+    """Whether the everyday paper where *name* is spoken is Letter; A4 where it is not.
+
+    Territories: CLDR, supplemental measurement data, paperSize US-Letter.
+    """
+    return known_locale(name).territory in LETTER_TERRITORIES
 
 
 def _drawable(text: str) -> str:

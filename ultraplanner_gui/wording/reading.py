@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+import unicodedata
 from datetime import time
 
 M_PER_KM = 1000.0
@@ -60,7 +61,8 @@ def read_number(text: str, decimal: str = ".") -> float | None:
     Point and comma are both understood: the one that is not *decimal* parts thousands where
     it stands before groups of three figures, else it is taken as the decimal sign too.
     """
-    plain = re.sub(r"[\s\u00a0\u202f'\u2019]", "", text).replace("\u2212", "-")
+    plain = re.sub(r"[\s\u00a0\u202f'\u2019\u066c]", "", _in_plain_figures(text))
+    plain = plain.replace("\u2212", "-").replace("\u066b", decimal)
     group = "," if decimal == "." else "."
     if re.fullmatch(rf"[-+]?\d{{1,3}}(?:\{group}\d{{3}})+(?:\{decimal}\d*)?", plain):
         plain = plain.replace(group, "")
@@ -133,8 +135,15 @@ def _figure(text: str | None) -> float:
 
 
 def _without_odd_spaces(text: str) -> str:
-    plain = re.sub(r"[\s\u00a0\u202f]+", " ", text).strip()
+    plain = re.sub(r"[\s\u00a0\u202f]+", " ", _in_plain_figures(text)).strip()
     return plain.replace("\u2212", "-").replace("\u2032", "'").replace("\u2033", '"')
+
+
+def _in_plain_figures(text: str) -> str:
+    """Return *text* with 0 to 9 for the figures of any script (Unicode category Nd)."""
+    if text.isascii():
+        return text
+    return "".join(str(unicodedata.decimal(c)) if c.isdecimal() else c for c in text)
 
 
 def minutes_of(s: float) -> int:
