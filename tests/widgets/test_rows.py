@@ -54,6 +54,25 @@ def test_height_is_that_of_the_rows_and_grows_where_words_wrap(rows):
     assert rows.heightForWidth(120) > rows.heightForWidth(400)
 
 
+def shown_by(rows):
+    QApplication.processEvents()
+    return rows.screen().grabWindow(rows.winId()).toImage()
+
+
+@pytest.mark.parametrize("moving", [False, True])
+def test_what_changes_alone_is_painted_and_the_rest_stays_right(rows, qtbot, monkeypatch, moving):
+    monkeypatch.setattr("ultraplanner_gui.widgets.rows.moves", lambda: moving)
+    with qtbot.waitExposed(rows):
+        pass
+    first = shown_by(rows)
+    other = Figure("Distance", "64 km", "48 km", help_text="what is run in the week")
+    rows.show_rows((*ROWS[:2], other, *ROWS[3:]))
+    left = shown_by(rows)
+    rows.update()
+    assert left == shown_by(rows)
+    assert left != first
+
+
 def test_fewer_rows_take_less_height(rows):
     full = rows.height()
     rows.show_rows(ROWS[:2])

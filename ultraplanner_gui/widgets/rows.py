@@ -22,6 +22,8 @@ TITLE_PT = Pt.HEAD
 TEXT_PT = Pt.TEXT
 SMALL_PT = Pt.LABEL
 MOST_WIDTHS = 8
+#: A row is painted over its edges by less than this.
+SPILL_PX = 3
 MOST_WRAPS = 500
 
 
@@ -133,6 +135,7 @@ class Rows(QWidget):
         """Show *rows* instead of what is there."""
         if rows == self._rows:
             return
+        stood, marked = self._heights_at(self.width()), self._fresh
         before, self._rows = self._rows, rows
         self._mark_changes(before, rows)
         self._heights.clear()
@@ -144,7 +147,14 @@ class Rows(QWidget):
         height = self.heightForWidth(self.width())
         if height != self.height():
             self.setFixedHeight(height)
-        self.update()
+        if self._heights_at(self.width()) != stood:
+            self.update()
+            return
+        # Under a drag few rows change, and none moves: only those are painted anew.
+        marked = marked ^ self._fresh
+        for n, (was, row) in enumerate(zip(before, rows, strict=True)):
+            if was != row or n in marked:
+                self.update(self._place_of(n).adjusted(0, -SPILL_PX, 0, SPILL_PX))
 
     def _mark_changes(self, before: tuple[Row, ...], now: tuple[Row, ...]) -> None:
         """Mark for a moment the figures that changed in what stays the same otherwise."""
@@ -200,9 +210,13 @@ class Rows(QWidget):
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             top = 0.0
-            heights = self._heights_at(self.width())
+            heights, region = self._heights_at(self.width()), event.region()
             for n, (row, height) in enumerate(zip(self._rows, heights, strict=True)):
                 rect = QRectF(0.0, top, self.width(), height)
+                near = rect.toAlignedRect().adjusted(0, -SPILL_PX, 0, SPILL_PX)
+                if not region.intersects(near):
+                    top += height
+                    continue
                 if n in self._fresh and isinstance(row, Figure):
                     self._paint_mark(painter, row, rect)
                 self._paint_row(painter, row, rect)
