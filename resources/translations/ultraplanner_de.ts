@@ -2020,8 +2020,8 @@
         <translation>Wochen übrig: {0}.</translation>
     </message>
     <message>
-        <source>Weeks too few for all it asks: {0}.</source>
-        <translation>Fehlende Wochen für alles, was es fordert: {0}.</translation>
+        <source>Weeks missing for all it asks: {0}.</source>
+        <translation>Wochen, die für alles fehlen, was es verlangt: {0}.</translation>
     </message>
     <message>
         <source>No cutoffs are entered.</source>
@@ -3116,20 +3116,20 @@
         <translation>Nüchternläufe</translation>
     </message>
     <message>
-        <source>The last {0} loading weeks climb {1}, the race {2}; {3} of that is meant.</source>
-        <translation>Die letzten {0} Belastungswochen haben {1} Aufstieg, das Rennen {2}; {3} davon sind gedacht.</translation>
+        <source>The last {0} loading weeks climb {1}, the race {2}; aim for {3} of that.</source>
+        <translation>Die letzten {0} Belastungswochen steigen {1}, das Rennen {2}; strebe {3} davon an.</translation>
+    </message>
+    <message>
+        <source>Runs in the dark: {0}, {1} in all, for {2} of dark in the race; aim for {3} or more. Take a spare lamp, tell someone.</source>
+        <translation>Läufe im Dunkeln: {0}, zusammen {1}, für {2} Dunkelheit im Rennen; strebe {3} oder mehr an. Nimm eine Ersatzlampe mit, sag jemandem Bescheid.</translation>
+    </message>
+    <message>
+        <source>Weeks to spare for illness and life: {0}; keep {1} or more.</source>
+        <translation>Wochen übrig für Krankheit und Leben: {0}; behalte {1} oder mehr.</translation>
     </message>
     <message>
         <source>Where it is known, the ground of the last {0} weeks matches the race&apos;s by {1}.</source>
         <translation>Soweit bekannt, stimmt der Untergrund der letzten {0} Wochen zu {1} mit dem des Rennens überein.</translation>
-    </message>
-    <message>
-        <source>Runs in the dark: {0}, {1} in all, for {2} of dark in the race; {3} or more are meant. Take a spare lamp, tell someone.</source>
-        <translation>Läufe im Dunkeln: {0}, zusammen {1}, bei {2} Dunkelheit im Rennen; mindestens {3} sind gedacht. Nimm eine Ersatzlampe mit und sag jemandem Bescheid.</translation>
-    </message>
-    <message>
-        <source>Weeks to spare for illness and life: {0}; {1} or more are meant.</source>
-        <translation>Freie Wochen für Krankheit und Alltag: {0}; mindestens {1} sind gedacht.</translation>
     </message>
     <message>
         <source>No week to spare. Weeks missing for all that is asked: {0}.</source>
@@ -3192,8 +3192,24 @@
         <translation>Ein Abstieg von {0} ist über ein Viertel mehr als jeder der 30 Tage davor ({1}).</translation>
     </message>
     <message>
-        <source>The greatest late drop is {0}, {1} of the race&apos;s {2}; one session of {3} or more is meant.</source>
-        <translation>Der größte späte Abstieg ist {0}, das sind {1} der {2} des Rennens; eine Einheit mit mindestens {3} ist gedacht.</translation>
+        <source>The greatest late drop is {0}, {1} of the race&apos;s {2}; aim for one session of {3}.</source>
+        <translation>Der größte späte Abstieg ist {0}, {1} der {2} des Rennens; plane eine Einheit mit {3}.</translation>
+    </message>
+    <message>
+        <source>The last downhill run is {0} days before the race; put it 10 to 21 days before.</source>
+        <translation>Der letzte Bergablauf liegt {0} Tage vor dem Rennen; leg ihn 10 bis 21 Tage davor.</translation>
+    </message>
+    <message>
+        <source>The tune-up race is {0} days before the race; leave at least {1}.</source>
+        <translation>Das Vorbereitungsrennen liegt {0} Tage vor dem Rennen; lass mindestens {1} dazwischen.</translation>
+    </message>
+    <message>
+        <source>The tune-up race of {0} is {1} of the goal time; choose one of up to half.</source>
+        <translation>Das Vorbereitungsrennen von {0} ist {1} der Zielzeit; wähl eines bis zur Hälfte.</translation>
+    </message>
+    <message>
+        <source>A hard day comes {0} days after the tune-up race; keep {1} days easy.</source>
+        <translation>{0} Tage nach dem Vorbereitungsrennen kommt ein harter Tag; halt {1} Tage locker.</translation>
     </message>
     <message>
         <source>Two hard sessions fall on one day.</source>
@@ -3216,24 +3232,8 @@
         <translation>{0} Tage liegen zwischen zwei Bergabläufen; bis zu 21 halten die Beine daran gewöhnt.</translation>
     </message>
     <message>
-        <source>The last downhill run is {0} days before the race; 10 to 21 are meant.</source>
-        <translation>Der letzte Bergablauf liegt {0} Tage vor dem Rennen; 10 bis 21 sind gedacht.</translation>
-    </message>
-    <message>
-        <source>The tune-up race is {0} days before the race; at least {1} are meant.</source>
-        <translation>Das Vorbereitungsrennen liegt {0} Tage vor dem Rennen; mindestens {1} sind gedacht.</translation>
-    </message>
-    <message>
-        <source>The tune-up race of {0} is {1} of the goal time; up to half is meant.</source>
-        <translation>Das Vorbereitungsrennen von {0} ist {1} der Zielzeit; bis zur Hälfte ist gedacht.</translation>
-    </message>
-    <message>
         <source>Nothing hard comes in the {0} days after the tune-up race.</source>
         <translation>In den {0} Tagen nach dem Vorbereitungsrennen kommt nichts Hartes.</translation>
-    </message>
-    <message>
-        <source>A hard day comes {0} days after the tune-up race; {1} easy days are meant.</source>
-        <translation>Ein harter Tag kommt {0} Tage nach dem Vorbereitungsrennen; {1} lockere Tage sind gedacht.</translation>
     </message>
     <message>
         <source>ramp</source>
@@ -3276,8 +3276,20 @@
         <translation>{0} flach umgerechnet gegen {2} in der letzten Belastungswoche: {1}; die Steigerung erlaubt 10 %.</translation>
     </message>
     <message>
-        <source>{0} is {1} above the last loading week&apos;s {2}; right after a cutback no growth is wished.</source>
-        <translation>{0} liegt {1} über der letzten Belastungswoche mit {2}; gleich nach einer Entlastung ist kein Zuwachs gewünscht.</translation>
+        <source>{0} is {1} above the last loading week&apos;s {2}; you wished for no growth right after a cutback.</source>
+        <translation>{0} liegt {1} über den {2} der letzten Belastungswoche; gleich nach einer Entlastungswoche wolltest du keinen Zuwachs.</translation>
+    </message>
+    <message>
+        <source>The longest run of {0} is {1} of the week&apos;s {2}; with {4} runs at this level keep to {3}.</source>
+        <translation>Der längste Lauf von {0} ist {1} der {2} der Woche; bei {4} Läufen bleib auf dieser Stufe bei {3}.</translation>
+    </message>
+    <message>
+        <source>The {0} days before the race hold {1} less a day than a week of {2}.</source>
+        <translation>Die {0} Tage vor dem Rennen haben je Tag {1} weniger als eine Woche von {2}.</translation>
+    </message>
+    <message>
+        <source>Practice goes up to {0} from {1}; raise it by 10 g/h a week at most.</source>
+        <translation>Das Üben steigt von {1} auf {0}; steigere höchstens um 10 g/h je Woche.</translation>
     </message>
     <message>
         <source>{0} is {1} of the last loading week&apos;s {2}.</source>
@@ -3290,18 +3302,6 @@
     <message>
         <source>{0} loading weeks in a row: a cutback is due every {1} weeks.</source>
         <translation>{0} Belastungswochen hintereinander: Alle {1} Wochen ist eine Entlastung fällig.</translation>
-    </message>
-    <message>
-        <source>The longest run of {0} is {1} of the week&apos;s {2}; with {4} runs at this level up to {3} is meant.</source>
-        <translation>Der längste Lauf von {0} ist {1} der Woche mit {2}; bei {4} Läufen auf diesem Stand sind bis zu {3} gedacht.</translation>
-    </message>
-    <message>
-        <source>The {0} days before the race cut the daily mean by {1} against a week of {2}.</source>
-        <translation>Die {0} Tage vor dem Rennen senken das Tagesmittel um {1} gegen eine Woche von {2}.</translation>
-    </message>
-    <message>
-        <source>Practice goes up to {0} from {1}; the gut is given 10 g/h more a week at most.</source>
-        <translation>Das Training geht von {1} auf {0}; dem Magen werden höchstens 10 g/h mehr je Woche zugemutet.</translation>
     </message>
     <message>
         <source>The last weeks practise up to {0}; the race plan takes {1}.</source>
@@ -3344,8 +3344,8 @@
         <translation>Die Prognose verfehlt das Zeitlimit bei {0} um {1}; die Zielzeit ist früher.</translation>
     </message>
     <message>
-        <source>The target misses the cutoff at {0} by {1}.</source>
-        <translation>Die Zielzeit verfehlt das Zeitlimit bei {0} um {1}.</translation>
+        <source>The target misses the cutoff at {0} by {1}: run faster before it or stop less.</source>
+        <translation>Die Vorgabe verfehlt das Zeitlimit bei {0} um {1}: davor schneller laufen oder weniger anhalten.</translation>
     </message>
     <message>
         <source>Tightest cutoff, by the forecast: {0}, {1} to spare.</source>
@@ -4087,8 +4087,8 @@
         <translation>„Übernehmen“ fragt nach der Datei des nächsten Teilstücks.</translation>
     </message>
     <message>
-        <source>Not so.</source>
-        <translation>So nicht.</translation>
+        <source>This makes no course.</source>
+        <translation>Das ergibt keine Strecke.</translation>
     </message>
     <message>
         <source>Then {0} with climb {1} and drop {2}; now {3}.</source>
@@ -5295,12 +5295,12 @@
         <translation>Das Nachlassen setzt zwischen {0} und {1} Stunden ein.</translation>
     </message>
     <message>
-        <source>The uphill share lies between {0} and {1}.</source>
-        <translation>Der Anteil bergauf liegt zwischen {0} und {1}.</translation>
+        <source>The cost of uphill lies between {0} and {1} of the usual.</source>
+        <translation>Der Aufwand bergauf liegt zwischen {0} und {1} des üblichen.</translation>
     </message>
     <message>
-        <source>The loss by night lies between {0} and {1}.</source>
-        <translation>Der Verlust bei Nacht liegt zwischen {0} und {1}.</translation>
+        <source>What the dark takes lies between {0} and {1}.</source>
+        <translation>Was die Dunkelheit kostet, liegt zwischen {0} und {1}.</translation>
     </message>
     <message>
         <source>The hours of a usual week lie between {0} and {1}.</source>
@@ -5855,8 +5855,8 @@
         <translation>{0} Posten: {1}, {2} Flüssigkeit und {3} Natrium pro Stunde.</translation>
     </message>
     <message>
-        <source>Every band is met on every leg.</source>
-        <translation>Auf jedem Teilstück wird jede Spanne eingehalten.</translation>
+        <source>Every target is met on every leg.</source>
+        <translation>Jede Vorgabe wird auf jedem Teilstück erreicht.</translation>
     </message>
     <message>
         <source>And {0} more.</source>
@@ -6132,8 +6132,28 @@
         <translation>Im Plan</translation>
     </message>
     <message>
-        <source>Default</source>
-        <translation>Standard</translation>
+        <source>Usual</source>
+        <translation>Üblich</translation>
+    </message>
+    <message>
+        <source>Cost of climbing, of the usual</source>
+        <translation>Aufwand bergauf, vom üblichen</translation>
+    </message>
+    <message>
+        <source>Tried on runs they were not made from, these figures are off by {0} of the time of each tenth of a run, the usual ones by {1}.</source>
+        <translation>An Läufen geprüft, aus denen sie nicht stammen, liegen diese Werte um {0} der Zeit jedes Zehntels eines Laufs daneben, die üblichen um {1}.</translation>
+    </message>
+    <message>
+        <source>The usual ones do better; keep them unless you know why.</source>
+        <translation>Die üblichen sind besser; behalte sie, wenn du keinen Grund hast.</translation>
+    </message>
+    <message>
+        <source>Off, by the others</source>
+        <translation>Daneben, aus den anderen</translation>
+    </message>
+    <message>
+        <source>Off, as usual</source>
+        <translation>Daneben, übliche</translation>
     </message>
     <message>
         <source>From my runs</source>
@@ -6148,10 +6168,6 @@
         <translation>Nachlassen über die Stunden</translation>
     </message>
     <message>
-        <source>Uphill, of the published surcharge</source>
-        <translation>Bergauf, vom veröffentlichten Zuschlag</translation>
-    </message>
-    <message>
         <source>Downhill, of the usual speed</source>
         <translation>Bergab, vom üblichen Tempo</translation>
     </message>
@@ -6162,14 +6178,6 @@
     <message>
         <source>These figures could not be tried on a run left out: the other runs are too few. Choose several long runs of different days.</source>
         <translation>Diese Werte ließen sich nicht an einem ausgelassenen Lauf erproben: Es gibt zu wenige andere Läufe. Wähle mehrere lange Läufe von verschiedenen Tagen.</translation>
-    </message>
-    <message>
-        <source>On runs left out of the fit the fitted figures miss a tenth of the run by {0} of its time, the defaults by {1}.</source>
-        <translation>Bei ausgelassenen Läufen verfehlen die angepassten Werte ein Zehntel des Laufs um {0} seiner Zeit, die Standardwerte um {1}.</translation>
-    </message>
-    <message>
-        <source>The defaults do better; keep them unless you know why.</source>
-        <translation>Die Standardwerte sind besser; behalte sie, wenn du keinen guten Grund dagegen hast.</translation>
     </message>
     <message>
         <source>Day</source>
@@ -6194,14 +6202,6 @@
     <message>
         <source>Standing</source>
         <translation>Im Stehen</translation>
-    </message>
-    <message>
-        <source>Error left out</source>
-        <translation>Fehler, ausgelassen</translation>
-    </message>
-    <message>
-        <source>Error of defaults</source>
-        <translation>Fehler, Standard</translation>
     </message>
 </context>
 <context>
@@ -6871,8 +6871,8 @@
         <translation>Verpflegung wird auf die Vorgabe gefüllt</translation>
     </message>
     <message>
-        <source>{0} sat well on {1}; you have {2}. Take it as what your gut is known to?</source>
-        <translation>{0} wurden am {1} gut vertragen; du hast {2}. Als das übernehmen, was dein Magen bekanntlich verträgt?</translation>
+        <source>{0} sat well on {1}; the plan counts on {2}. Count on the new figure from now on?</source>
+        <translation>{0} haben am {1} gut gelegen; der Plan rechnet mit {2}. Ab jetzt mit dem neuen Wert rechnen?</translation>
     </message>
     <message>
         <source>The filling is ready.</source>
@@ -8875,6 +8875,10 @@
     <message>
         <source>How many of the food: 2 gels, half a sandwich, a quarter of a bottle. One serving is what the table of foods says it is.</source>
         <translation>Wie viel von dem Essen: 2 Gels, ein halbes Brot, eine Viertelflasche. Was eine Portion ist, sagt die Tabelle der Lebensmittel.</translation>
+    </message>
+    <message>
+        <source>An item gives its servings times what one serving has.</source>
+        <translation>Ein Posten bringt seine Portionen mal das, was eine Portion enthält.</translation>
     </message>
     <message>
         <source>Placing fuel by the clock</source>
@@ -12301,8 +12305,8 @@
         <translation>Läufe und Rennen, von einem Gerät aufgezeichnet; sie liegen in der Projektdatei, wie sie kamen, und werden unverändert wieder ausgegeben. Die Distanz wird entlang der Punkte gemessen, Aufstieg und Abstieg an Höhen, die wie bei der Strecke gemittelt sind. Tempo bei gleicher Anstrengung rechnet die Steigungen heraus.</translation>
     </message>
     <message>
-        <source>Moving time leaves out where the points stay within 6 m in 20 s for half a minute or more. Flat-equivalent distance and the pace line use the pace model with your own figures, in the table the usual ones; the drift is how much longer the second half of that distance took than the first.</source>
-        <translation>Die Zeit in Bewegung lässt weg, wo die Punkte eine halbe Minute oder länger in je 20 s innerhalb von 6 m bleiben. Die flach umgerechnete Distanz und die Tempolinie nutzen das Tempomodell mit deinen eigenen Werten, in der Tabelle mit den üblichen; die Drift ist, wie viel länger die zweite Hälfte dieser Distanz dauerte als die erste.</translation>
+        <source>Moving time leaves out where the points stay within 6 m in 20 s for half a minute or more. Flat-equivalent distance and the pace line use the pace model with your own figures, in the table the usual ones; slower later is how much longer the second half of that distance took than the first.</source>
+        <translation>Die Zeit in Bewegung lässt weg, wo die Punkte eine halbe Minute oder länger in je 20 s innerhalb von 6 m bleiben. Die flach umgerechnete Distanz und die Tempolinie nutzen das Tempomodell mit deinen eigenen Werten, in der Tabelle die üblichen; später langsamer ist, wie viel länger die zweite Hälfte dieser Distanz dauerte als die erste.</translation>
     </message>
     <message>
         <source>What climbing costs.</source>
@@ -13697,8 +13701,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Ein langer Lauf gilt als {0} langsamer als ein Rennen.</translation>
     </message>
     <message>
-        <source>At this length time grows with distance to the power {0} to {1}.</source>
-        <translation>Bei dieser Länge wächst die Zeit mit der Strecke hoch {0} bis {1}.</translation>
+        <source>The longer, the slower: time grows with distance to the power {0} to {1}.</source>
+        <translation>Je länger, desto langsamer: Die Zeit wächst mit der Distanz hoch {0} bis {1}.</translation>
     </message>
     <message>
         <source>Nothing typed in is half as far as this course, so the window is wide.</source>
@@ -14281,8 +14285,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Ausgelassene Dateien: {0}.</translation>
     </message>
     <message>
-        <source>There are more files than a project keeps.</source>
-        <translation>Es sind mehr Dateien, als ein Projekt behält.</translation>
+        <source>A project keeps no more; the other files were left out.</source>
+        <translation>Mehr behält ein Projekt nicht; die übrigen Dateien wurden ausgelassen.</translation>
     </message>
     <message>
         <source>Choose a recording in its table first.</source>
@@ -14792,8 +14796,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
 <context>
     <name>Runway</name>
     <message>
-        <source>Weeks by which a race would have to be later for all that is asked: {0}.</source>
-        <translation>So viele Wochen später müsste ein Rennen sein für alles Verlangte: {0}.</translation>
+        <source>Weeks missing for all that the race asks: {0}.</source>
+        <translation>Wochen, die für alles fehlen, was das Rennen verlangt: {0}.</translation>
     </message>
     <message>
         <source>What can be reached is {0} of what this race asks: look for a race about as much shorter.</source>
@@ -15250,8 +15254,16 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Die Zielzeit behält</translation>
     </message>
     <message>
-        <source>Of the forecast&apos;s fade, &amp;part</source>
-        <translation>Vom Nachlassen der Prognose, &amp;Teil</translation>
+        <source>&amp;Part of the forecast&apos;s fade</source>
+        <translation>&amp;Teil des Nachlassens der Prognose</translation>
+    </message>
+    <message>
+        <source>Cost of &amp;uphill, of the usual</source>
+        <translation>A&amp;ufwand bergauf, vom üblichen</translation>
+    </message>
+    <message>
+        <source>Tired walking, of a fresh hiker&apos;s &amp;speed</source>
+        <translation>Müde&amp;s Gehen, vom Tempo eines frischen Wanderers</translation>
     </message>
     <message>
         <source>100 % is the forecast itself: start fast, slow down. The night and the ground slow every shape.</source>
@@ -15266,16 +15278,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Nach&amp;lassen über die Stunden</translation>
     </message>
     <message>
-        <source>&amp;Uphill, of the published surcharge</source>
-        <translation>Berg&amp;auf, vom veröffentlichten Zuschlag</translation>
-    </message>
-    <message>
         <source>&amp;Downhill, of the usual speed</source>
         <translation>Berga&amp;b, vom üblichen Tempo</translation>
-    </message>
-    <message>
-        <source>Walking tired, of a fresh &amp;speed</source>
-        <translation>Müde gehen, vom frischen Te&amp;mpo</translation>
     </message>
     <message>
         <source>Fade: 0 never, 8 front runners, 10 the usual, 20 strong. Your own recordings tell better than a guess.</source>
@@ -16941,8 +16945,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Tempo, flach umgerechnet</translation>
     </message>
     <message>
-        <source>Drift</source>
-        <translation>Drift</translation>
+        <source>Slower later</source>
+        <translation>Später langsamer</translation>
     </message>
     <message>
         <source>No recordings yet. Recordings menu, Add recordings, or drop files here.</source>
@@ -18091,8 +18095,8 @@ schneller oben</translation>
         <translation>{0}: was zählt</translation>
     </message>
     <message>
-        <source>Reckoned: 10th, 50th and 90th percentile of 10,000 simulated races. No promise: whatever the day, to stop in time counts too.</source>
-        <translation>Gerechnet: 10., 50. und 90. Perzentil von 10.000 simulierten Rennen. Kein Versprechen: wie der Tag auch ist, rechtzeitig aufhören zählt auch.</translation>
+        <source>Reckoned: of 10,000 simulated races a tenth is faster than the good day, half than the fair one, nine tenths than the hard one. No promise: whatever the day, to stop in time counts too.</source>
+        <translation>Gerechnet: Von 10.000 simulierten Rennen ist ein Zehntel schneller als der gute Tag, die Hälfte schneller als der normale, neun Zehntel schneller als der harte. Kein Versprechen: An jedem Tag zählt auch, rechtzeitig aufzuhören.</translation>
     </message>
 </context>
 <context>

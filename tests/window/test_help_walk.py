@@ -15,18 +15,21 @@ from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.store.project_file import ProjectFile
-from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.help_topic import set_topic, topic_of
+from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Rows, Sentence, topic_of_row
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.action_table import TABLE
+from ultraplanner_gui.window.header import HeaderFigure
 from ultraplanner_gui.window.job_deeds import JobDeeds
 from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.window.table_topics import column_topics
 from ultraplanner_gui.window.tables import SPECS
 from ultraplanner_gui.wording.help.topics import TOPICS
 
 TODAY = date(2027, 4, 5)
-#: What leaves the plan or the program, or asks Qt's own dialog.
-ELSEWHERE = {"quit", "close_project", "another_window", "demo", "print_cards"}
+#: What leaves the plan or the program, takes over the pointer, or asks Qt's own dialog.
+ELSEWHERE = {"quit", "close_project", "another_window", "demo", "help_point", "print_cards"}
 
 
 @pytest.fixture(scope="module")
@@ -191,3 +194,28 @@ def test_a_figure_without_a_topic_would_be_found(window):
         "Speed 1 ",
         "2 km",
     ]
+
+
+#: What the user or the race says: nothing is reckoned, so there is no source to give.
+GIVEN = {"aid station", "cutoff", "lessons", "session day"}
+
+
+def reckoned(window, project):
+    """Give the topics of every figure of ledger, header, lanes and columns that are not typed."""
+    place = window.workplace
+    for kind, keys in selections(project):
+        place.selection.choose_all(kind, keys)
+        for rows in place.ledger.findChildren(Rows):
+            yield from (row.topic for row in rows.rows if isinstance(row, Figure | CheckRow))
+    yield from (topic_of(figure) for figure in place.header.findChildren(HeaderFigure))
+    yield from (lane.topic_at(None) for lane in window.findChildren(Lane))
+    for spec in SPECS:
+        columns = zip(spec.columns, column_topics(spec), strict=True)
+        yield from (topic for column, topic in columns if column.parse is None)
+
+
+def test_every_figure_that_is_reckoned_says_its_source(window, project):
+    topics = set(reckoned(window, project))
+    assert len(topics) > 80
+    assert {key for key in topics if not TOPICS[key].sources} - GIVEN == set()
+    assert {key for key in GIVEN if TOPICS[key].sources} == set()

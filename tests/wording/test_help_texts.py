@@ -80,6 +80,22 @@ def test_a_figure_says_its_source(topic):
     assert topic.sources or not topic.how
 
 
+NUMBER = re.compile(
+    r"\d|\b(two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|third|quarter|twice)\b",
+    re.IGNORECASE,
+)
+#: How the program's own things are worked: what has a number there is a key or an example.
+OF_THE_PROGRAM = {
+    *("help", "sheet", "ledger", "tables", "race day", "cards", "handbook", "typing in a table"),
+}
+
+
+@pytest.mark.parametrize("topic", ALL, ids=TOPICS)
+def test_a_figure_anywhere_in_a_text_says_its_source(topic):
+    told = " ".join((topic.what, topic.how, topic.caution))
+    assert topic.sources or not NUMBER.search(told) or topic.key in OF_THE_PROGRAM
+
+
 @pytest.mark.parametrize("topic", ALL, ids=TOPICS)
 def test_published_means_a_paper_and_nothing_else_does(topic):
     for source in topic.sources:

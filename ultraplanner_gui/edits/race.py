@@ -79,8 +79,10 @@ _SENTENCES = {
     "carb_g_per_h": QT_TRANSLATE_NOOP("Edit", "What the gut takes lies between {0} and {1}."),
     "fade": QT_TRANSLATE_NOOP("Edit", "The fade lies between {0} and {1}."),
     "fade_onset_h": QT_TRANSLATE_NOOP("Edit", "The fade sets in between {0} and {1} hours."),
-    "uphill_share": QT_TRANSLATE_NOOP("Edit", "The uphill share lies between {0} and {1}."),
-    "night_loss": QT_TRANSLATE_NOOP("Edit", "The loss by night lies between {0} and {1}."),
+    "uphill_share": QT_TRANSLATE_NOOP(
+        "Edit", "The cost of uphill lies between {0} and {1} of the usual."
+    ),
+    "night_loss": QT_TRANSLATE_NOOP("Edit", "What the dark takes lies between {0} and {1}."),
     "weekly_s": QT_TRANSLATE_NOOP("Edit", "The hours of a usual week lie between {0} and {1}."),
     "longest_s": QT_TRANSLATE_NOOP("Edit", "The longest run takes between {0} and {1}."),
     "longest_drop_m": QT_TRANSLATE_NOOP("Edit", "The longest run drops between {0} and {1}."),

@@ -258,7 +258,7 @@ def _says(
 
 PAST = QT_TRANSLATE_NOOP("Candidates", "This race lies in the past.")
 SPARE = QT_TRANSLATE_NOOP("Candidates", "Weeks to spare: {0}.")
-SHORT = QT_TRANSLATE_NOOP("Candidates", "Weeks too few for all it asks: {0}.")
+SHORT = QT_TRANSLATE_NOOP("Candidates", "Weeks missing for all it asks: {0}.")
 NO_CUTOFFS = QT_TRANSLATE_NOOP("Candidates", "No cutoffs are entered.")
 IN_HAND = QT_TRANSLATE_NOOP("Candidates", "The tightest cutoff is at {0}, with {1} in hand.")
 LATE = QT_TRANSLATE_NOOP("Candidates", "The cutoff at {0} is likely to be missed by {1}.")

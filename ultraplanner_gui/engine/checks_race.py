@@ -145,7 +145,7 @@ def _fasted(project: Project, sessions: Sequence[Session]) -> Iterator[Check]:
 
 CLIMB_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "The last {0} loading weeks climb {1}, the race {2}; {3} of that is meant.",
+    "The last {0} loading weeks climb {1}, the race {2}; aim for {3} of that.",
 )
 SURFACE_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
@@ -153,11 +153,11 @@ SURFACE_TEXT = QT_TRANSLATE_NOOP(
 )
 DARK_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "Runs in the dark: {0}, {1} in all, for {2} of dark in the race; {3} or more are meant. Take a "
+    "Runs in the dark: {0}, {1} in all, for {2} of dark in the race; aim for {3} or more. Take a "
     "spare lamp, tell someone.",
 )
 SPARE_TEXT = QT_TRANSLATE_NOOP(
-    "Checks", "Weeks to spare for illness and life: {0}; {1} or more are meant."
+    "Checks", "Weeks to spare for illness and life: {0}; keep {1} or more."
 )
 SPARE_NONE = QT_TRANSLATE_NOOP(
     "Checks", "No week to spare. Weeks missing for all that is asked: {0}."

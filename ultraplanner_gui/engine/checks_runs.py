@@ -313,7 +313,7 @@ DROP_OVER = QT_TRANSLATE_NOOP(
 )
 DOSE_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "The greatest late drop is {0}, {1} of the race's {2}; one session of {3} or more is meant.",
+    "The greatest late drop is {0}, {1} of the race's {2}; aim for one session of {3}.",
 )
 HARD_SAME = QT_TRANSLATE_NOOP("Checks", "Two hard sessions fall on one day.")
 HARD_MEET = QT_TRANSLATE_NOOP("Checks", "Two hard days meet; put an easy day between them.")
@@ -326,17 +326,17 @@ DOWNHILL_GAP = QT_TRANSLATE_NOOP(
     "Checks", "{0} days lie between two downhill runs; up to 21 keep the legs used to them."
 )
 DOWNHILL_LAST = QT_TRANSLATE_NOOP(
-    "Checks", "The last downhill run is {0} days before the race; 10 to 21 are meant."
+    "Checks", "The last downhill run is {0} days before the race; put it 10 to 21 days before."
 )
 TUNE_UP_SPACE = QT_TRANSLATE_NOOP(
-    "Checks", "The tune-up race is {0} days before the race; at least {1} are meant."
+    "Checks", "The tune-up race is {0} days before the race; leave at least {1}."
 )
 TUNE_UP_LENGTH = QT_TRANSLATE_NOOP(
-    "Checks", "The tune-up race of {0} is {1} of the goal time; up to half is meant."
+    "Checks", "The tune-up race of {0} is {1} of the goal time; choose one of up to half."
 )
 TUNE_UP_EASY = QT_TRANSLATE_NOOP(
     "Checks", "Nothing hard comes in the {0} days after the tune-up race."
 )
 TUNE_UP_HARD = QT_TRANSLATE_NOOP(
-    "Checks", "A hard day comes {0} days after the tune-up race; {1} easy days are meant."
+    "Checks", "A hard day comes {0} days after the tune-up race; keep {1} days easy."
 )

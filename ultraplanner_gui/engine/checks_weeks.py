@@ -256,7 +256,7 @@ RAMP_FLAT = QT_TRANSLATE_NOOP(
 )
 RAMP_BACK = QT_TRANSLATE_NOOP(
     "Checks",
-    "{0} is {1} above the last loading week's {2}; right after a cutback no growth is wished.",
+    "{0} is {1} above the last loading week's {2}; you wished for no growth right after a cutback.",
 )
 CUTBACK_OF = QT_TRANSLATE_NOOP("Checks", "{0} is {1} of the last loading week's {2}.")
 CUTBACK_OFF = QT_TRANSLATE_NOOP(
@@ -267,14 +267,13 @@ CUTBACK_OVERDUE = QT_TRANSLATE_NOOP(
 )
 SHARE_TEXT = QT_TRANSLATE_NOOP(
     "Checks",
-    "The longest run of {0} is {1} of the week's {2}; with {4} runs at this level up to {3} is "
-    "meant.",
+    "The longest run of {0} is {1} of the week's {2}; with {4} runs at this level keep to {3}.",
 )
 TAPER_TEXT = QT_TRANSLATE_NOOP(
-    "Checks", "The {0} days before the race cut the daily mean by {1} against a week of {2}."
+    "Checks", "The {0} days before the race hold {1} less a day than a week of {2}."
 )
 CARBS_JUMP = QT_TRANSLATE_NOOP(
-    "Checks", "Practice goes up to {0} from {1}; the gut is given 10 g/h more a week at most."
+    "Checks", "Practice goes up to {0} from {1}; raise it by 10 g/h a week at most."
 )
 CARBS_TEXT = QT_TRANSLATE_NOOP(
     "Checks", "The last weeks practise up to {0}; the race plan takes {1}."

@@ -285,7 +285,8 @@ def _reasons(
         reasons.append(
             message(
                 QT_TRANSLATE_NOOP(
-                    "Plan", "At this length time grows with distance to the power {0} to {1}."
+                    "Plan",
+                    "The longer, the slower: time grows with distance to the power {0} to {1}.",
                 ),
                 f"{low:.2f}",
                 f"{high:.2f}",

@@ -105,7 +105,10 @@ def _cutoff_words(is_missed: bool, by_forecast: bool) -> str:
             "Checks", "The forecast misses the cutoff at {0} by {1}; the target is earlier."
         )
     if is_missed:
-        return QT_TRANSLATE_NOOP("Checks", "The target misses the cutoff at {0} by {1}.")
+        return QT_TRANSLATE_NOOP(
+            "Checks",
+            "The target misses the cutoff at {0} by {1}: run faster before it or stop less.",
+        )
     if by_forecast:
         return QT_TRANSLATE_NOOP("Checks", "Tightest cutoff, by the forecast: {0}, {1} to spare.")
     return QT_TRANSLATE_NOOP("Checks", "Tightest cutoff, by the target: {0}, {1} to spare.")

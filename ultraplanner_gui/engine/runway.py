@@ -338,9 +338,7 @@ def _reason(
     return message(LONG_BINDS, needed[1], Quantity(run_m, "m"), run_asked)
 
 
-LATER_RACE = QT_TRANSLATE_NOOP(
-    "Runway", "Weeks by which a race would have to be later for all that is asked: {0}."
-)
+LATER_RACE = QT_TRANSLATE_NOOP("Runway", "Weeks missing for all that the race asks: {0}.")
 SHORTER_RACE = QT_TRANSLATE_NOOP(
     "Runway",
     "What can be reached is {0} of what this race asks: look for a race about as much shorter.",

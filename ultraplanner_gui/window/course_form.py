@@ -143,7 +143,7 @@ class CourseForm(QDialog):
             course = edit.apply(self._document.project).course
         except PlanError as error:
             self._complain(self._words.say(error.message))
-            self.profile.show_nothing(self.tr("Not so."))
+            self.profile.show_nothing(self.tr("This makes no course."))
             return
         assert course is not None
         profile, words = build_profile(course), self._words

@@ -183,7 +183,9 @@ class FuelDeeds(JobDeeds):
             return
         runner = replace(project.runner, carb_g_per_h=round(shown.g_per_h))
         edit = ChangeSetup(project.race, runner, project.first_weekday)
-        text = self.tr("{0} sat well on {1}; you have {2}. Take it as what your gut is known to?")
+        text = self.tr(
+            "{0} sat well on {1}; the plan counts on {2}. Count on the new figure from now on?"
+        )
         days = ", ".join(words.short_day(day) for day in shown.days)
         now = words.grams_per_hour(project.runner.carb_g_per_h)
         said = text.format(words.grams_per_hour(shown.g_per_h), days, now)

@@ -142,7 +142,7 @@ class FillForm(FuelForm):
         )
         lines = [first]
         if not fill.reasons:
-            lines.append(self.tr("Every band is met on every leg."))
+            lines.append(self.tr("Every target is met on every leg."))
         lines += [words.say(reason) for reason in fill.reasons[:MOST_REASONS]]
         if len(fill.reasons) > MOST_REASONS:
             left = words.number(len(fill.reasons) - MOST_REASONS)

@@ -310,8 +310,9 @@ class _Days(QWidget):
             grid.addWidget(finish, row, 1)
             grid.addWidget(counts, row, 2)
         note = self.tr(
-            "Reckoned: 10th, 50th and 90th percentile of 10,000 simulated races. No promise: "
-            "whatever the day, to stop in time counts too."
+            "Reckoned: of 10,000 simulated races a tenth is faster than the good day, half than "
+            "the fair one, nine tenths than the hard one. No promise: whatever the day, to stop "
+            "in time counts too."
         )
         grid.addWidget(_note(note, self), len(DAYS) + 1, 0, 1, 3)
         grid.setRowStretch(len(DAYS) + 2, 1)

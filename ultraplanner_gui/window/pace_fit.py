@@ -120,7 +120,7 @@ class FitForm(QDialog):
 
     def _figure_heads(self) -> list[str]:
         return [
-            *(self.tr("Figure"), self.tr("In the plan"), self.tr("Default")),
+            *(self.tr("Figure"), self.tr("In the plan"), self.tr("Usual")),
             *(self.tr("From my runs"), self.tr("Give or take")),
         ]
 
@@ -129,7 +129,7 @@ class FitForm(QDialog):
         return [
             self._figure(self.tr("Fade over the hours"), runner.fade, fit.fade, False),
             self._figure(
-                self.tr("Uphill, of the published surcharge"),
+                self.tr("Cost of climbing, of the usual"),
                 *(runner.uphill_share, fit.uphill, True),
             ),
             self._figure(
@@ -156,18 +156,18 @@ class FitForm(QDialog):
                 "Choose several long runs of different days."
             )
         sentence = self.tr(
-            "On runs left out of the fit the fitted figures miss a tenth of the run by {0} of its "
-            "time, the defaults by {1}."
+            "Tried on runs they were not made from, these figures are off by {0} of the time of "
+            "each tenth of a run, the usual ones by {1}."
         ).format(self._words.percent(error, 1), self._words.percent(default, 1))
         if error > default:
-            sentence += " " + self.tr("The defaults do better; keep them unless you know why.")
+            sentence += " " + self.tr("The usual ones do better; keep them unless you know why.")
         return sentence
 
     def _run_heads(self) -> list[str]:
         return [
             *(self.tr("Day"), self.tr("Run"), self.tr("Distance"), self.tr("Climb")),
             *(self.tr("Moving"), self.tr("Standing")),
-            *(self.tr("Error left out"), self.tr("Error of defaults")),
+            *(self.tr("Off, by the others"), self.tr("Off, as usual")),
         ]
 
     def _run_rows(self) -> list[list[str]]:

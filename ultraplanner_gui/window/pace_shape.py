@@ -114,7 +114,7 @@ class ShapeForm(QDialog):
         for choice in (self.even, self.half, self.own):
             box.addWidget(choice)
         form = QFormLayout()
-        form.addRow(self.tr("Of the forecast's fade, &part"), self.share)
+        form.addRow(self.tr("&Part of the forecast's fade"), self.share)
         box.addLayout(form)
         box.addWidget(
             self._small(
@@ -130,9 +130,9 @@ class ShapeForm(QDialog):
         own = QFormLayout()
         for text, name in (
             (self.tr("Fa&de over the hours"), "fade"),
-            (self.tr("&Uphill, of the published surcharge"), "uphill_share"),
+            (self.tr("Cost of &uphill, of the usual"), "uphill_share"),
             (self.tr("&Downhill, of the usual speed"), "descent_speed"),
-            (self.tr("Walking tired, of a fresh &speed"), "tired_walk"),
+            (self.tr("Tired walking, of a fresh hiker's &speed"), "tired_walk"),
         ):
             own.addRow(text, self.figures[name])
             self.figures[name].setAccessibleName(text.replace("&", ""))

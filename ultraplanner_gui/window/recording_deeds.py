@@ -168,7 +168,7 @@ class RecordingDeeds(JobDeeds):
         if kept.left_out:
             parts.append(self.tr("Files left out: {0}.").format(len(kept.left_out)))
         if kept.is_cut:
-            parts.append(self.tr("There are more files than a project keeps."))
+            parts.append(self.tr("A project keeps no more; the other files were left out."))
         return " ".join(parts)
 
     def _chosen(self, race_first: bool = False) -> KeptRecording | None:

@@ -202,7 +202,7 @@ RECORDINGS: TableSpec[RecordingRow] = TableSpec(
             is_figure=True,
         ),
         Column(
-            QT_TRANSLATE_NOOP("Tables", "Drift"),
+            QT_TRANSLATE_NOOP("Tables", "Slower later"),
             text=_drift,
             value=lambda row: row.recording.drift,
             unit=unit("%"),

@@ -37,7 +37,7 @@ TOPICS: Mapping[str, Mapping[str, str]] = {
         "Drop": "climb and drop",
         "Pace": "recordings",
         "Flat-equivalent pace": "recordings",
-        "Drift": "recordings",
+        "Slower later": "recordings",
     },
     "Mandatory kit": {
         "Kit": "mandatory kit",

@@ -50,6 +50,7 @@ TOPICS: tuple[Topic, ...] = (
             "there on plan, your stop, time in hand, when you would be there half an hour late, "
             "the last arrival that still makes every cutoff, and the cutoff itself.",
         ),
+        sources=(PLAN,),
         see=(
             *("section", "climb and drop", "target", "arrive", "planned stop", "time in hand"),
             *("30 late", "last arrival", "cutoff", "light"),

@@ -398,6 +398,8 @@ ITEMS: tuple[Topic, ...] = (
             "How many of the food: 2 gels, half a sandwich, a quarter of a bottle. One serving is "
             "what the table of foods says it is.",
         ),
+        QT_TRANSLATE_NOOP("Help", "An item gives its servings times what one serving has."),
+        (PLAN,),
         see=("food", "fuel item"),
     ),
     Topic(

@@ -129,6 +129,7 @@ SHAPE: tuple[Topic, ...] = (
             "Recordings can be added: their ground is measured, not guessed from the climb. "
             "They are kept with the runner.",
         ),
+        sources=(PRACTICE,),
         see=("predicted finish", "forecast"),
         words=QT_TRANSLATE_NOOP("Help", "results history races typed in"),
     ),

@@ -27,8 +27,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Moving time leaves out where the points stay within 6 m in 20 s for half a minute or "
             "more. Flat-equivalent distance and the pace line use the pace model with your own "
-            "figures, in the table the usual ones; the drift is how much longer the second half of "
-            "that distance took than the first.",
+            "figures, in the table the usual ones; slower later is how much longer the second half "
+            "of that distance took than the first.",
         ),
         (
             published(papers.MINETTI_2002, QT_TRANSLATE_NOOP("Help", "What climbing costs.")),

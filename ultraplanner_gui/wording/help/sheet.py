@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.wording.help.topic import PLAN, Topic, choice
+from ultraplanner_gui.wording.help.topic import CHOICE, PLAN, Topic, choice
 
 PROGRAM: tuple[Topic, ...] = (
     Topic(
@@ -163,6 +163,7 @@ KEEPING: tuple[Topic, ...] = (
             "course or a mend went in: the latest 30 of these, and every state you named. Going "
             "back to one of them is a step like any other, so Undo brings today's plan back.",
         ),
+        sources=(CHOICE,),
         see=("kept",),
         words=QT_TRANSLATE_NOOP("Help", "versions go back restore earlier opening name state undo"),
     ),

@@ -43,6 +43,7 @@ TOPICS: tuple[Topic, ...] = (
             "every lane shows at once what the weeks would come to; with keys, Enter picks it up "
             "and the arrows move it.",
         ),
+        sources=(PLAN,),
         see=(
             *(
                 "effort",
@@ -66,6 +67,7 @@ TOPICS: tuple[Topic, ...] = (
             "frame round the weeks you see below. Drag the frame to go along, its ends for fewer "
             "or more weeks; a double click shows all.",
         ),
+        sources=(PLAN,),
         see=("weeks to go", "weekly distance", "day grid"),
         words=QT_TRANSLATE_NOOP("Help", "zoom scroll overview far"),
     ),
