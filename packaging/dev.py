@@ -94,7 +94,9 @@ def bench(args: Sequence[str]) -> int:
 def trust(args: Sequence[str]) -> int:
     """Try to lose something: kills, damage, hostile files, random edits; --short for a minute."""
     python = prepare(LOCK_DEV, TEST_PACKAGES if sys.platform == "linux" else ())
-    become([python, str(ROOT / "packaging" / "trust.py"), *args], environment())
+    # every byte by one allocator, so that what is in use can be told from the gaps
+    held_by_one = {**environment(), "PYTHONMALLOC": "malloc"}
+    become([python, str(ROOT / "packaging" / "trust.py"), *args], held_by_one)
 
 
 def translate(args: Sequence[str]) -> int:

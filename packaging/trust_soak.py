@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-import contextlib
-import ctypes
-import gc
 import math
-import os
 import random
 from collections.abc import Callable, Iterator
 from dataclasses import fields, is_dataclass, replace
@@ -15,6 +11,7 @@ from pathlib import Path
 
 import numpy as np
 from PySide6.QtWidgets import QApplication
+from trust_memory import held
 from trust_parts import Part
 
 from ultraplanner_gui.desk.demo import demo_project
@@ -27,7 +24,6 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.store.project_file import ProjectFile
 
 WARM_UP = 0.4
-MOST_GROWTH = 0.05
 #: What says by NaN that there is none: the one speed of a plan whose sections have their own.
 _NO_FIGURE = frozenset(("target.fresh_mps",))
 _PARTS = ("sections", "weeks", "fuel", "asks", "runway", "target", "forecast")
@@ -41,7 +37,7 @@ def soak(folder: Path, count: int, luck: random.Random) -> Part:
     first = demo_project(date.today())
     document = Document(ProjectFile.create(path, first))
     look_every = 250 if count > 2_000 else 50
-    before = 0
+    before = held()
     for number in range(count):
         edit = luck.choice(DEEDS)(document.project, luck)
         part.attempt(type(edit).__name__, lambda edit=edit: _performed(document, edit))
@@ -51,12 +47,12 @@ def soak(folder: Path, count: int, luck: random.Random) -> Part:
             app.sendPostedEvents()
             part.faults += [f"edit {number}: {fault}" for fault in faults_of(document, path)]
         if number == int(count * WARM_UP):
-            before = resident_bytes()
-    growth = resident_bytes() / before - 1.0 if before else 0.0
-    part.name = f"random edits, memory {growth:+.1%}"
+            before = held()
+    growth = before.growth_to(held())
+    part.name = f"random edits, {growth}"
     # a short run is over before the undo list is full, so its memory says nothing
-    if count >= 5_000 and growth > MOST_GROWTH:
-        part.faults.append(f"memory grew by {growth:.1%} after the warm-up")
+    if count >= 5_000 and growth.is_leak:
+        part.faults.append(f"{growth} after the warm-up")
     document.close()
     return part
 
@@ -113,21 +109,6 @@ def _wrong_figures(value: object, name: str, depth: int = 0) -> Iterator[str]:
     elif is_dataclass(value) and not isinstance(value, Project) and depth < 4:
         for field in fields(value):
             yield from _wrong_figures(getattr(value, field.name), f"{name}.{field.name}", depth + 1)
-
-
-def resident_bytes() -> int:
-    """Return the memory in use, 0 where the system does not tell.
-
-    What the allocator holds free goes back first: how much that is varies by a tenth, leak or not.
-    """
-    gc.collect()
-    with contextlib.suppress(OSError, AttributeError, TypeError):  # glibc alone can do it
-        ctypes.CDLL(None).malloc_trim(0)
-    try:
-        pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])
-    except OSError:
-        return 0
-    return pages * os.sysconf("SC_PAGE_SIZE")
 
 
 # ---------------------------------------------------------------- what a hand may do

@@ -5,6 +5,7 @@ A state machine over one seed: what is open decides what a hand may do next.
 
 from __future__ import annotations
 
+import itertools
 import random
 import sys
 import traceback
@@ -32,8 +33,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 from shiboken6 import isValid
+from trust_memory import Held, held
 from trust_parts import Part
-from trust_soak import faults_of, resident_bytes
+from trust_soak import faults_of
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
@@ -47,7 +49,8 @@ from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.tables import SPECS
 
 WARM_UP = 0.5
-MOST_GROWTH = 0.05
+WINDOW_SIZES = ((1280, 720), (1440, 900), (1920, 1080))
+TEXT_SIZES = (80, 100, 150)
 #: What the offscreen platform says of itself.
 _HARMLESS = ("propagateSizeHints", "does not support raise")
 #: They end the sitting, leave the machine, or work for longer than a hand waits.
@@ -71,6 +74,10 @@ _MODIFIERS = (
 )
 
 
+def _doable() -> list[str]:
+    return [row.name for row in TABLE if row.name not in _LEFT_OUT]
+
+
 class _Silent(Ask):
     """Answers no question: where a file would be asked for, nothing comes of it."""
 
@@ -90,7 +97,7 @@ class _Hand:
 
     def __init__(self, window: MainWindow, luck: random.Random) -> None:
         self._window, self._luck = window, luck
-        self._names = [row.name for row in TABLE if row.name not in _LEFT_OUT]
+        self._names = _doable()
 
     def act(self) -> str:
         """Do something that can be done now and return its name."""
@@ -198,9 +205,8 @@ class _Hand:
         return "select"
 
     def _resize(self) -> str:
-        width, height = self._luck.choice(((1280, 720), (1440, 900), (1920, 1080)))
-        self._window.resize(width, height)
-        theme().choose(self._luck.choice(("light", "dark")), self._luck.choice((80, 100, 150)))
+        self._window.resize(*self._luck.choice(WINDOW_SIZES))
+        theme().choose(self._luck.choice(("light", "dark")), self._luck.choice(TEXT_SIZES))
         return "resize"
 
     def _in_dialog(self, dialog: QDialog) -> str:
@@ -292,7 +298,8 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
     window.show()
     document = Document(file)
     window.show_document(document)
-    hand, before = _Hand(window, luck), 0
+    _everything_once(window, app)
+    hand, before = _Hand(window, luck), held()
     look_every = 200 if count > 2_000 else 40
     with _Listening() as listening:
         for number in range(count):
@@ -310,11 +317,11 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
                 _close_dialogs(window, app)
                 part.faults += [f"{number}: {fault}" for fault in faults_of(document, path)]
             if number == int(count * WARM_UP):
-                before = _settled_bytes(window, app)
-        growth = _settled_bytes(window, app) / before - 1.0 if before else 0.0
-        part.name = f"hands on the window, memory {growth:+.1%}"
-        if count >= 5_000 and growth > MOST_GROWTH:
-            part.faults.append(f"memory grew by {growth:.1%} after the warm-up")
+                before = _held_settled(window, app)
+        growth = before.growth_to(_held_settled(window, app))
+        part.name = f"hands on the window, {growth}"
+        if count >= 5_000 and growth.is_leak:
+            part.faults.append(f"{growth} after the warm-up")
         _close_dialogs(window, app)
         window.close()
         app.processEvents()
@@ -323,15 +330,30 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
     return part
 
 
-def _settled_bytes(window: MainWindow, app: QApplication) -> int:
-    """Return the memory in use with the window as it always is when that is asked."""
+def _everything_once(window: MainWindow, app: QApplication) -> None:
+    """Do every action and take every size once: what is made at first use is made, and no leak."""
+    for name in _doable():
+        action = window.table.by_name[name]
+        if action.isEnabled():
+            action.trigger()
+        app.processEvents()
+        _close_dialogs(window, app)
+    for colours, per_cent in itertools.product(("light", "dark"), TEXT_SIZES):
+        theme().choose(colours, per_cent)
+        for size in WINDOW_SIZES:
+            window.resize(*size)
+            app.processEvents()
+
+
+def _held_settled(window: MainWindow, app: QApplication) -> Held:
+    """Return the memory held with the window as it always is when that is asked."""
     _close_dialogs(window, app)
     theme().choose("light", 100)
     window.resize(1440, 900)
     for place in ("tables", "cards", "sheet"):  # each is made when one first goes there
         window.go(place)
         app.processEvents()
-    return resident_bytes()
+    return held()
 
 
 def _close_dialogs(window: MainWindow, app: QApplication) -> None:
