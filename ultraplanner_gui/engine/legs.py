@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 
 from ultraplanner_gui.engine.light import Light
@@ -40,6 +41,8 @@ class Leg:
         return self.arrive_s - self.leave_s
 
 
+# Head, folds and pleats ask for those of the same outlook on every move of a drag.
+@lru_cache(maxsize=2)
 def legs_of(outlook: Outlook) -> tuple[Leg, ...]:
     """Return the legs in course order; none without a course. Those of no length are left out."""
     course, target = outlook.project.course, outlook.target
