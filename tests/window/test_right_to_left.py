@@ -1,0 +1,131 @@
+"""Read from right to left the window is its mirror image; a course still runs to the right."""
+
+import sys
+from datetime import date, time
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, QTime, QTranslator
+from PySide6.QtTest import QTest
+
+from tests.window.test_text_walk import LEFT, PLAIN, _target, _tile, _token
+from tests.window.text_drawn import TextWatch, settle
+from ultraplanner_gui.desk.demo import demo_project
+from ultraplanner_gui.desk.document import Document
+from ultraplanner_gui.desk.language import reads_leftward
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.widgets.fields import ClockField, DateField
+from ultraplanner_gui.widgets.rows import Figure, Rows
+from ultraplanner_gui.widgets.theme import theme
+from ultraplanner_gui.window.main_window import MainWindow
+
+sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
+import translate
+from pictures_languages import spoken
+
+TODAY = date(2026, 11, 25)
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory):
+    return tmp_path_factory.mktemp("languages")
+
+
+@pytest.fixture
+def leftward(qapp, folder):
+    with spoken("leftward", folder):
+        yield
+
+
+@pytest.fixture
+def window(leftward, qtbot, qapp, tmp_path):
+    qapp.setStyle("Fusion")
+    theme().choose("light", 100)
+    settings = Settings(tmp_path / "settings.ini")
+    settings.units, settings.locale = "metric", "en_GB"
+    window = MainWindow(settings)
+    qtbot.addWidget(window)
+    window.resize(1440, 900)
+    window.show()
+    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    settle()
+    return window
+
+
+def _left(widget, window):
+    return widget.mapTo(window, QPoint(0, 0)).x()
+
+
+def test_the_ledger_stands_at_the_left(window):
+    desk = window.workplace
+    assert _left(desk.ledger, window) < _left(desk.raceday, window)
+
+
+def test_lanes_run_to_the_right(window):
+    lane = window.workplace.raceday.target
+    length_m = window.document.project.course.length_m
+    assert lane.x_of(0.0, lane.body()) < lane.x_of(length_m, lane.body())
+    grid = window.workplace.buildup.grid
+    first, *_, last = window.document.project.block.sessions
+    assert grid.cells.cell(first.day).left() < grid.cells.cell(last.day).left()
+
+
+@pytest.mark.parametrize("what", [_tile, _target, _token])
+def test_what_is_dragged_follows_the_hand(window, what):
+    widget, start, end = what(window)
+    before = window.document.project
+    QTest.mousePress(widget, LEFT, PLAIN, start)
+    for share in (0.4, 0.7, 1.0):
+        QTest.mouseMove(widget, start + (end - start) * share)
+    QTest.mouseRelease(widget, LEFT, PLAIN, end)
+    after = window.document.project
+    if what is _tile:
+        moved = set(after.block.sessions) - set(before.block.sessions)
+        was = {s.key: s.day for s in before.block.sessions}
+        assert [(s.day - was[s.key]).days for s in moved] == [6]
+    elif what is _token:
+        at_s = {item.key: item.at_s for item in before.fuel.items}
+        later = [item.at_s - at_s[item.key] for item in after.fuel.items]
+        assert max(later) > 60.0
+        assert min(later) == 0.0
+    else:
+        assert after.course.sections != before.course.sections
+
+
+def test_labels_stand_at_the_right_and_figures_at_the_left(leftward, qtbot, monkeypatch):
+    rows = Rows("figures")
+    qtbot.addWidget(rows)
+    rows.resize(300, 40)
+    rows.show_rows((Figure("Distance", "13.5 km"),))
+    watch = TextWatch(monkeypatch)
+    rows.grab()
+    inks = {one.text: one.ink for there in watch._drawn.values() for one in there.values()}
+    assert inks["13.5 km"].left() < 5.0
+    assert inks["Distance"].right() > 295.0
+
+
+def test_a_clock_time_and_a_day_keep_their_order(leftward, qtbot):
+    clock, day = ClockField(), DateField()
+    qtbot.addWidget(clock)
+    qtbot.addWidget(day)
+    clock.setTime(QTime(6, 0))
+    day.setDate(date(2027, 2, 13))
+    assert time.fromisoformat(clock.text()) == time(6, 0)
+    assert day.text().endswith("13 Feb 2027")
+
+
+@pytest.mark.parametrize(
+    ("form", "is_leftward"), [("long", False), ("leftward", True), ("both", True)]
+)
+def test_a_translation_says_which_way_it_is_read(folder, form, is_leftward):
+    translator = QTranslator()
+    assert translator.load(str(translate.pseudo(folder, form)))
+    assert reads_leftward(translator.language()) == is_leftward
+
+
+def test_a_made_up_language_is_longer_and_keeps_marks():
+    text = "{0} of {1} days, <b>about</b>"
+    longer = translate.pseudo_text(text)
+    assert len(longer) >= 1.3 * len(text)
+    for made in (longer, translate.leftward_text(text)):
+        assert {"{0}", "{1}", "<b>", "</b>"} <= set(translate._PLACEHOLDER.findall(made))
