@@ -34,6 +34,9 @@ MARK_PX = 64.0
 WALK_STEP_PX = 24.0
 ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
+#: Left and right end, height and seconds in hand of one step.
+_Step = tuple[float, float, float, float]
+
 
 class InHandLane(RaceLane):
     """How much later one could be and still make every later cutoff: a step line."""
@@ -61,10 +64,11 @@ class InHandLane(RaceLane):
         )
         painter.save()
         painter.setClipRect(body)
-        self._paint_steps(painter, body, scale)
+        steps = self._paint_steps(painter, body, scale)
         if self.document.before.sections is not self.shown.sections:
             self._paint_before(painter, body, scale)
         self._paint_walk_in(painter, body, scale)
+        self._paint_figures(painter, body, steps)
         painter.restore()
 
     def readout(self, at: QPointF) -> str:
@@ -121,8 +125,11 @@ class InHandLane(RaceLane):
             steps.append((left, right, section.in_hand_s))
         return steps
 
-    def _paint_steps(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
-        """Draw all steps, like with like: every change of pen and brush takes as long as a line."""
+    def _paint_steps(self, painter: QPainter, body: QRectF, scale: Scale) -> list[_Step]:
+        """Draw all steps and return them with their height and figure.
+
+        Like with like: every change of pen and brush takes as long as a line.
+        """
         c, zero = theme().colours, scale.y(0.0)
         steps = [
             (left, right, scale.y(seconds), seconds)
@@ -146,12 +153,10 @@ class InHandLane(RaceLane):
             draw_levels(painter, [(left, right, y) for left, right, y, _ in those], c[hue], 2.0)
             painter.setPen(QPen(c[hue], Stroke.HEAVY))
             painter.drawLines([line for is_late, line in rises if is_late is late])
-        self._paint_figures(painter, body, steps)
         draw_level(painter, (body.left(), body.right()), zero, c["strong_line"])
+        return steps
 
-    def _paint_figures(
-        self, painter: QPainter, body: QRectF, steps: list[tuple[float, float, float, float]]
-    ) -> None:
+    def _paint_figures(self, painter: QPainter, body: QRectF, steps: list[_Step]) -> None:
         """Write the time in hand at each step, above it where there is room."""
         look, words = theme(), self.words()
         height, font = look.metrics(UNIT_PT, bold=True).height(), look.font(UNIT_PT, bold=True)
@@ -163,10 +168,11 @@ class InHandLane(RaceLane):
             if width + 12 > right - left:
                 continue
             above = y - height - 1 if seconds >= 0.0 else (body.center().y() - height / 2)
-            top = above if above >= body.top() else y + 2
-            place = QRectF(left + 5, top, width, height)
-            if seconds < 0.0:
-                painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours["lane"])
+            is_under = above < body.top()
+            place = QRectF(left + 5, y + 2 if is_under else above, width, height)
+            if seconds < 0.0 or is_under:  # where a pattern or the limit runs
+                ground = "lane" if seconds < 0.0 else "pale_moss"
+                painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours[ground])
             draw_text(painter, place, text, clay if seconds < 0.0 else ink, font)
 
     def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:

@@ -10,7 +10,7 @@ from itertools import pairwise
 import numpy as np
 import numpy.typing as npt
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QFontMetricsF, QImage, QPainter
+from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter
 
 from ultraplanner_gui.engine.climbs import Hill, hills_of
 from ultraplanner_gui.engine.outlook import Outlook
@@ -33,6 +33,7 @@ OVER_PX = 2.0
 #: Names of climbs stand in a lane at least so many of their lines high, with room at both sides.
 LEAST_LINES = 4.0
 ROUND_NAME_PX = 6.0
+PLATE_SHARE = 0.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,8 +89,14 @@ class ProfileLane(RaceLane):
         """Write at the foot of each climb and descent what it is, where there is room for it."""
         if body.height() < LEAST_LINES * theme().metrics(UNIT_PT).height():
             return
-        ink, font = theme().colours["ink"], theme().font(UNIT_PT)
+        look = theme()
+        ink, font, ground = look.colours["ink"], look.font(UNIT_PT), QColor(look.colours["lane"])
+        ground.setAlphaF(PLATE_SHARE)
         for room, name in self.name_rooms(profile, body):
+            # Hachures are of the weight of letters: they fade behind a name.
+            plate = QRectF(0.0, 0.0, look.width(name, UNIT_PT) + ROUND_NAME_PX, room.height())
+            plate.moveCenter(room.center())
+            painter.fillRect(plate, ground)
             draw_text(painter, room, name, ink, font, Align.AlignCenter)
 
     def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
