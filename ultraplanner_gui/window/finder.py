@@ -265,19 +265,31 @@ class _Row(QStyledItemDelegate):
         painter.save()
         if option.state & QStyle.StateFlag.State_Selected:
             painter.fillRect(box, c["pale_teal"])
-            painter.fillRect(QRectF(box.left(), box.top(), look.px(3), box.height()), c["teal"])
+            edge = QRectF(box.left(), box.top(), look.px(3), box.height())
+            painter.fillRect(_across(edge, option), c["teal"])
         inner = box.adjusted(look.px(PAD_PX), 0, -look.px(PAD_PX), 0)
         small, text = look.font(SMALL_PT), look.font(TEXT_PT)
         kind = QRectF(inner.left(), inner.top(), look.px(KIND_PX), inner.height())
-        left, middle = Align.AlignLeft | Align.AlignVCenter, Align.AlignVCenter
+        sides = (Align.AlignLeft, Align.AlignRight)
+        if option.direction is Qt.LayoutDirection.RightToLeft:
+            sides = (Align.AlignRight, Align.AlignLeft)
+        near, far = (side | Align.AlignVCenter for side in sides)
         soft = c["ink" if option.state & QStyle.StateFlag.State_Selected else "soft"]
-        draw_text(painter, kind, entry.kind, soft, small, left)
-        room = inner.adjusted(kind.width(), 0, 0, 0)
+        draw_text(painter, _across(kind, option), entry.kind, soft, small, near)
+        room = _across(inner.adjusted(kind.width(), 0, 0, 0), option)
         metrics = look.metrics(SMALL_PT)
         aside = metrics.elidedText(entry.aside, Qt.TextElideMode.ElideRight, 0.45 * room.width())
-        draw_text(painter, room, aside, soft, small, Align.AlignRight | middle)
+        draw_text(painter, room, aside, soft, small, far)
         width = room.width() - metrics.horizontalAdvance(aside) - look.px(PAD_PX)
         shown = look.metrics(TEXT_PT).elidedText(entry.text, Qt.TextElideMode.ElideRight, width)
         ink = c["ink" if entry.is_enabled else "soft"]
-        draw_text(painter, room, shown, ink, text, left)
+        draw_text(painter, room, shown, ink, text, near)
         painter.restore()
+
+
+def _across(rect: QRectF, option: QStyleOptionViewItem) -> QRectF:
+    """Return *rect*, or its mirror image in the row where that is read from right to left."""
+    if option.direction is not Qt.LayoutDirection.RightToLeft:
+        return rect
+    row = QRectF(option.rect)
+    return QRectF(row.left() + row.right() - rect.right(), rect.top(), rect.width(), rect.height())
