@@ -87,11 +87,14 @@ def absorbed_cap_g_per_h(fuel: FuelPlan) -> float:
 
     Jeukendrup 2014, Sports Med 44 Suppl 1:S25-S33: 60 of one kind, 90 of a mixture of 2:1.
     """
-    foods = {food.key: food for food in fuel.foods}
-    carb = sum(foods[i.food].carb_g * i.servings for i in fuel.items)
+    servings: dict[str, float] = {}
+    for item in fuel.items:
+        servings[item.food] = servings.get(item.food, 0.0) + item.servings
+    eaten = [(food, servings[food.key]) for food in fuel.foods if food.key in servings]
+    carb = sum(food.carb_g * count for food, count in eaten)
     if carb <= 0.0:
         return MOST_GLUCOSE_G_PER_H
-    fructose = sum(fructose_g(foods[i.food]) * i.servings for i in fuel.items)
+    fructose = sum(fructose_g(food) * count for food, count in eaten)
     glucose_share = max(1.0 - fructose / carb, 0.01)
     return min(MOST_GLUCOSE_G_PER_H / glucose_share, MOST_MIXED_G_PER_H)
 

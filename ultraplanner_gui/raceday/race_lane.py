@@ -141,32 +141,16 @@ class RaceLane(Lane):
         super().resizeEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        # Under a drag a picture would be of use for one frame: then all is painted at once.
-        if self._is_stale and self._is_on_trial and event.rect() == self.rect():
-            with QPainter(self) as painter:
-                painter.fillRect(self.rect(), theme().colours["paper"])
-                self._paint_under_lines(painter)
-                self._paint_over(painter)
-            return
         picture = self._kept_picture()
         if self._is_stale:
             self._paint_anew(picture)
             self._is_stale = False
         with QPainter(self) as painter:
             painter.drawPixmap(0, 0, picture)
-            self._paint_over(painter)
-
-    @property
-    def _is_on_trial(self) -> bool:
-        return self.document.shown is not self.document.before
-
-    def _paint_over(self, painter: QPainter) -> None:
-        """Draw what lies over the picture that is kept."""
-        if self.lines_over:
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
-            self.paint_station_lines(painter, self.body())
-        if self.hasFocus():
-            self.paint_focus(painter)
+            if self.lines_over:
+                self.paint_station_lines(painter, self.body())
+            if self.hasFocus():
+                self.paint_focus(painter)
 
     def _kept_picture(self) -> QPixmap:
         ratio = self.devicePixelRatioF()

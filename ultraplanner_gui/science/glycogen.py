@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import repeat
 
 import numpy as np
 import numpy.typing as npt
@@ -162,20 +163,18 @@ def run_stores(
     finds no use refills the liver; the rest waits. Own model throughout.
     """
     burn, count = np.asarray(burn_g, dtype=np.float64), len(burn_g)
-    caps = [cap_g_per_h] * count if isinstance(cap_g_per_h, (int, float)) else list(cap_g_per_h)
+    caps = repeat(cap_g_per_h, count) if isinstance(cap_g_per_h, (int, float)) else cap_g_per_h
     usable = MOST_EATEN_SHARE * np.asarray(energy_g, dtype=np.float64)
     sparable = MOST_SPARED_SHARE * burn
-    minutes = zip(
-        *(burn.tolist(), usable.tolist(), sparable.tolist(), eaten_g, [cap / 60.0 for cap in caps]),
-        strict=True,
-    )
-    # Flat, because many short rows are dear to make an array of. The legs follow from the rest.
-    levels = [liver_g, 0.0, 0.0]
-    keep, tau, share = levels.extend, TAU_MIN, LIVER_SHARE
+    minutes = zip(burn.tolist(), usable.tolist(), sparable.tolist(), eaten_g, caps, strict=True)
+    # The legs follow from the rest.
+    livers, guts, used_up = [liver_g], [0.0], [0.0]
+    keep_liver, keep_gut, keep_used = livers.append, guts.append, used_up.append
+    tau, share = TAU_MIN, LIVER_SHARE
     liver, gut = liver_g, 0.0
-    for need, used, spared, eaten, most in minutes:
+    for need, used, spared, eaten, cap in minutes:
         gut += eaten
-        ready = gut / tau
+        ready, most = gut / tau, cap / 60.0
         if ready > most:
             ready = most
         if used < ready:
@@ -190,8 +189,12 @@ def run_stores(
         liver -= share * (need - spared if spared < used else need - used)
         if liver < 0.0:
             liver = 0.0
-        keep((liver, gut, used))
-    liver_levels, gut_levels, used_g = np.array(levels, dtype=np.float64).reshape(-1, 3).T
+        keep_liver(liver)
+        keep_gut(gut)
+        keep_used(used)
+    liver_levels, gut_levels, used_g = (
+        np.array(levels, dtype=np.float64) for levels in (livers, guts, used_up)
+    )
     # What left the gut and was not burnt went into the liver; what the liver lacked, the legs gave.
     gained_g = np.asarray(eaten_g, dtype=np.float64) - np.diff(gut_levels) - used_g[1:]
     of_liver = gained_g - np.diff(liver_levels)
