@@ -32,21 +32,28 @@ def _empty(idle_s: float) -> None:
     app.exec()
 
 
+SIGHT = "ultraplanner_gui.window.first_sight"
+LANE = "ultraplanner_gui.widgets.lane"
+
+
 class _Hook(PathFinder):
-    """Lets the lanes tell of their paints once the program has imported them, in its order."""
+    """Lets the first sight and the lanes tell of their paints once the program imports them."""
 
     idle_s = 0.0
 
     @classmethod
     def find_spec(cls, name: str, path: object = None, target: object = None) -> object:
-        if name != "ultraplanner_gui.widgets.lane":
+        if name not in (SIGHT, LANE):
             return None
         spec = super().find_spec(name, path, target)  # type: ignore[arg-type]
         run = spec.loader.exec_module
 
         def run_and_hook(module: ModuleType) -> None:
             run(module)
-            _tell_of_paints(module.Lane, cls.idle_s)
+            if name == LANE:
+                _tell_of_paints(module.Lane, cls.idle_s)
+            else:
+                _tell_of_first_paint(module.FirstSight)
 
         spec.loader.exec_module = run_and_hook
         return spec
@@ -61,6 +68,21 @@ def _demo(idle_s: float) -> None:
     app.main(["--demo"])
 
 
+def _tell_of_first_paint(sight_type: type) -> None:
+    """Say when the window itself is painted, with the race named in it where that is known."""
+    paint = sight_type.paintEvent
+    is_told = False
+
+    def paint_and_tell(sight: object, event: object) -> None:
+        nonlocal is_told
+        paint(sight, event)
+        if not is_told:
+            is_told = True
+            print("painted", flush=True)
+
+    sight_type.paintEvent = paint_and_tell
+
+
 def _tell_of_paints(lane_type: type, idle_s: float) -> None:
     painted: set[object] = set()
 
@@ -69,7 +91,7 @@ def _tell_of_paints(lane_type: type, idle_s: float) -> None:
             return
         painted.add(lane)
         if type(lane).__name__ == "DayGrid":
-            print("painted", flush=True)
+            print("build-up", flush=True)
         lanes = [one for one in lane.window().findChildren(lane_type) if one.isVisible()]
         if painted.issuperset(lanes):
             _leave(idle_s)

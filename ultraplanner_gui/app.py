@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import builtins
 import gc
 import os
 import sys
@@ -15,6 +16,10 @@ from ultraplanner_gui import __version__
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
+
+    from ultraplanner_gui.desk.settings import Settings
+    from ultraplanner_gui.window.first_sight import FirstSight
+    from ultraplanner_gui.window.main_window import MainWindow
 
 SETTLED_MS = 1000
 
@@ -103,17 +108,12 @@ def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     gc.disable()
     # Nothing here is worth a thread of its linear algebra, and making them takes tens of ms.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    # Before Qt, which reads the source of every module that is imported after it.
-    import ultraplanner_gui.edits.block
-    import ultraplanner_gui.edits.fuel
-    import ultraplanner_gui.edits.project
-    import ultraplanner_gui.engine.outlook
-    import ultraplanner_gui.store.project_file
-    import ultraplanner_gui.wording.words  # noqa: F401
-
-    # isort: split
+    plain_import = builtins.__import__
     from PySide6.QtCore import QLocale, QTimer
     from PySide6.QtWidgets import QApplication
+
+    # Qt's own one reads the source of every module, in search of features we do not use.
+    builtins.__import__ = plain_import
 
     import ultraplanner_gui.desk.crash as crash
     from ultraplanner_gui.desk.language import plain_figures, speak, speak_from, write_as
@@ -133,22 +133,67 @@ def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     write_as(app, language)
     QLocale.setDefault(plain_figures(QLocale(settings.words().locale)))
     theme().choose(settings.theme, settings.text_percent)
-    window = MainWindow(settings)
+    project = _project_to_open(settings, file, demo)
+    sight = _first_sight(settings, project) if project is not None else None
+    window = MainWindow(settings, sight=sight)
     crash.install(window.say)
+    if sight is None:
+        QTimer.singleShot(0, partial(_open, window, file, demo))
+    else:
+        fill = partial(_fill, window, file, demo)
+        # Once it is painted, and not in the midst of that; a window that starts hidden never is.
+        sight.seen.connect(partial(QTimer.singleShot, 0, fill))
+        QTimer.singleShot(SETTLED_MS, fill)
     window.show()
-    if file is None and not demo:
-        QTimer.singleShot(0, window.deeds.go_on)
-    if demo:
-        QTimer.singleShot(0, window.deeds.demo)
-    elif file is not None:
-        QTimer.singleShot(0, partial(window.deeds.open_any, file))
     QTimer.singleShot(0, partial(_give_icon, app))
     QTimer.singleShot(SETTLED_MS, _collect_again)
     if sys.platform == "darwin":
         from ultraplanner_gui.window.handed_over import HandedOver
 
-        app.installEventFilter(HandedOver(window.deeds.open_any, app))
+        app.installEventFilter(HandedOver(partial(_open_handed_over, window), app))
     return app.exec()
+
+
+def _project_to_open(settings: Settings, file: Path | None, demo: bool) -> Path | None:
+    """Return the project that the window will open at once, None if it opens none."""
+    if demo:
+        from datetime import date
+
+        from ultraplanner_gui.desk.demo_file import demo_path
+
+        return demo_path(date.today())
+    if file is not None:
+        return file if file.suffix.lower() == ".ultraplan" else None
+    return Path(settings.sitting[0]) if settings.sitting else None
+
+
+def _first_sight(settings: Settings, project: Path) -> FirstSight:
+    from ultraplanner_gui.store.glance import glance
+    from ultraplanner_gui.window.first_sight import FirstSight
+
+    return FirstSight(settings, glance(project))
+
+
+def _fill(window: MainWindow, file: Path | None, demo: bool) -> None:
+    """Put everything into *window*, open what it was started for, let held keys act; once."""
+    if not window.is_furnished:
+        window.furnish()
+        _open(window, file, demo)
+        window.hand_on_keys()
+
+
+def _open(window: MainWindow, file: Path | None, demo: bool) -> None:
+    if demo:
+        window.deeds.demo()
+    elif file is not None:
+        window.deeds.open_any(file)
+    else:
+        window.deeds.go_on()
+
+
+def _open_handed_over(window: MainWindow, file: Path) -> None:
+    window.furnish()
+    window.deeds.open_any(file)
 
 
 def _give_icon(app: QApplication) -> None:

@@ -6,12 +6,13 @@ from functools import cached_property, partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Qt, QTimer, Slot
+from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Slot
 from PySide6.QtGui import (
     QAction,
     QCloseEvent,
     QDragEnterEvent,
     QDropEvent,
+    QKeyEvent,
     QKeySequence,
     QResizeEvent,
 )
@@ -26,24 +27,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.jobs import JobBench
+# Only what the first sight of the window needs; `furnish` imports the rest.
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
-from ultraplanner_gui.window.actions import Actions, Situation
-from ultraplanner_gui.window.ask import Ask
-from ultraplanner_gui.window.deeds import Deeds
-from ultraplanner_gui.window.help_giver import HelpGiver
-from ultraplanner_gui.window.offer import OfferBar
-from ultraplanner_gui.window.sitting import Sitting
-from ultraplanner_gui.window.welcome import Welcome
-from ultraplanner_gui.window.workplace import PLACES, Workplace
+from ultraplanner_gui.window.action_table import MENUS
 
 if TYPE_CHECKING:
+    from ultraplanner_gui.desk.document import Document
+    from ultraplanner_gui.window.ask import Ask
     from ultraplanner_gui.window.finder import Finder
+    from ultraplanner_gui.window.first_sight import FirstSight
+    from ultraplanner_gui.window.workplace import Workplace
 
 MESSAGE_MS = 12_000
 
@@ -51,19 +47,70 @@ MESSAGE_MS = 12_000
 class MainWindow(QMainWindow):
     """One window, one project or none."""
 
-    def __init__(self, settings: Settings, ask: Ask | None = None) -> None:
+    def __init__(
+        self, settings: Settings, ask: Ask | None = None, *, sight: FirstSight | None = None
+    ) -> None:
+        """Make the window whole, or with *sight* in it until `furnish` is called."""
         super().__init__()
         self.settings = settings
-        self.ask = ask or Ask(self)
-        self.jobs = JobBench(self)
         self.workplace: Workplace | None = None
+        self._ask = ask
+        self._held: list[QKeyEvent] = []
+        self.is_furnished = False
+        self.setObjectName("main")
+        self.setMinimumSize(960, 600)
+        self._lay_out_foot()
+        self.hide_progress()
+        self.setWindowTitle("Ultraplanner")
+        if not (settings.window_geometry and self.restoreGeometry(settings.window_geometry)):
+            self.resize(1440, 900)
+        if sight is None:
+            self.furnish()
+        else:
+            for _, text in MENUS:
+                self.menuBar().addMenu(QCoreApplication.translate("Actions", text))
+            self.setCentralWidget(sight)
+            if sight.race_name:
+                self.setWindowTitle(f"{sight.race_name} – Ultraplanner")
+
+    def furnish(self) -> None:
+        """Put in everything the window is made of; again does nothing."""
+        if self.is_furnished:
+            return
+        from ultraplanner_gui.desk.jobs import JobBench
+        from ultraplanner_gui.window.actions import Actions
+        from ultraplanner_gui.window.ask import Ask
+        from ultraplanner_gui.window.deeds import Deeds
+        from ultraplanner_gui.window.help_giver import HelpGiver
+        from ultraplanner_gui.window.sitting import Sitting
+
+        self.is_furnished = True
+        self.ask = self._ask or Ask(self)
+        self.jobs = JobBench(self)
         self.deeds = Deeds(self)
         self.sitting = Sitting(self)
-        self.setObjectName("main")
         self.setAcceptDrops(True)
-        self.setMinimumSize(960, 600)
         self.table = Actions(self, self.deeds)
         self.help = HelpGiver(self)
+        self._fill_menus()
+        self._cancel.clicked.connect(self.deeds.cancel_job)
+        self._lay_out_middle()
+        self._refresh_welcome()
+        self._enable()
+
+    def hand_on_keys(self) -> None:
+        """Let the keys act that were pressed before there was anything for them to act on."""
+        held, self._held = self._held, []
+        by_keys = {keys: a for a in self.actions() for keys in a.shortcuts() if a.isEnabled()}
+        for event in held:
+            action = by_keys.get(QKeySequence(event.keyCombination()))
+            if action is not None:
+                action.trigger()
+            else:
+                QCoreApplication.postEvent(self.focusWidget() or self, event)
+
+    def _fill_menus(self) -> None:
+        self.menuBar().clear()
         self._menus = self.table.fill(self.menuBar())
         self._recent = QMenu(self.tr("Open &recent"), self)
         self._recent.aboutToShow.connect(self._fill_recent)
@@ -76,6 +123,12 @@ class MainWindow(QMainWindow):
             menu.aboutToShow.connect(self._fill_lanes)
             self._menus["view"].insertMenu(self.table.by_name["by_distance"], menu)
         self._undo: list[QAction] = []
+
+    def _lay_out_middle(self) -> None:
+        from ultraplanner_gui.widgets.help_topic import set_topic
+        from ultraplanner_gui.window.offer import OfferBar
+        from ultraplanner_gui.window.welcome import Welcome
+
         deeds = self.deeds
         self._welcome = Welcome(
             deeds.new, deeds.type_course, deeds.open, deeds.demo, deeds.open_project_file, self
@@ -91,13 +144,6 @@ class MainWindow(QMainWindow):
         box.addWidget(self._stack, 1)
         box.addWidget(self.offer)
         self.setCentralWidget(holder)
-        self._lay_out_foot()
-        self.hide_progress()
-        self._refresh_welcome()
-        self._enable()
-        self.setWindowTitle("Ultraplanner")
-        if not (settings.window_geometry and self.restoreGeometry(settings.window_geometry)):
-            self.resize(1440, 900)
 
     def _lay_out_foot(self) -> None:
         self._message = QLabel("", self)
@@ -117,7 +163,6 @@ class MainWindow(QMainWindow):
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
         self._quiet.timeout.connect(self._message.clear)
-        self._cancel.clicked.connect(self.deeds.cancel_job)
 
     @cached_property
     def finder(self) -> Finder:
@@ -163,6 +208,8 @@ class MainWindow(QMainWindow):
 
     def go(self, place: str) -> None:
         """Show the sheet, the tables or the cards."""
+        from ultraplanner_gui.window.workplace import PLACES
+
         if self.workplace is not None:
             self.workplace.show_place(place)
         for name in PLACES:
@@ -206,6 +253,12 @@ class MainWindow(QMainWindow):
         self._progress.setVisible(False)
         self._cancel.setVisible(False)
 
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self.is_furnished:
+            super().keyPressEvent(event)
+        else:
+            self._held.append(event.clone())
+
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         if any(url.isLocalFile() for url in event.mimeData().urls()):
             event.acceptProposedAction()
@@ -232,11 +285,14 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.settings.window_geometry = bytes(self.saveGeometry().data())
-        self.jobs.close()
-        self.close_document()
+        if self.is_furnished:
+            self.jobs.close()
+            self.close_document()
         event.accept()
 
     def _set_up(self, document: Document) -> None:
+        from ultraplanner_gui.window.workplace import PLACES, Workplace
+
         switch = [self.table.by_name[name] for name in PLACES]
         place = Workplace(document, self.settings, self.ask, switch, self)
         self.workplace = place
@@ -285,6 +341,8 @@ class MainWindow(QMainWindow):
         self._title()
 
     def _enable(self) -> None:
+        from ultraplanner_gui.window.actions import Situation
+
         document = self.document
         has_course = document is not None and document.project.course is not None
         self.table.enable(
