@@ -174,10 +174,14 @@ def _figure_in(view: QAbstractItemView) -> str:
 
 
 class Silent(QObject):
-    """Stands for the questions about files: none of them is answered."""
+    """Stands for the questions about files: none of them is answered. `asked` names them."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.asked: set[str] = set()
 
     def __getattr__(self, name: str) -> Callable[..., None]:
-        return lambda *args, **kwargs: None
+        return lambda *args, **kwargs: self.asked.add(name)
 
 
 def new_dialog(window, show: Callable[[], object]) -> QDialog | None:

@@ -7,6 +7,7 @@ from functools import partial
 import pytest
 from PySide6.QtWidgets import QDialog, QLabel, QSpinBox
 
+from tests.rules import source
 from tests.window import help_walk as walk
 from tests.window.text_drawn import settle
 from ultraplanner_gui.desk.demo import demo_project
@@ -20,6 +21,7 @@ from ultraplanner_gui.widgets.lane import Lane
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Rows, Sentence, topic_of_row
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.action_table import TABLE
+from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.header import HeaderFigure
 from ultraplanner_gui.window.job_deeds import JobDeeds
 from ultraplanner_gui.window.main_window import MainWindow
@@ -109,6 +111,9 @@ def test_every_figure_of_every_dialog_is_explained(window, monkeypatch):
     assert {d.__name__ for d in walk.every_dialog() - met} == set()
     assert missing == []
     assert count > 500
+    # What can be undone is done, not asked about: all questions are for a file.
+    assert {name for name in window.ask.asked if not name.startswith(("which_", "where_"))} == set()
+    assert window.ask.asked
 
 
 SAID = ("text", "under", "label", "title", "now", "before")
@@ -219,3 +224,14 @@ def test_every_figure_that_is_reckoned_says_its_source(window, project):
     assert len(topics) > 80
     assert {key for key in topics if not TOPICS[key].sources} - GIVEN == set()
     assert {key for key in GIVEN if TOPICS[key].sources} == set()
+
+
+def test_nothing_but_files_and_failures_is_asked_about_in_a_box():
+    boxes = {
+        source.name(path)
+        for path in source.PACKAGE.rglob("*.py")
+        if "QMessageBox" in path.read_text("utf-8")
+    }
+    assert boxes == {"ultraplanner_gui/window/ask.py"}
+    asks = {name for name in vars(Ask) if not name.startswith(("_", "which_", "where_"))}
+    assert asks - {"staticMetaObject"} == {"tell", "offer"}

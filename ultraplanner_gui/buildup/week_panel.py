@@ -26,7 +26,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.session_words import kept_sessions
 from ultraplanner_gui.plan.block import Kind, Session, week_start
-from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -61,8 +61,9 @@ class WeekPanel(QDialog):
         self.table = _Table(self._on_key, self)
         self.foot = QLabel("", self)
         self.foot.setWordWrap(True)
-        topics = {self.head: "weekly distance", self.table: "this week", self.foot: "what to keep"}
-        set_topics(topics)
+        set_topic(self.head, "weekly distance")
+        set_topic(self.table, "this week")
+        set_topic(self.foot, "what to keep")
         self._lay_out()
         self.table.itemSelectionChanged.connect(self._on_row)
         self.table.itemDoubleClicked.connect(self._on_double_clicked)

@@ -49,22 +49,6 @@ class Ask(QObject):
         dialog.setOption(QFileDialog.Option.ShowDirsOnly)
         self._open(dialog, taken)
 
-    def choose(
-        self, title: str, sentence: str, ways: Sequence[tuple[str, Callable[[], None]]]
-    ) -> None:
-        """Ask which of several *ways* to go, each a button with what it does, or none."""
-        box = QMessageBox(
-            QMessageBox.Icon.NoIcon,
-            title,
-            sentence,
-            QMessageBox.StandardButton.Cancel,
-            self._window,
-        )
-        for text, do in ways:
-            button = box.addButton(text, QMessageBox.ButtonRole.ActionRole)
-            button.clicked.connect(do)
-        box.open()
-
     def which_project(self, folder: Path, taken: PathTaken) -> None:
         """Ask for a project file."""
         self._file(
