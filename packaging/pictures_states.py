@@ -213,8 +213,8 @@ def refused(studio: Studio) -> QImage:
         window.go("tables")
         desk.tables.show_table("Sessions")
         table = desk.tables.page.table
-        heads = [table.head_parts(column)[0] for column in range(table.columnCount())]
-        cell = table.index(table.row_of(studio.long_run(window).key), heads.index("Distance"))
+        names = [column.name for column in table.columns]  # as marked, in no language yet
+        cell = table.index(table.row_of(studio.long_run(window).key), names.index("Distance"))
         table.setData(cell, "as far as the hut")
         return taken(window, close=False)
 
@@ -240,9 +240,9 @@ def paste(studio: Studio) -> QImage:
         window.go("tables")
         desk.tables.show_table("Sessions")
         page = desk.tables.page
-        heads = [page.table.head_parts(c)[0] for c in range(page.table.columnCount())]
+        names = [column.name for column in page.table.columns]
         row = page.table.row_of(studio.long_run(window).key)
-        page.view.setCurrentIndex(page.table.index(row, heads.index("Distance")))
+        page.view.setCurrentIndex(page.table.index(row, names.index("Distance")))
         page.paste("26\n3.5\nas far as the hut\n12")
         return taken(window, close=False)
 
