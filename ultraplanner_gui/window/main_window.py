@@ -97,6 +97,7 @@ class MainWindow(QMainWindow):
         self._lay_out_middle()
         self._refresh_welcome()
         self._enable()
+        self._title()
 
     def hand_on_keys(self) -> None:
         """Let the keys act that were pressed before there was anything for them to act on."""
