@@ -61,9 +61,15 @@ class RaceColumn(FormColumn):
         )
 
     def guess_all(self) -> None:
-        """Put a guess into start and limit, the likely finish, and say that the day is one."""
+        """Put a guess into what the course does not say, and say that the day is one."""
+        known: set[QWidget] = set()
+        if self.start.time() != guesses.START:
+            known.add(self.start)
+        if self.limit.value_s is not None:
+            known.add(self.limit)
         for field, row in self.guesses.items():
-            row.guess(says_why=field is self.goal)
+            if field not in known:
+                row.guess(says_why=field is self.goal)
         self.note.setVisible(True)
 
     def renew_finish(self) -> None:
