@@ -111,6 +111,14 @@ def test_a_key_pressed_before_the_sheet_is_there_acts_afterwards(bare, kept, qtb
     assert bare.workplace.place == "tables"
 
 
+def test_the_days_have_the_keyboard_once_the_sheet_is_there(bare, kept, qtbot):
+    bare.activateWindow()
+    qtbot.waitUntil(bare.isActiveWindow)
+    assert bare.focusWidget() is None
+    app._fill(bare, kept, False)
+    assert bare.focusWidget() is bare.workplace.buildup.grid
+
+
 def test_a_file_that_cannot_be_opened_gives_its_sentence(bare, tmp_path):
     app._fill(bare, tmp_path / "gone.ultraplan", False)
     assert bare.workplace is None

@@ -101,6 +101,10 @@ class MainWindow(QMainWindow):
 
     def hand_on_keys(self) -> None:
         """Let the keys act that were pressed before there was anything for them to act on."""
+        if self.workplace is not None and self.focusWidget() is None:
+            # Made active while it was empty, the window had nobody to give the keyboard to.
+            self.centralWidget().show()  # else with the next event, and what is hidden takes none
+            self.workplace.buildup.grid.setFocus(Qt.FocusReason.OtherFocusReason)
         held, self._held = self._held, []
         by_keys = {keys: a for a in self.actions() for keys in a.shortcuts() if a.isEnabled()}
         for event in held:
