@@ -22,8 +22,6 @@ ALLOWED = re.compile(
     r"^(MIT|BSD|Apache|PSF|Python|ISC|0BSD|Zlib|CC0|LGPL|MPL|Mozilla|OFL|Public domain|Dual)",
     re.IGNORECASE,
 )
-# In the list, but left out of the bundle by its spec.
-NOT_IN_BUNDLE = ("pandas", "pyqtgraph", "colorama")
 _TEXTS = re.compile(r"(^|/)(licen[cs]es?|copying|notice)([^/]*)$|(^|/)licenses/", re.I)
 
 
@@ -79,8 +77,6 @@ def document(name: str) -> str:
         "GPL-3.txt.\n"
     ]
     for package in packages(name):
-        if package.metadata["Name"] in NOT_IN_BUNDLE:
-            continue
         head = f"{package.metadata['Name']} {package.version}: {licence(package)}"
         parts.append(f"\n{'=' * 80}\n{head}\n{'=' * 80}\n")
         parts += [f"\n--- {title}\n\n{text.strip()}\n" for title, text in texts(package)]

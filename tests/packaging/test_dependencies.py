@@ -38,7 +38,7 @@ def test_the_texts_of_the_licences_go_into_the_bundle(tmp_path):
     for package, words in {
         "numpy": "Redistribution and use in source and binary forms",
         "highspy": "Permission is hereby granted",
-        "astral": "Apache License",
+        "tzdata": "Apache Software License",
         "PySide6_Essentials": "LGPL-3.0-only",
     }.items():
         part = re.split(r"^=+$", text, flags=re.MULTILINE)
@@ -71,9 +71,17 @@ def imported():
 def test_the_bundle_leaves_out_nothing_that_is_imported():
     out = left_out()
     parts = {f"PySide6.Qt{name}" for name in out if name[0].isupper()} | out
-    assert {"pandas", "PySide6.QtQml"} <= parts
+    assert {"scipy", "PySide6.QtQml"} <= parts
     used = set(imported())
     assert {name for name in used if name in parts or name.split(".")[0] in parts} == set()
+
+
+def test_what_is_imported_and_what_is_asked_for_are_the_same():
+    asked = {re.split(r"[<>=]", one)[0].split("-")[0].lower() for one in PROJECT["dependencies"]}
+    used = {name.split(".")[0].lower() for name in imported()}
+    own = {"ultraplanner_gui", *map(str.lower, sys.stdlib_module_names)}
+    data = {"tzdata"}  # read by zoneinfo where the system has no time zones
+    assert used - own == asked - data
 
 
 def test_the_list_for_bundles_holds_to_the_list_for_running():
