@@ -103,7 +103,7 @@ class MainWindow(QMainWindow):
         """Let the keys act that were pressed before there was anything for them to act on."""
         if self.workplace is not None and self.focusWidget() is None:
             # Made active while it was empty, the window had nobody to give the keyboard to.
-            self.centralWidget().show()  # else with the next event, and what is hidden takes none
+            self._middle.show()  # else with the next event, and what is hidden takes none
             self.workplace.buildup.grid.setFocus(Qt.FocusReason.OtherFocusReason)
         held, self._held = self._held, []
         by_keys = {keys: a for a in self.actions() for keys in a.shortcuts() if a.isEnabled()}
@@ -149,6 +149,7 @@ class MainWindow(QMainWindow):
         box.addWidget(self._stack, 1)
         box.addWidget(self.offer)
         self.setCentralWidget(holder)
+        self._middle = holder
 
     def _lay_out_foot(self) -> None:
         self._message = QLabel("", self)
