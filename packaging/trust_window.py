@@ -291,13 +291,10 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
     assert isinstance(app, QApplication)
     app.setStyle("Fusion")
     register_fonts()
-    path = folder / "window.ultraplan"
-    file = ProjectFile.create(path, demo_project(date.today()))
     window = MainWindow(Settings(folder / "window.ini"), _Silent())
     window.resize(1440, 900)
     window.show()
-    document = Document(file)
-    window.show_document(document)
+    document, path = _anew(window, folder, "first")
     _everything_once(window, app)
     hand, before = _Hand(window, luck), held()
     look_every = 200 if count > 2_000 else 40
@@ -317,7 +314,9 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
                 _close_dialogs(window, app)
                 part.faults += [f"{number}: {fault}" for fault in faults_of(document, path)]
             if number == int(count * WARM_UP):
+                document, path = _anew(window, folder, "second")
                 before = _held_settled(window, app)
+        _anew(window, folder, "third")
         growth = before.growth_to(_held_settled(window, app))
         part.name = f"hands on the window, {growth}"
         if count >= 5_000 and growth.is_leak:
@@ -343,6 +342,14 @@ def _everything_once(window: MainWindow, app: QApplication) -> None:
         for size in WINDOW_SIZES:
             window.resize(*size)
             app.processEvents()
+
+
+def _anew(window: MainWindow, folder: Path, name: str) -> tuple[Document, Path]:
+    """Open the demo as it is at first: what was planned and undone is let go of."""
+    path = folder / f"{name}.ultraplan"
+    document = Document(ProjectFile.create(path, demo_project(date.today())))
+    window.show_document(document)
+    return document, path
 
 
 def _held_settled(window: MainWindow, app: QApplication) -> Held:

@@ -23,7 +23,7 @@ def measure(text: str, size_pt: float, bold: bool) -> float:
     return _width_mm(text, bold) * size_pt
 
 
-@lru_cache(maxsize=20_000)
+@lru_cache(maxsize=8_000)
 def _width_mm(text: str, bold: bool) -> float:
     # In the font's own proportions, because metrics at 96 dpi rescaled mislead (pitfall 29).
     metrics = QFontMetricsF(_font(MEASURED_PT, bold))

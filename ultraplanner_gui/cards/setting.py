@@ -13,7 +13,9 @@ from ultraplanner_gui.cards.page import BLACK, LEAST_PT, MM_PER_PT, Align, Measu
 EASY_LINE_EM, DENSE_LINE_EM = 1.25, 1.13
 """From one line to the next; the baseline stands one em below the top of the line."""
 
-MOST_KNOWN = 20_000
+MOST_KNOWN, MOST_WRAPPED = 8_000, 2_000
+"""Texts whose width, and whose lines, are held: some more than all cards of one plan have."""
+
 ROUNDING = 1e-9
 """Share of a width by which a text may seem wider than the column that was made for it."""
 
@@ -46,7 +48,7 @@ class Widths:
 
     def wrapped(self, parts: tuple[str, ...], joint: str, bold: bool, room: float) -> Sequence[str]:
         """Return *parts* as lines no wider than *room*, broken in a part only if that is wider."""
-        if len(self._lines) >= MOST_KNOWN:
+        if len(self._lines) >= MOST_WRAPPED:
             self._lines.clear()
             self._of_widest.clear()
         known = self._lines.setdefault((parts, joint, bold), [])
