@@ -74,7 +74,10 @@ def _print(lines: Iterable[bytes]) -> None:
 
 def _cards_of_folder(words: Words, source: Path, target: Path) -> int:
     """Write a PDF for each project in *source* into the folder *target*, a line for each."""
-    projects = sorted(one for one in source.iterdir() if one.suffix.lower() == SUFFIX)
+    from ultraplanner_gui.store.migrations import is_laid_aside
+
+    found = (one for one in source.iterdir() if one.suffix.lower() == SUFFIX)
+    projects = sorted(one for one in found if not is_laid_aside(one))
     if not projects:
         return _refused(
             words,
@@ -113,19 +116,19 @@ def _write_cards(words: Words, project: Project, target: Path) -> None:
 
 
 def _project(source: Path | None) -> Project:
-    """Return the project in the file *source*, also while a window has it open; or the demo."""
+    """Return the project in the file *source*, which is only read; or the demo."""
     from ultraplanner_gui.store.project_file import ProjectFile, read_project
-    from ultraplanner_gui.store.troubles import Elsewhere
+    from ultraplanner_gui.store.troubles import Damaged
 
     if source is None:
         from ultraplanner_gui.desk.demo import demo_project
 
         return demo_project(date.today())
     try:
-        return read_project(source)
-    except Elsewhere:
         with ProjectFile.look(source) as file:
             return file.project
+    except Damaged:
+        return read_project(source)  # what a crash left half written is rolled back first
 
 
 @contextmanager

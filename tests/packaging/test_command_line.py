@@ -2,6 +2,7 @@
 
 import json
 import os
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -58,6 +59,18 @@ def test_a_project_open_in_a_window_is_printed_as_it_was_last_kept(folder, capsy
     with ProjectFile.open(folder / "anna.ultraplan"):
         assert app.main(["--cards", str(folder / "a.pdf"), str(folder / "anna.ultraplan")]) == 0
     assert pages(folder / "a.pdf") >= 1
+
+
+def test_old_files_are_printed_and_left_as_they_are(tmp_path, qapp, capsys):
+    old = sorted((ROOT / "tests/store/old").glob("*.ultraplan"))
+    for path in old:
+        shutil.copyfile(path, tmp_path / path.name)
+    shutil.copyfile(old[0], tmp_path / "hill.before-v1000-2.ultraplan")
+    before = {path.name: path.read_bytes() for path in tmp_path.iterdir()}
+    assert app.main(["--cards", str(tmp_path / "out"), str(tmp_path)]) == 0
+    assert len(capsys.readouterr().out.splitlines()) == len(old), "what was laid aside too"
+    after = {path.name: path.read_bytes() for path in tmp_path.iterdir() if path.is_file()}
+    assert after == before
 
 
 def test_a_folder_without_projects_says_so(tmp_path, qapp, capsys):

@@ -43,7 +43,14 @@ from ultraplanner_gui.store.project_file import (
     OPENINGS_HELD,
     ProjectFile,
 )
-from ultraplanner_gui.store.troubles import Damaged, Elsewhere, cannot_write, damaged, is_unreadable
+from ultraplanner_gui.store.troubles import (
+    Damaged,
+    Elsewhere,
+    cannot_write,
+    damaged,
+    is_unreadable,
+    made_by_newer,
+)
 
 KIND = "ultraplanner"
 LONGEST_LINE_BYTES = 96 * 1024 * 1024
@@ -222,12 +229,7 @@ def _looked_at(path: Path) -> Database:
     path = path.resolve()
     version = check_header(path)
     if is_newer(version):
-        raise StoreError(
-            QT_TRANSLATE_NOOP(
-                "Store", "{0} was made by a newer Ultraplanner. Update this one to open it."
-            ),
-            path.name,
-        )
+        raise made_by_newer(path)
     for _ in range(LOOKS):
         try:
             return Database.look_into(path)

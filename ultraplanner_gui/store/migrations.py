@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import shutil
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
@@ -167,6 +168,11 @@ def steps_from(name: str, version: int, migrations: Mapping[int, Migration]) -> 
         steps.append(migration.step)
         version = migration.to_version
     return steps
+
+
+def is_laid_aside(path: Path) -> bool:
+    """Whether *path* is what was kept of a file of an older version when it was brought up."""
+    return re.search(r"\.before-v\d+(-\d+)?$", path.stem) is not None
 
 
 def _free_name(path: Path, version: int) -> Path:

@@ -43,6 +43,7 @@ from ultraplanner_gui.store.troubles import (
     is_open_since,
     is_protected,
     is_unreadable,
+    made_by_newer,
     unfit,
 )
 
@@ -156,12 +157,7 @@ class ProjectFile:
             raise is_elsewhere(path)
         version = check_header(path)
         if is_newer(version):
-            raise StoreError(
-                QT_TRANSLATE_NOOP(
-                    "Store", "{0} was made by a newer Ultraplanner. Update this one to open it."
-                ),
-                path.name,
-            )
+            raise made_by_newer(path)
         original = None
         if version < VERSION:
             Database.look_into(path).close()
@@ -383,7 +379,7 @@ def _content(path: Path) -> bytes:
         return here.content()
     version = check_header(path)
     if is_newer(version):
-        raise is_elsewhere(path)
+        raise made_by_newer(path)
     try:
         return _brought_up(path, version) if version < VERSION else path.read_bytes()
     except OSError as error:

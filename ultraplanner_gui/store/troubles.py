@@ -140,3 +140,13 @@ def is_unreadable(path: Path) -> StoreError:
     return StoreError(
         QT_TRANSLATE_NOOP("Store", "{0} could not be read. Check that you may open it."), path.name
     )
+
+
+def made_by_newer(path: Path) -> StoreError:
+    """Return the error for a file of a version that this program does not know yet."""
+    return StoreError(
+        QT_TRANSLATE_NOOP(
+            "Store", "{0} was made by a newer Ultraplanner. Update this one to open it."
+        ),
+        path.name,
+    )
