@@ -91,6 +91,19 @@ def test_half_a_tile_tells_kind_and_length_where_24_weeks_fill_a_window_of_1440(
     assert set(new) & ({"17"} if kind.is_run else {"35\N{PRIME}", "35 min"})
 
 
+def test_every_week_is_written_alike_whatever_pixel_its_column_ends_on(stage_of, monkeypatch):
+    stage = stage_of(block=make_block(18), size=(1144, 446))
+    longest = [s for s in stage.document.project.block.sessions if s.kind is Kind.LONG]
+    twins = [run(f"twin{n}", s.day, Kind.STRENGTH, 0) for n, s in enumerate(longest)]
+    twins = tuple(replace(twin, duration_s=1_800.0) for twin in twins)
+    stage.document.try_edit(PasteSessions(twins, twins[0].day))
+    for width in range(1000, 1200, 7):
+        stage.grid.resize(width, stage.grid.height())
+        texts = Counter(_written(stage, monkeypatch))
+        told = {text: texts[text] for text in ("30\N{PRIME}", "30 min") if texts[text]}
+        assert list(told.values()) == [len(twins)]
+
+
 def test_eight_weeks_leave_room_for_unit_time_and_climb(stage_of, monkeypatch):
     block = make_block(8)
     hills = replace(block.session("hills6"), duration_s=4_500.0, climb_m=340.0)

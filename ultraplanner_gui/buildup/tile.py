@@ -62,22 +62,28 @@ def ground_colour(session: Session) -> QColor:
 
 
 def paint_tile(
-    painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words
+    painter: QPainter,
+    rect: QRectF,
+    session: Session,
+    stage: Stage,
+    words: Words,
+    spare_px: float = 0.0,
 ) -> None:
-    """Draw *session* in *rect*."""
+    """Draw *session* in *rect*, text without *spare_px* of its width."""
     box = rect.adjusted(0.75, 0.75, -0.75, -0.75)
     _paint_box(painter, box, session, stage)
     if stage.is_landing:
         return
     look = theme()
-    inset = look.px(PAD_PX) if box.width() > look.px(ROOMY_PX) else 2.0
+    inset = look.px(PAD_PX) if box.width() - spare_px > look.px(ROOMY_PX) else 2.0
     if box.height() < look.metrics(KIND_PT).ascent() + FLAT_PX:
-        _paint_flat(painter, box.adjusted(inset, 0.0, -inset, 0.0), session, stage, words)
+        flat = box.adjusted(inset, 0.0, -inset - spare_px, 0.0)
+        _paint_flat(painter, flat, session, stage, words)
         return
     foot = min(look.px(FOOT_PX), box.height() * 0.15)
     line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
     _paint_ground_line(painter, line, session)
-    room = QRectF(box.left() + inset, box.top(), box.width() - 2 * inset, line.top() - box.top())
+    room = QRectF(line.left(), box.top(), line.width() - spare_px, line.top() - box.top())
     if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(30):
         _paint_two_lines(painter, room, session, stage, words)
     else:

@@ -145,7 +145,9 @@ def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -
     for tile in there:
         stage = in_hand if tile.session.key in carried else usual
         if scene.longest_m is None:
-            _paint_aligned(painter, tile.rect, tile.session, stage, scene.words)
+            # Written as in the narrowest column, so that all weeks are written alike.
+            spare_px = round(tile.rect.width()) - floor(scene.cells.cell_size.width())
+            _paint_aligned(painter, tile.rect, tile.session, stage, scene.words, spare_px)
         else:
             column, _ = scene.cells.place(day) or (0, 0)
             # As wide as the narrowest column, so that all weeks are written alike.
@@ -155,11 +157,16 @@ def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -
 
 
 def _paint_aligned(
-    painter: QPainter, rect: QRectF, session: Session, stage: Stage, words: Words
+    painter: QPainter,
+    rect: QRectF,
+    session: Session,
+    stage: Stage,
+    words: Words,
+    spare_px: float,
 ) -> None:
     """Draw a tile with its edges on whole pixels."""
     painter.save()
     painter.translate(round(rect.left()), round(rect.top()))
     box = QRectF(0.0, 0.0, round(rect.width()), round(rect.height()))
-    paint_tile(painter, box, session, stage, words)
+    paint_tile(painter, box, session, stage, words, max(0.0, spare_px))
     painter.restore()
