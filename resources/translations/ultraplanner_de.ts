@@ -12485,6 +12485,7 @@
     <name>InHandLane</name>
     <message>
         <source>Time in hand appears with a course.</source>
+        <extracomment>Left and right end, height and seconds in hand of one step.</extracomment>
         <translation>Das Zeitpolster erscheint, sobald es eine Strecke gibt.</translation>
     </message>
     <message>
@@ -14087,6 +14088,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <source>Height averaged over {0}; ups and downs of less than {1} not counted. Scaled to the official figures from {2} of climb and {3} of drop.</source>
         <translation>Höhe über {0} gemittelt; Auf und Ab unter {1} nicht gezählt. An die offiziellen Zahlen angepasst, von {2} Aufstieg und {3} Abstieg.</translation>
     </message>
+    <message>
+        <source>{0} per {1}</source>
+        <translation>{0} je {1}</translation>
+    </message>
 </context>
 <context>
     <name>ProfileLane</name>
@@ -15032,6 +15037,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>Expect soreness for one to three days. Dark urine, severe swelling or weakness: a doctor the same day.</source>
         <translation>Rechne mit ein bis drei Tagen Muskelkater. Dunkler Urin, starke Schwellung oder Schwäche: noch am selben Tag zum Arzt.</translation>
+    </message>
+    <message>
+        <source>{0} of {1}</source>
+        <translation>{0} von {1}</translation>
     </message>
 </context>
 <context>

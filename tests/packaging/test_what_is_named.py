@@ -75,7 +75,7 @@ def test_files_that_contributors_are_sent_to_are_there():
         return any((p / name).exists() or (p / f"{name}.py").exists() for p in places)
 
     assert len(FILES) > 50
-    assert {one for one in FILES if not is_there(one)} == TO_BE_MADE
+    assert {one for one in FILES if not is_there(one)} <= TO_BE_MADE
 
 
 def test_names_that_contributors_are_sent_to_are_there():

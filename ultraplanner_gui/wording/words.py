@@ -8,11 +8,13 @@ from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 
-from ultraplanner_gui.plan.message import Argument, Message, Quantity
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, Message, Quantity
 from ultraplanner_gui.wording import locales, reading
 
 NONE = "–"
 MOST_STEPS_OF_EFFORT = 10
+_OF = QT_TRANSLATE_NOOP("Session", "{0} of {1}")
+_PER = QT_TRANSLATE_NOOP("Profile", "{0} per {1}")
 _FEET_BELOW_M = 0.5 * reading.M_PER_MILE
 
 
@@ -193,12 +195,12 @@ class Words:
 
     def effort(self, effort: int) -> str:
         """Return "4 of 10"."""
-        return self.translate("{0} of {1}").format(effort, MOST_STEPS_OF_EFFORT)
+        return self.translate(_OF).format(effort, MOST_STEPS_OF_EFFORT)
 
     def climb_per_distance(self, climb_per_m: float) -> str:
         """Return "38 m per km" or "201 ft per mi"."""
         climb = self.height(climb_per_m * self.unit_m)
-        return self.translate("{0} per {1}").format(climb, self.distance_unit)
+        return self.translate(_PER).format(climb, self.distance_unit)
 
     # Differences
 
