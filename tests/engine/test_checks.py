@@ -5,10 +5,12 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
+from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.block import BlockRequest, build_block
 from ultraplanner_gui.engine.checks import block_checks
 from ultraplanner_gui.engine.checks_weeks import LEVEL_SHARE
+from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.engine.runway import RaceAsks, race_asks
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.weeks import week_figures, yardstick_of
@@ -511,3 +513,12 @@ def test_a_steep_race_is_measured_in_hours_where_they_are_known():
 def wishing(plan, **wishes):
     runner = replace(plan.runner, wishes=replace(plan.runner.wishes, **wishes))
     return replace(plan, runner=runner)
+
+
+def test_a_race_without_length_asks_for_no_climb():
+    demo = demo_project(date(2027, 4, 7))
+    race = next(s for s in demo.block.sessions if s.kind is Kind.RACE)
+    bare = replace(race, distance_m=0.0, climb_m=0.0)
+    bare = replace(demo, block=demo.block.with_session(bare))
+    rules, fewer = ({c.rule for c in derive(one).checks} for one in (demo, bare))
+    assert rules - fewer == {"climb match"}

@@ -56,7 +56,7 @@ def race_checks(
 
 
 def _climb(project: Project, weeks: Sequence[WeekFigures], race: Session) -> Iterator[Check]:
-    if race.climb_m < HILLY_PER_M * race.distance_m:
+    if race.distance_m <= 0.0 or race.climb_m < HILLY_PER_M * race.distance_m:
         return
     loads = [w for w in weeks if w.role is Role.LOADING and w.distance_m > 0][-LATE_LOADS:]
     metres = sum(w.distance_m for w in loads)
