@@ -1,7 +1,12 @@
 """Runs first in a bundle on Linux: what Qt asks of a desktop is lent where a machine has none.
 
 The libraries of OpenGL belong to the machine and its drivers, so ours are only taken where it has
-none at all; then Qt starts, and paints without them.
+none at all; then Qt starts, and paints without them. Without a locale text is UTF-8, as Python has
+it by itself when it is not part of a bundle (PEP 538).
+
+A bundle is its own Python: it is started again for the process that searches for a block
+(`__main__` looks for that) and for the one that clears up after it. Only those two need what
+PyInstaller's own hook imports at every start.
 """
 
 import ctypes
@@ -9,6 +14,7 @@ import os
 import sys
 
 NAMES = ("libGLdispatch.so.0", "libEGL.so.1", "libGLX.so.0", "libGL.so.1")
+CLEARS_UP = "from multiprocessing.resource_tracker import main"
 
 # Where the bundle lies, as its loader says.
 lent = os.path.join(vars(sys)["_MEIPASS"], "lent")
@@ -17,3 +23,10 @@ for name in NAMES:
         ctypes.CDLL(name, ctypes.RTLD_GLOBAL)
     except OSError:
         ctypes.CDLL(os.path.join(lent, name), ctypes.RTLD_GLOBAL)
+
+if not any(map(os.environ.get, ("LC_ALL", "LC_CTYPE", "LANG"))):
+    os.environ["LC_CTYPE"] = "C.UTF-8"
+
+if "-c" in sys.argv and sys.argv[-1].startswith(CLEARS_UP):
+    exec(sys.argv[-1])
+    sys.exit()

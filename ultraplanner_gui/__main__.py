@@ -2,9 +2,12 @@
 
 import sys
 
-if getattr(sys, "frozen", False):
+if getattr(sys, "frozen", False) and (
+    sys.platform != "linux" or sys.argv[1:2] == ["--multiprocessing-fork"]
+):
     # A bundle is its own Python: it is started again for the process that searches for a block.
-    from multiprocessing import freeze_support
+    # On Linux nothing else is looked for here (see packaging/bundle_start.py).
+    from multiprocessing.spawn import freeze_support
 
     freeze_support()
 
