@@ -9341,8 +9341,8 @@
         <translation>Export in andere Programme</translation>
     </message>
     <message>
-        <source>In the File menu: the course with stations, section ends and target arrivals as GPX 1.1; sessions and race as a calendar; every table as CSV with units in the heads; the profile with targets as a picture, PNG or SVG. A calendar can be read back: what would change is shown first.</source>
-        <translation>Im Menü Datei: die Strecke mit Stationen, Abschnittsenden und Ankunftszeiten nach Vorgabe als GPX 1.1; Einheiten und Rennen als Kalender; jede Tabelle als CSV mit Einheiten im Kopf; das Profil mit Vorgaben als Bild, PNG oder SVG. Ein Kalender lässt sich zurücklesen: Erst wird gezeigt, was sich ändern würde.</translation>
+        <source>In the File menu: the course with stations, section ends and target arrivals as GPX 1.1; sessions and race as a calendar; every table as CSV or XLSX with units in the heads; the profile with targets as a picture, PNG or SVG. A calendar can be read back: what would change is shown first.</source>
+        <translation>Im Menü Datei: die Strecke mit Stationen, Abschnittsenden und Ankunftszeiten nach Vorgabe als GPX 1.1; Einheiten und Rennen als Kalender; jede Tabelle als CSV oder XLSX mit Einheiten im Kopf; das Profil mit Vorgaben als Bild, PNG oder SVG. Ein Kalender lässt sich zurücklesen: Erst wird gezeigt, was sich ändern würde.</translation>
     </message>
     <message>
         <source>A calendar that takes a second file changes what it has. Under another name of the race all entries are new, and what you removed from the plan stays until you delete it there. A text in a CSV that a spreadsheet could take for a formula has an apostrophe before it.</source>
@@ -12183,6 +12183,18 @@
     <message>
         <source>mail send share privacy coach</source>
         <translation>Mail senden teilen Datenschutz Trainer</translation>
+    </message>
+    <message>
+        <source>Several plans</source>
+        <translation>Mehrere Pläne</translation>
+    </message>
+    <message>
+        <source>Each race of each runner is a file of its own. File, Another window shows a second one beside the first; a build-up goes from one to the other as a template. Without a window, ultraplanner-gui --cards OUT FOLDER writes the cards of each file in a folder, --dump FILE prints all there is in one as lines of JSON, and --restore LINES FILE makes an equal file of them.</source>
+        <translation>Jedes Rennen jedes Läufers ist eine eigene Datei. Datei, Weiteres Fenster zeigt eine zweite neben der ersten; ein Aufbau kommt als Vorlage von der einen in die andere. Ohne Fenster schreibt ultraplanner-gui --cards ZIEL ORDNER die Karten jeder Datei in einem Ordner, --dump DATEI gibt alles, was in einer steht, als Zeilen von JSON aus, und --restore ZEILEN DATEI macht daraus eine gleiche Datei.</translation>
+    </message>
+    <message>
+        <source>coach runners side by side compare window batch folder command line json</source>
+        <translation>Trainer Läufer nebeneinander vergleichen Fenster Ordner alle auf einmal Befehlszeile JSON</translation>
     </message>
     <message>
         <source>Find anything</source>

@@ -35,9 +35,9 @@ TOPICS = (
         QT_TRANSLATE_NOOP(
             "Help",
             "In the File menu: the course with stations, section ends and target arrivals as GPX "
-            "1.1; sessions and race as a calendar; every table as CSV with units in the heads; "
-            "the profile with targets as a picture, PNG or SVG. A calendar can be read back: what "
-            "would change is shown first.",
+            "1.1; sessions and race as a calendar; every table as CSV or XLSX with units in the "
+            "heads; the profile with targets as a picture, PNG or SVG. A calendar can be read "
+            "back: what would change is shown first.",
         ),
         how=QT_TRANSLATE_NOOP(
             "Help",

@@ -255,7 +255,7 @@ TOPICS: tuple[Topic, ...] = (
             "A block that suited one runner can hurt another. It knows nothing of health, of days "
             "without time or of ground at hand: look at each week.",
         ),
-        see=("building a block", "checks", "usual week"),
+        see=("building a block", "checks", "usual week", "several plans"),
         words=QT_TRANSLATE_NOOP("Help", "coach reuse another runner athlete copy block file"),
     ),
 )

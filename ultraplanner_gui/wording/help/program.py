@@ -29,7 +29,7 @@ TOPICS: tuple[Topic, ...] = (
             "is supported, and ends with all cautions. Search it by any word; write it as a PDF "
             "to print.",
         ),
-        see=("help", "settings", "red flags", "copy to send", "finder"),
+        see=("help", "settings", "red flags", "copy to send", "several plans", "finder"),
         words=QT_TRANSLATE_NOOP("Help", "manual guide documentation pdf steps"),
     ),
     Topic(
@@ -43,6 +43,22 @@ TOPICS: tuple[Topic, ...] = (
         ),
         see=("kept", "recordings", "handbook"),
         words=QT_TRANSLATE_NOOP("Help", "mail send share privacy coach"),
+    ),
+    Topic(
+        "several plans",
+        QT_TRANSLATE_NOOP("Help", "Several plans"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "Each race of each runner is a file of its own. File, Another window shows a second "
+            "one beside the first; a build-up goes from one to the other as a template. Without a "
+            "window, ultraplanner-gui --cards OUT FOLDER writes the cards of each file in a "
+            "folder, --dump FILE prints all there is in one as lines of JSON, and --restore LINES "
+            "FILE makes an equal file of them.",
+        ),
+        see=("template block", "copy to send", "hand over"),
+        words=QT_TRANSLATE_NOOP(
+            "Help", "coach runners side by side compare window batch folder command line json"
+        ),
     ),
     Topic(
         "finder",
