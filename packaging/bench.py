@@ -40,7 +40,7 @@ os.environ.setdefault("LC_ALL", "C.UTF-8")
 os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 sys.path.insert(0, str(ROOT))
 
-from bench_kept import compared, keep  # noqa: E402
+from bench_kept import compared, keep, read_kept, slower  # noqa: E402
 from bench_measure import Row, table  # noqa: E402
 
 
@@ -92,6 +92,7 @@ def report(rows: Sequence[Row], seconds: float) -> dict[str, object]:
         "qt": PySide6.__version__,
         "numpy": np.__version__,
         "rows": [row.as_json() for row in rows],
+        "slower": slower(rows, read_kept()),
     }
 
 
@@ -134,13 +135,14 @@ def main(words: Sequence[str]) -> int:
     print(f"\n{len(rows) - len(missed)} rows hold, {len(missed)} miss a goal; {seconds:.0f} s")
     print(f"Load of the machine {_load()}; others at work make p95 and max worse, ratios little.")
     print(compared(rows))
+    told = report(rows, seconds)
     if is_kept:
         keep(rows)
     if NOT_THERE_YET:
         print(f"Not there to be measured yet: {', '.join(NOT_THERE_YET)}.")
     if words:
         return 0
-    REPORT.write_text(json.dumps(report(rows, seconds), indent=1) + "\n", encoding="utf-8")
+    REPORT.write_text(json.dumps(told, indent=1) + "\n", encoding="utf-8")
     return 0
 
 

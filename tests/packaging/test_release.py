@@ -116,15 +116,25 @@ def test_the_walk_stops_at_what_fails_and_says_how_to_go_on(release, capsys):
     assert gone == ["first", "first", "third"]
 
 
-def test_what_got_slower_by_more_than_a_fifth_is_named(release, tmp_path):
-    def report(name, **ratios):
-        rows = [{"what": what, "ratio": ratio} for what, ratio in ratios.items()]
-        (tmp_path / name).write_text(json.dumps({"rows": rows}))
-        return tmp_path / name
+def measured(ratio):
+    from bench_measure import Goal, Row
 
-    kept = report("kept", paint=2.0, opening=3.0, gone=1.0, idle=float("nan"))
-    now = report("now", paint=2.39, opening=3.61, new=9.0, idle=float("nan"))
-    assert release.slower(now, kept) == ["opening: 3.61x, was 3.00x"]
+    return [Row("opening", "reading", [ratio], [1.0], (Goal("ratio", 5.0),))]
+
+
+def test_what_got_slower_by_more_than_a_fifth_stops_a_release(release, tmp_path, monkeypatch):
+    """By the file that is kept and the report, both as bench writes them."""
+    import bench
+    import bench_kept
+
+    monkeypatch.setattr(bench, "read_kept", lambda: bench_kept.read_kept(tmp_path / "kept.json"))
+    bench_kept.keep(measured(3.0), tmp_path / "kept.json")
+    path = tmp_path / "report.json"
+    path.write_text(json.dumps(bench.report(measured(3.59), 1.0)))
+    release.nothing_slower(path)
+    path.write_text(json.dumps(bench.report(measured(3.61), 1.0)))
+    with pytest.raises(release.Refusal, match=r"opening: ratio 3 -> 3\.61"):
+        release.nothing_slower(path)
 
 
 @pytest.mark.parametrize(("code", "left"), [(1, "numpy==1\n"), (0, "numpy==2\n")])
