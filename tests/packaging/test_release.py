@@ -124,6 +124,9 @@ def measured(ratio):
 
 def test_what_got_slower_by_more_than_a_fifth_stops_a_release(release, tmp_path, monkeypatch):
     """By the file that is kept and the report, both as bench writes them."""
+    for name in ("QT_QPA_PLATFORM", "PYTHONPATH", "LC_ALL", "OPENBLAS_NUM_THREADS"):
+        monkeypatch.setenv(name, "")  # put back afterwards: importing it sets them
+    monkeypatch.setattr(sys, "path", sys.path[:])
     import bench
     import bench_kept
 
