@@ -59,6 +59,23 @@ def test_no_flipped_byte_goes_unseen(path):
     assert found > 100
 
 
+@pytest.mark.parametrize("counted", ["change", "valid for"])
+def test_a_size_in_the_header_that_sqlite_would_put_right_is_refused_and_left(path, counted):
+    # SQLite file format, 1.3.7: the size counts only if both counts of changes are the same
+    raw = path.read_bytes()
+    for place in [*range(24, 32), *range(92, 100)]:
+        spoilt = bytearray(raw)
+        spoilt[27 if counted == "change" else 95] ^= 8
+        spoilt[place] ^= 1
+        path.write_bytes(spoilt)
+        assert not opens(path)
+        assert path.read_bytes() == spoilt
+    no_size = raw[:28] + bytes(4) + raw[32:]
+    path.write_bytes(no_size)
+    assert not opens(path)
+    assert path.read_bytes() == no_size
+
+
 def opens(path):
     try:
         ProjectFile.open(path).close()

@@ -38,6 +38,8 @@ _MOST_AT_ONCE = 500
 _HEADER_BYTES = 100
 _SQLITE_MAGIC = b"SQLite format 3\x00"
 _ROLLBACK_JOURNAL = b"\x01\x01"
+# Size in pages, the count of changes, and that for which the size is valid: SQLite file format, 1.3
+_SIZE_PAGES, _CHANGES, _CHANGES_OF_SIZE = slice(28, 32), slice(24, 28), slice(92, 96)
 
 TABLES = (
     "CREATE TABLE part (digest BLOB PRIMARY KEY NOT NULL, body BLOB NOT NULL) STRICT",
@@ -274,6 +276,8 @@ def check_header(path: Path) -> int:
     version, application_id = struct.unpack(">60xi4xi28x", head)
     if application_id != APPLICATION_ID or head[18:20] != _ROLLBACK_JOURNAL:
         raise is_strange(path)
+    if head[_CHANGES] != head[_CHANGES_OF_SIZE] or head[_SIZE_PAGES] == bytes(4):
+        raise is_broken(path)  # SQLite would put the size right, before any check
     return int(version)
 
 
