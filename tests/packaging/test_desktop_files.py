@@ -19,7 +19,7 @@ from tests.rules import source
 from tests.store.projects import small_project
 from ultraplanner_gui import __version__
 from ultraplanner_gui.app import _give_icon
-from ultraplanner_gui.store.database import APPLICATION_ID
+from ultraplanner_gui.store.header import APPLICATION_ID
 from ultraplanner_gui.store.project_file import ProjectFile
 
 SHARE = source.ROOT / "packaging" / "share"

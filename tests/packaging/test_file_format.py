@@ -17,7 +17,7 @@ from tests.rules import source
 from tests.store.old.make import describe
 from tests.store.projects import full_project, small_project
 from ultraplanner_gui.plan.block import Session
-from ultraplanner_gui.store import database, line_body
+from ultraplanner_gui.store import database, header, line_body
 from ultraplanner_gui.store.parts import DIGEST_BYTES, pieces
 from ultraplanner_gui.store.project_file import ProjectFile
 
@@ -48,7 +48,7 @@ def test_every_part_is_in_the_table():
 
 def test_the_figures_of_the_file_are_those_of_the_code():
     assert f"now `{database.VERSION}`" in TEXT
-    assert f"`{database.APPLICATION_ID:#X}`".replace("0X", "0x") in TEXT
+    assert f"`{header.APPLICATION_ID:#X}`".replace("0X", "0x") in TEXT
     assert all(statement in TEXT for statement in database.TABLES)
     assert f"with {DIGEST_BYTES} bytes" in TEXT
     assert f"{line_body._DOUBLES} is doubles" in TEXT

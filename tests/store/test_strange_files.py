@@ -10,7 +10,8 @@ import pytest
 from tests.store.hostile_files import FORGED, SCHEMAS, deflated, fields, forged, line_with
 from tests.store.projects import full_project, small_project
 from ultraplanner_gui.plan.message import StoreError
-from ultraplanner_gui.store.database import APPLICATION_ID, VERSION
+from ultraplanner_gui.store.database import VERSION
+from ultraplanner_gui.store.header import APPLICATION_ID
 from ultraplanner_gui.store.project_file import ProjectFile
 
 

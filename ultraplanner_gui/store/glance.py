@@ -13,9 +13,9 @@ from datetime import date
 from pathlib import Path
 from typing import NamedTuple
 
-_MAGIC = b"SQLite format 3\x00"
-_APPLICATION_ID = b"\x55\x6c\x74\x72"
-_ID_AT = slice(68, 72)
+from ultraplanner_gui.plan.message import StoreError
+from ultraplanner_gui.store.header import check_header
+
 _LARGEST_BODY_BYTES = 1 << 20
 _LONGEST_NAME = 200
 BUDGET_S = 0.05
@@ -35,15 +35,12 @@ def glance(path: Path) -> Glance | None:
     the lock on it (POSIX advisory locks).
     """
     try:
-        with path.open("rb") as file:
-            head = file.read(100)
-        if not head.startswith(_MAGIC) or head[_ID_AT] != _APPLICATION_ID:
-            return None
+        check_header(path)
         uri = f"{path.absolute().as_uri()}?mode=ro"
         with closing(sqlite3.connect(uri, uri=True, timeout=0.0)) as connection:
             return _read(connection)
     # A strange file: whoever opens it in earnest says what is wrong with it.
-    except (OSError, sqlite3.Error, ValueError, TypeError, LookupError, RecursionError):
+    except (StoreError, OSError, sqlite3.Error, ValueError, TypeError, LookupError, RecursionError):
         return None
 
 

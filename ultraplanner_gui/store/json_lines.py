@@ -20,7 +20,8 @@ import numpy as np
 from ultraplanner_gui.plan.course import FloatArray, Line
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
-from ultraplanner_gui.store.database import VERSION, Database, check_header
+from ultraplanner_gui.store.database import VERSION, Database
+from ultraplanner_gui.store.header import check_header
 from ultraplanner_gui.store.line_body import MOST_POINTS, pack_line, unpack_line
 from ultraplanner_gui.store.migrations import (
     MIGRATIONS,

@@ -16,7 +16,8 @@ from typing import NamedTuple, Self
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.store.database import VERSION, Database, check_header
+from ultraplanner_gui.store.database import VERSION, Database
+from ultraplanner_gui.store.header import check_header
 from ultraplanner_gui.store.migrations import (
     MIGRATIONS,
     NOW,

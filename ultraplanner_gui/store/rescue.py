@@ -26,7 +26,8 @@ from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.science.geodesy import distance_along
 from ultraplanner_gui.store.codec import decode, decode_rows, from_bytes
-from ultraplanner_gui.store.database import LARGEST_FILE_BYTES, is_sealed
+from ultraplanner_gui.store.database import is_sealed
+from ultraplanner_gui.store.header import LARGEST_FILE_BYTES
 from ultraplanner_gui.store.line_body import unpack_line
 from ultraplanner_gui.store.migrations import NOW, State, read_state
 from ultraplanner_gui.store.pages import records
