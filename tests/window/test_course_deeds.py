@@ -10,29 +10,21 @@ from PySide6.QtWidgets import QApplication, QDialog, QPushButton, QWidget
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import ReplaceCourse
 from ultraplanner_gui.edits.sections import RenameSection, SplitSection
 from ultraplanner_gui.exchange.gpx_in import course_choices, read_course
 from ultraplanner_gui.plan.course import Kit, Repair, Slope, StopKind
 from ultraplanner_gui.window import ledger_race
 from ultraplanner_gui.window.course_form import JOIN, CourseForm
-from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def window(qtbot, qapp, tmp_path):
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.resize(1440, 900)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+def window(bare_window):
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
     QApplication.processEvents()
-    return window
+    return bare_window
 
 
 def course(window):

@@ -6,27 +6,20 @@ from PySide6.QtCore import Qt
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.engine.head import days_of
 from ultraplanner_gui.plan.head import DayGoal, DayKind, Worry
 from ultraplanner_gui.widgets.rows import Figure
 from ultraplanner_gui.window.head_form import HeadForm
 from ultraplanner_gui.window.ledger_race import race_rows
-from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.own_days_form import OwnDaysForm
 
 TODAY = date(2027, 4, 5)
 
 
 @pytest.fixture
-def window(qtbot, tmp_path):
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
-    return window
+def window(bare_window):
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    return bare_window
 
 
 @pytest.fixture

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QDialog
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.block_moves import LengthenSession
 from ultraplanner_gui.engine.state import State
@@ -17,20 +16,14 @@ from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Link, Rows, Title
 from ultraplanner_gui.window.ledger_buildup import SWAP
-from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def window(qtbot, tmp_path):
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
-    yield window
+def window(bare_window):
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    yield bare_window
     Motion.wished = True
 
 

@@ -7,23 +7,16 @@ from PySide6.QtCore import QDate
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.plan_form import PlanForm
 
 TODAY = date(2026, 11, 25)
 
 
 @pytest.fixture
-def window(qtbot, tmp_path):
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
-    return window
+def window(bare_window):
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    return bare_window
 
 
 @pytest.mark.parametrize("is_wanted", [True, False])

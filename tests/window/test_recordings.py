@@ -8,7 +8,6 @@ from tests.exchange.recording_files import walk
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.block import MarkDone
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.fuel import Portion
@@ -16,10 +15,8 @@ from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import MOST_RECORDINGS
 from ultraplanner_gui.plan.review import PinnedTo
 from ultraplanner_gui.store.project_file import ProjectFile
-from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.left_out import LeftOutView
 from ultraplanner_gui.window.look_back_view import LookBackView
-from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.plan_form import PlanForm
 from ultraplanner_gui.window.recording_files import files_in, has_times
 from ultraplanner_gui.window.recording_view import RecordingView
@@ -30,19 +27,12 @@ TODAY = date(2027, 4, 5)
 
 
 @pytest.fixture
-def window(qtbot, tmp_path):
-    theme().choose("light", 100)
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.resize(1440, 900)
-    window.show()
+def window(bare_window, tmp_path):
     path = tmp_path / "demo.ultraplan"
     project = replace(demo_project(TODAY), recordings=(), lessons=())
     file = ProjectFile.create(path, project)
-    window.show_document(Document(file, file.project, lambda: TODAY))
-    return window
+    bare_window.show_document(Document(file, file.project, lambda: TODAY))
+    return bare_window
 
 
 def as_gpx(recording):

@@ -13,11 +13,8 @@ from tests.window.text_drawn import TextWatch, settle
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.language import reads_leftward
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.widgets.fields import ClockField, DateField
 from ultraplanner_gui.widgets.rows import Figure, Rows
-from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window.main_window import MainWindow
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
 import translate
@@ -38,18 +35,11 @@ def leftward(qapp, folder):
 
 
 @pytest.fixture
-def window(leftward, qtbot, qapp, tmp_path):
+def window(qapp, leftward, bare_window):
     qapp.setStyle("Fusion")
-    theme().choose("light", 100)
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.resize(1440, 900)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
     settle()
-    return window
+    return bare_window
 
 
 def _left(widget, window):

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QApplication
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import ChangeStation
 from ultraplanner_gui.edits.stations import SetStop
 from ultraplanner_gui.engine.station_figures import station_figures
@@ -18,7 +17,6 @@ from ultraplanner_gui.raceday.head_hand import START
 from ultraplanner_gui.raceday.pleat import Pleat
 from ultraplanner_gui.widgets.help_topic import topic_of
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Title
-from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.wording.help.topics import TOPICS
 
 TODAY = date(2026, 11, 25)
@@ -26,16 +24,10 @@ LEFT = Qt.MouseButton.LeftButton
 
 
 @pytest.fixture
-def window(qtbot, tmp_path):
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.resize(1440, 900)
-    window.show()
-    window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
+def window(bare_window):
+    bare_window.show_document(Document(None, demo_project(TODAY), lambda: TODAY))
     QApplication.processEvents()
-    return window
+    return bare_window
 
 
 def stations(window):
