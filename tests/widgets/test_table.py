@@ -1,146 +1,28 @@
-from dataclasses import dataclass, replace
-from typing import ClassVar
+from dataclasses import replace
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from PySide6.QtCore import QItemSelectionModel, QPersistentModelIndex, Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QComboBox, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLineEdit
 
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from tests.widgets.hut_table import (
+    COLUMNS,
+    HUTS,
+    SOME_KEYS,
+    ChangeHut,
+    Current,
+    Hut,
+    Key,
+    editor,
+    put,
+    texts,
+    type_into,
+)
 from ultraplanner_gui.widgets.table import TableModel
-from ultraplanner_gui.widgets.table_column import Aim, Column, Mark
-from ultraplanner_gui.widgets.table_filter import FilterField
-from ultraplanner_gui.widgets.table_view import TableView
+from ultraplanner_gui.widgets.table_column import Aim, Mark
 from ultraplanner_gui.wording.words import NONE, Words
-
-Key = Qt.Key
-Current = QItemSelectionModel.SelectionFlag.ClearAndSelect
-
-
-@dataclass(frozen=True, slots=True)
-class Hut:
-    key: str
-    name: str
-    height_m: float | None = None
-    is_open: bool = False
-    roof: str = "slate"
-
-
-@dataclass(frozen=True, slots=True)
-class ChangeHut:
-    label: ClassVar[str] = "Change hut"
-    hut: Hut
-    gesture: int = 0
-
-
-def _height(hut, text, words):
-    if not text:
-        return ChangeHut(replace(hut, height_m=None))
-    value = words.parse_height(text)
-    if value is None:
-        raise PlanError(QT_TRANSLATE_NOOP("Tables", "{0} is no height."), text)
-    return ChangeHut(replace(hut, height_m=value))
-
-
-COLUMNS = (
-    Column(
-        "Hut",
-        text=lambda hut, words: hut.name,
-        parse=lambda hut, text, words: ChangeHut(replace(hut, name=text)),
-    ),
-    Column(
-        "Height",
-        unit=lambda words: words.height_unit,
-        text=lambda hut, words: words.height_bare(hut.height_m),
-        value=lambda hut: hut.height_m,
-        parse=_height,
-        can_edit=lambda hut: hut.key != "fixed",
-        warns=lambda hut: (hut.height_m or 0.0) < 0.0,
-        is_figure=True,
-    ),
-    Column(
-        "Open",
-        text=lambda hut, words: "",
-        is_checked=lambda hut: hut.is_open,
-        parse=lambda hut, text, words: ChangeHut(replace(hut, is_open=text == "yes")),
-    ),
-    Column(
-        "Roof",
-        text=lambda hut, words: hut.roof,
-        parse=lambda hut, text, words: ChangeHut(replace(hut, roof=text)),
-        choices=lambda hut, words: ("slate", "turf", "tin"),
-    ),
-    Column("Letters", text=lambda hut, words: str(len(hut.name)), value=lambda hut: len(hut.name)),
-)
-HUTS = (
-    Hut("b", "Col Hut", 1500.0),
-    Hut("a", "Ash Barn", None, True, "turf"),
-    Hut("c", "Weir", 310.0),
-)
-
-
-class Owner:
-    """Holds the huts and takes edits, as a document does."""
-
-    def __init__(self, huts=HUTS):
-        self.huts, self.edits = huts, []
-        self.model = TableModel(COLUMNS, Words, self.perform)
-        self.model.show_rows(huts)
-
-    def perform(self, edit):
-        if edit.hut.name == "forbidden":
-            return False
-        self.edits.append(edit)
-        self.huts = tuple(edit.hut if h.key == edit.hut.key else h for h in self.huts)
-        self.model.show_rows(self.huts)
-        return True
-
-
-@pytest.fixture
-def owner(qapp):
-    return Owner()
-
-
-@pytest.fixture
-def view(owner, qtbot):
-    window = QWidget()
-    table = TableView(owner.model, "Huts", window)
-    owner.button = QPushButton("Next", window)
-    box = QVBoxLayout(window)
-    box.addWidget(table)
-    box.addWidget(owner.button)
-    table.show_rows(owner.huts)
-    qtbot.addWidget(window)
-    window.resize(700, 300)
-    window.show()
-    table.setFocus()
-    owner.window = window
-    return table
-
-
-def texts(model, column=0):
-    return [model.text(row, column) for row in range(model.rowCount())]
-
-
-def put(view, row, column):
-    view.setCurrentIndex(view.model().index(row, column))
-
-
-def editor(view):
-    return view.indexWidget(view.currentIndex())
-
-
-def type_into(qtbot, view, row, column, text, end=Key.Key_Return):
-    put(view, row, column)
-    qtbot.keyClick(view, Key.Key_F2)
-    field = editor(view)
-    field.selectAll()
-    qtbot.keyClicks(field, text)
-    qtbot.keyClick(field, end)
-    qtbot.wait(1)
-
 
 # The model
 
@@ -228,11 +110,8 @@ def test_rows_come_and_go_without_a_reset(owner, qtbot):
     assert texts(owner.model) == ["First", "Weir", "Col Hut", "Last"]
 
 
-keys = st.lists(st.sampled_from("abcdefgh"), unique=True)
-
-
 @settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
-@given(keys, keys, st.sampled_from([-1, 0, 1, 4]), st.booleans())
+@given(SOME_KEYS, SOME_KEYS, st.sampled_from([-1, 0, 1, 4]), st.booleans())
 def test_a_kept_index_stays_on_its_row(qapp, before, after, column, is_falling):
     model = TableModel(COLUMNS, Words, lambda edit: True)
     model.show_rows([Hut(k, k * (1 + ord(k) % 3), float(ord(k) * 7 % 5)) for k in before])
@@ -437,115 +316,6 @@ def test_an_empty_table_takes_a_paste(owner, view, qtbot):
     with qtbot.waitSignal(view.pasted):
         view.paste()
     assert view.paste_aim().keys == ()
-
-
-# Filtering
-
-
-def test_rows_that_hold_every_word_in_any_cell_are_left(owner):
-    owner.model.filter("turf BARN")
-    assert texts(owner.model) == ["Ash Barn"]
-    owner.model.filter("hut barn")
-    assert texts(owner.model) == []
-    owner.model.filter("")
-    assert len(texts(owner.model)) == 3
-
-
-def test_accents_and_case_do_not_matter(owner):
-    owner.model.show_rows((Hut("é", "Refuge des Éclaireurs"), HUTS[0]))
-    owner.model.filter("eclai")
-    assert texts(owner.model) == ["Refuge des Éclaireurs"]
-
-
-def test_a_tick_is_found_by_the_name_of_its_column(owner):
-    owner.model.filter("open")
-    assert texts(owner.model) == ["Ash Barn"]
-
-
-def test_a_filter_does_not_take_the_row_one_types_in(owner):
-    owner.model.filter("barn")
-    assert owner.model.type_in(0, 0, "Ash House")
-    assert texts(owner.model) == ["Ash House"]
-    owner.model.filter("barn")
-    assert texts(owner.model) == []
-
-
-def test_rows_that_come_later_and_those_that_fit_by_now_are_seen(owner):
-    owner.model.filter("barn")
-    owner.model.show_rows((*HUTS[:2], replace(HUTS[2], name="Weir Barn"), Hut("n", "New")))
-    assert texts(owner.model) == ["Ash Barn", "Weir Barn", "New"]
-
-
-def test_filtered_rows_are_sorted_and_keep_their_selection(owner, view):
-    put(view, 2, 1)
-    owner.model.sort(1, Qt.SortOrder.DescendingOrder)
-    owner.model.filter("i")
-    assert texts(owner.model) == ["Weir"]
-    assert view.chosen_keys() == ("c",)
-    owner.model.filter("")
-    assert texts(owner.model) == ["Col Hut", "Weir", "Ash Barn"]
-    assert view.chosen_keys() == ("c",)
-
-
-words = st.text(st.sampled_from("aehtu 15"), max_size=4)
-steps = st.one_of(
-    st.tuples(st.just("filter"), words),
-    st.tuples(st.just("sort"), st.integers(-1, 4), st.booleans()),
-    st.tuples(st.just("type"), st.integers(0, 4), st.text("aeht15", min_size=1, max_size=3)),
-    st.tuples(st.just("rows"), keys),
-)
-
-
-@settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
-@given(st.lists(steps, max_size=8))
-def test_filter_sort_and_edits_compose(qapp, taken):
-    """However they follow each other: no row twice, all in order, nothing hidden that fits."""
-    held = Owner()
-    model, text, by, falls = held.model, "", -1, False
-    for step in taken:
-        if step[0] == "filter":
-            text = step[1]
-            model.filter(text)
-        elif step[0] == "sort":
-            by, falls = step[1:]
-            order = Qt.SortOrder.DescendingOrder if falls else Qt.SortOrder.AscendingOrder
-            model.sort(by, order)
-        elif step[0] == "rows":
-            held.huts = tuple(Hut(k, k * 2, float(ord(k))) for k in step[1])
-            model.show_rows(held.huts)
-        elif step[1] < model.rowCount():
-            model.type_in(step[1], 0, step[2])
-    seen = [row.key for row in model.rows]
-    assert len(set(seen)) == len(seen)
-    assert set(seen) <= {hut.key for hut in held.huts}
-    said = {
-        hut.key: f"{hut.name} {model.words.height_bare(hut.height_m)} {hut.roof} {len(hut.name)}"
-        + " open" * hut.is_open
-        for hut in held.huts
-    }
-    fits = [
-        key for key, all_text in said.items() if all(w in all_text.lower() for w in text.split())
-    ]
-    assert set(fits) <= set(seen)
-    if by == 0:
-        names = [row.name.casefold() for row in model.rows]
-        assert names == sorted(names, reverse=falls)
-
-
-def test_the_field_counts_and_gives_the_keys_back(qapp, qtbot):
-    field = FilterField("Filter huts", Words)
-    qtbot.addWidget(field)
-    field.show()
-    field.start()
-    with qtbot.waitSignal(field.words_changed):
-        qtbot.keyClicks(field.field, "barn")
-    field.show_count(12, 1096)
-    assert field.count.text() == "12 of 1,096"
-    with qtbot.waitSignal(field.left):
-        qtbot.keyClick(field.field, Key.Key_Escape)
-    assert field.field.text() == ""
-    field.show_count(1096, 1096)
-    assert field.count.text() == ""
 
 
 def test_a_marked_cell_says_what_would_become_of_it(owner, view):
