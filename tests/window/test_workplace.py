@@ -5,11 +5,12 @@ from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QDialog
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.edits.sections import SplitSection
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
@@ -178,6 +179,19 @@ def test_what_is_selected_elsewhere_is_brought_into_sight(open_window):
     assert strips(window) == (True, False)
     window.workplace.selection.choose("session", project.block.sessions[0].key)
     assert strips(window) == (False, True)
+
+
+def test_what_an_undo_takes_away_is_selected_no_longer(open_window):
+    window = open_window(1440, 900)
+    document, selection = window.document, window.workplace.selection
+    known = {s.key for s in document.project.course.sections}
+    document.perform(SplitSection(5_000.0))
+    new = next(s.key for s in document.project.course.sections if s.key not in known)
+    selection.choose("section", new)
+    document.undo_stack.undo()
+    assert (selection.kind, selection.key) == ("", "")
+    window.table.by_name["name_section"].trigger()
+    assert not window.findChildren(QDialog)
 
 
 def test_how_the_storeys_share_the_window_is_remembered(open_window):

@@ -268,6 +268,8 @@ class Workplace(QWidget):
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
         self.header.show_outlook(after, self.document.before)
+        if after is self.document.before:  # what a drag makes and takes away is another matter
+            self.selection.forget_missing(after.project)
 
     @Slot(object)
     def _on_kept(self, at: object) -> None:
