@@ -91,6 +91,51 @@ def test_half_a_tile_tells_kind_and_length_where_24_weeks_fill_a_window_of_1440(
     assert set(new) & ({"17"} if kind.is_run else {"35\N{PRIME}", "35 min"})
 
 
+def _with_others(stage, *others):
+    """Put *others* on the day of the tenth long run; return its tiles."""
+    day = stage.session("long10").day
+    others = tuple(replace(other, day=day) for other in others)
+    stage.document.perform(PasteSessions(others, day))
+    return stage.grid.cells.tiles_on(day)
+
+
+STRENGTH = replace(run("strength", TODAY, Kind.STRENGTH, 0), duration_s=2_400.0)
+
+
+def test_three_on_a_day_are_all_named_where_18_weeks_fill_a_window_of_1440(stage_of, monkeypatch):
+    stage = stage_of(block=make_block(18), size=(1144, 446))
+    before = Counter(_written(stage, monkeypatch))
+    tiles = _with_others(stage, run("jog", TODAY, Kind.RECOVERY, 6), STRENGTH)
+    new = Counter(_written(stage, monkeypatch)) - before
+    assert len(tiles) == 3
+    assert new["6"] == new["S"] == new["40\N{PRIME}"] == 1
+    assert new["R"] + new["Rec"] == 1
+
+
+def test_the_longest_of_three_has_a_line_to_itself(stage_of):
+    stage = stage_of(block=make_block(18), size=(1144, 446))
+    tiles = _with_others(stage, run("jog", TODAY, Kind.RECOVERY, 6), STRENGTH)
+    long = next(t for t in tiles if t.session.kind is Kind.LONG)
+    others = [t.rect for t in tiles if t is not long]
+    assert all(long.rect.width() > 1.9 * rect.width() for rect in others)
+    assert others[0].top() == others[1].top() != long.rect.top()
+
+
+@pytest.mark.parametrize("count", [1, 2, 3, 4, 5, 7])
+@pytest.mark.parametrize("size", [(1144, 446), (1144, 380), (700, 900), (2400, 700)])
+def test_tiles_of_a_day_fill_it_and_never_overlap(stage_of, size, count):
+    stage = stage_of(block=make_block(18), size=size)
+    tiles = _with_others(stage, *(run(f"jog{n}", TODAY, km=5 + n) for n in range(count - 1)))
+    cell = stage.grid.cells.cell(stage.session("long10").day)
+    assert len(tiles) == count
+    for one in tiles:
+        assert cell.adjusted(-0.01, -0.01, 0.01, 0.01).contains(one.rect)
+        assert not any(one.rect.intersects(t.rect) for t in tiles if t is not one)
+        assert stage.grid.cells.tile_at(one.rect.center()) is one
+    right, foot = max(t.rect.right() for t in tiles), max(t.rect.bottom() for t in tiles)
+    assert (right, foot) == pytest.approx((cell.right(), cell.bottom()))
+
+
 def test_every_week_is_written_alike_whatever_pixel_its_column_ends_on(stage_of, monkeypatch):
     stage = stage_of(block=make_block(18), size=(1144, 446))
     longest = [s for s in stage.document.project.block.sessions if s.kind is Kind.LONG]
@@ -126,6 +171,14 @@ def test_what_a_year_of_weeks_says_from_afar(stage_of, monkeypatch):
     # Columns may differ by a pixel; what is said in them does not.
     hills = {text for text in texts if text.endswith("10") and text[0] in "H1"}
     assert len(hills) == 1
+
+
+def test_runs_of_two_digits_keep_their_letter_where_52_weeks_fill_1440(stage_of, monkeypatch):
+    stage = stage_of(block=make_block(52), size=(1144, 446))
+    stage.grid.show_all()
+    texts = Counter(_written(stage, monkeypatch, strips))
+    runs = Counter(kinds.letters(s.kind) for s in stage.document.project.block.sessions)
+    assert {letter: texts[letter] for letter in "EHL"} == {letter: runs[letter] for letter in "EHL"}
 
 
 def test_where_two_digits_have_no_room_the_lines_speak_alone(stage_of, monkeypatch):

@@ -14,7 +14,7 @@ from ultraplanner_gui.widgets.week_axis import WeekAxis
 ROWS = 7
 GAP_PX = 1.5
 SIDE_BY_SIDE_PX = 88.0
-#: Rows lower than this have no room for two tiles one above the other.
+#: Rows lower than this have no room for two tiles one above the other, each with its text.
 LOW_ROW_PX = 25.0
 #: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
 TILE_PX = 44.0
@@ -132,18 +132,25 @@ class Cells:
         return self._by_day.get(day, [])
 
     def tiles_on(self, day: date) -> list[Tile]:
-        """Return the tiles of *day*: side by side where there is room, else stacked."""
+        """Return the tiles of *day*: side by side where there is room, else in lines."""
         return self.by_day.get(day, [])
 
     def _laid_out(self, day: date, sessions: list[Session]) -> list[Tile]:
         cell = self.cell(day)
         if cell is None:
             return []
+        rects = _shares(cell, _lines(sessions, self._most_lines(len(sessions))))
+        return [Tile(s, rect) for s, rect in zip(sessions, rects, strict=True)]
+
+    def _most_lines(self, count: int) -> int:
+        """Return in how many lines *count* tiles may stand so that each has room for its text."""
         # By what every column measures, so that all weeks are laid out alike.
         width, scale = self.cell_size.width() + 2 * GAP_PX, self._scale
-        is_low = self.row_height < LOW_ROW_PX * scale and width >= FAR_PX * scale
-        across = is_low or width >= SIDE_BY_SIDE_PX * scale
-        return [Tile(s, _share(cell, k, len(sessions), across)) for k, s in enumerate(sessions)]
+        if width >= SIDE_BY_SIDE_PX * scale:
+            return 1
+        if width < FAR_PX * scale:
+            return count
+        return min(count, max(1, int(2 * self.row_height // (LOW_ROW_PX * scale))))
 
     def tile(self, key: str) -> Tile | None:
         """Return the tile of the session *key*."""
@@ -199,11 +206,26 @@ class Cells:
         return sessions[-1 if is_last else 0] if sessions else None
 
 
-def _share(cell: QRectF, index: int, count: int, across: bool) -> QRectF:
-    if count == 1:
-        return cell
-    if across:
-        each = (cell.width() - GAP_PX * (count - 1)) / count
-        return QRectF(cell.left() + index * (each + GAP_PX), cell.top(), each, cell.height())
-    each = (cell.height() - (count - 1)) / count
-    return QRectF(cell.left(), cell.top() + index * (each + 1.0), cell.width(), each)
+def _lines(sessions: list[Session], most: int) -> list[int]:
+    """Return how many of *sessions* stand in each of at most *most* lines.
+
+    Lines are as full as each other; where that leaves some with one fewer, the longest run has
+    one of those.
+    """
+    each, more = divmod(len(sessions), most)
+    if not more:
+        return [each] * most
+    longest = max(range(len(sessions)), key=lambda k: (sessions[k].distance_m, -k))
+    first_full = 0 if longest >= more * (each + 1) else most - more
+    return [each + (first_full <= k < first_full + more) for k in range(most)]
+
+
+def _shares(cell: QRectF, lines: list[int]) -> list[QRectF]:
+    """Return the parts of *cell*, line by line, in *lines* of so many each."""
+    high = (cell.height() - (len(lines) - 1)) / len(lines)
+    rects = []
+    for line, count in enumerate(lines):
+        wide = (cell.width() - GAP_PX * (count - 1)) / count
+        top = cell.top() + line * (high + 1.0)
+        rects += [QRectF(cell.left() + k * (wide + GAP_PX), top, wide, high) for k in range(count)]
+    return rects

@@ -1,8 +1,9 @@
 """Weeks from afar: each one strip of figures over ground lines, one per run, in the order of days.
 
-A figure is the whole distance, bold for long runs, after the letter of the kind; where columns are
-too narrow the lines stay. A line is the longer the longer the run, the heavier the harder; behind
-today what was done is filled, what was missed is faint.
+A figure is the whole distance, bold for long runs, after the letter of the kind, or over it where
+columns are narrow; where even two digits have no room the lines speak alone. A line is the longer
+the longer the run, the heavier the harder; behind today what was done is filled, what was missed is
+faint.
 """
 
 from __future__ import annotations
@@ -32,6 +33,7 @@ FAINT = 0.4
 #: A lower rest of a cell shows no shape.
 LEAST_GROUND_PX = 8.0
 TWO_DIGITS = "88"
+WIDE_LETTER = "H"
 #: Kinds whose figures stand out from afar.
 BOLD = (Kind.LONG, Kind.SECOND_LONG, Kind.REHEARSAL, Kind.TUNE_UP, Kind.RACE)
 
@@ -72,6 +74,8 @@ def paint_line(
         painter.setBrush(c["tile"])
         painter.drawRect(room.adjusted(0.5, 0.5, -0.5, -0.5))
     rest = _paint_figure(painter, session, room, words)
+    if _has_letter_below(room) and _whole(session, words):
+        rest = _paint_letter(painter, session, rest)
     if rest.height() >= LEAST_GROUND_PX:
         _paint_ground_line(painter, session, rest, longest_m)
     if stage.is_past and session.is_open and session.kind is not Kind.RACE:
@@ -95,7 +99,8 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
         return room
     letters, figure = kinds.letters(session.kind), _whole(session, words)
     both = (f"{letters}\N{HAIR SPACE}{figure}", f"{letters}{figure}", figure, letters)
-    texts = both if figure else (letters,)
+    texts = (figure,) if _has_letter_below(room) else both
+    texts = texts if figure else (letters,)
     # Bold says long run by itself: there a letter has to leave room beside it.
     widest = [
         room.width() - 2.0 if bold and len(t) > len(figure) else room.width() + 1.0 for t in texts
@@ -106,7 +111,8 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
         return room
     rest = QRectF(room)
     if room.height() - high >= LEAST_GROUND_PX:
-        spare = min(room.height() - high - LEAST_GROUND_PX, 4.0) / 2
+        others = high if _has_letter_below(room) else 0.0
+        spare = min(room.height() - high - others - LEAST_GROUND_PX, 4.0) / 2
         rest.setTop(room.top() + high + spare)
     else:
         rest.setTop(room.bottom())
@@ -115,6 +121,33 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
     ink = c["clay"] if is_race else c["soft"] if is_faint else c["ink"]
     draw_text(painter, line, text, ink, look.font(MARK_PT, bold=bold), Align.AlignCenter)
     return rest
+
+
+def _has_letter_below(room: QRectF) -> bool:
+    """Whether a cell is too narrow for a letter before two digits, but high enough for lines.
+
+    The widest of them decide, so that the runs of all weeks are written alike.
+    """
+    look = theme()
+    bold = look.metrics(MARK_PT, bold=True)
+    two = bold.horizontalAdvance(TWO_DIGITS)
+    is_high = room.height() - 2 * (bold.capHeight() + 2.0) >= LEAST_GROUND_PX
+    is_narrow = bold.horizontalAdvance(WIDE_LETTER) + two > room.width() - 2.0
+    return is_high and is_narrow and two <= room.width() + 1.0
+
+
+def _paint_letter(painter: QPainter, session: Session, rest: QRectF) -> QRectF:
+    """Write the letter of the kind under its figure; return what is left.
+
+    The race has none: its colour tells it.
+    """
+    look, letters = theme(), kinds.letters(session.kind)
+    high = look.metrics(MARK_PT).capHeight() + 2.0
+    line = QRectF(rest.left(), rest.top(), rest.width(), high)
+    if letters:
+        ink = look.colours["soft" if session.missed else "ink"]
+        draw_text(painter, line, letters, ink, look.font(MARK_PT), Align.AlignCenter)
+    return rest.adjusted(0.0, high, 0.0, 0.0)
 
 
 def _whole(session: Session, words: Words) -> str:

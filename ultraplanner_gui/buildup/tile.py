@@ -377,10 +377,10 @@ def _kind_word(session: Session, room: float) -> str:
 def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
     """Return kind and figure as full as fit side by side into *room*; one of them if need be."""
     look = theme()
-    bold, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
+    bold = look.metrics(KIND_PT, bold=True)
     figures = (kinds.figure(session, words), kinds.brief_figure(session, words))
     for word in kinds.names(session.kind):
-        left = room - gap - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
+        left = room - _gap_after(word) - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
         for figure in figures:
             if figure and bold.horizontalAdvance(figure) <= left:
                 return word, figure
@@ -389,6 +389,11 @@ def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
     if not figure or bold.horizontalAdvance(figure) > room + 2.5:
         return _kind_word(session, room), ""
     return "", figure
+
+
+def _gap_after(word: str) -> float:
+    """Return the room between a kind and its figure: less after a letter, as in "S 30′"."""
+    return theme().px(4.0 if len(word) > 2 else 2.0)
 
 
 def _paint_one_line(
@@ -404,8 +409,10 @@ def _paint_one_line(
     metrics, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
     width = metrics.horizontalAdvance(figure)
     draw_text(painter, room, word, ink, look.font(KIND_PT))
-    before = look.metrics(KIND_PT).horizontalAdvance(f"{word} " if figure else word) if word else 0
-    at = room.adjusted(before, 0, 0, 0)
+    at = QRectF(room)
+    if word:
+        before = look.metrics(KIND_PT).horizontalAdvance(word)
+        at.setLeft(room.left() + before + (_gap_after(word) if figure else 0.0))
     draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True))
     end = at.left() + width
     if session.missed:
