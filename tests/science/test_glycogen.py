@@ -216,6 +216,22 @@ def test_without_food_the_fall_is_straight_within_a_section(sections):
         assert np.ptp(np.diff(stores.reserve_g[start : end + 1])) == pytest.approx(0.0, abs=1e-9)
 
 
+# Eating from the first minute on, and hours with little to burn: the liver then overflows.
+@given(
+    st.lists(st.tuples(st.floats(0.0, 3.0), st.floats(0.0, 6.0), st.floats(0.0, 30.0)), min_size=1),
+    st.floats(0.0, 110.0),
+    st.floats(1.0, 120.0),
+)
+def test_at_once_is_as_minute_by_minute(minutes, liver, cap):
+    burn, energy, eaten = map(np.array, zip(*minutes, strict=True))
+    most = np.full(len(burn), cap / 60.0)
+    slow = g._minute_by_minute(liver, burn, g.MOST_EATEN_SHARE * energy, eaten, most)
+    stores = g.run_stores(liver, 300.0, burn, energy, eaten, cap)
+    assert stores.liver_g == pytest.approx(slow[0], abs=1e-9)
+    assert stores.gut_g == pytest.approx(slow[1], abs=1e-9)
+    assert np.diff(stores.eaten_burnt_g) == pytest.approx(slow[2][1:], abs=1e-9)
+
+
 def test_what_is_empty_from_the_start_is_empty_at_once():
     assert g.first_empty(np.array([0.0, -1.0])) == 0.0
     assert g.first_empty(np.array([2.0, 1.0])) is None

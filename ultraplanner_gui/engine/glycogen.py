@@ -33,7 +33,7 @@ from ultraplanner_gui.science.glycogen import (
     legs_g,
     oxygen_ml_per_kg_min,
     run_kcal,
-    run_stores,
+    runs_of_stores,
 )
 from ultraplanner_gui.science.gradient_cost import LEVEL_RUNNING_J_PER_KG_M, running_cost
 
@@ -112,13 +112,13 @@ def glycogen_ledger(
     time_s = np.minimum(np.arange(steps + 1) * _STEP_S, finish_s)
     tank, cap = fuel.tank, absorbed_cap_g_per_h(fuel)
     ground = _ground(profile, target, sections, body_kg, tank)
-    eaten = _eaten(fuel, steps, finish_s).tolist()
-    energy = np.diff(np.interp(time_s, ground.knot_s, ground.energy_g)).tolist()
+    eaten = _eaten(fuel, steps, finish_s)
+    energy, *burns = (
+        np.diff(np.interp(time_s, ground.knot_s, so_far_g))
+        for so_far_g in (ground.energy_g, ground.usual_g, ground.fast_g)
+    )
     start_legs = legs_g(body_kg, tank.leg_share, tank.legs_g_per_kg)
-    both = []
-    for burn_g in (ground.usual_g, ground.fast_g):
-        burn = np.diff(np.interp(time_s, ground.knot_s, burn_g)).tolist()
-        both.append(run_stores(tank.liver_g, start_legs, burn, energy, eaten, cap))
+    both = runs_of_stores(tank.liver_g, start_legs, burns, energy, eaten, cap)
     usual, fast = both
     distance_m = np.interp(time_s, target.elapsed_s, target.distance_m)
     empty = [_empty_m(stores, distance_m) for stores in both]

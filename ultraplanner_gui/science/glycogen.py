@@ -9,12 +9,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import repeat
 
 import numpy as np
 import numpy.typing as npt
 
 FloatArray = npt.NDArray[np.float64]
+Amounts = Sequence[float] | FloatArray
 
 # Margaria et al. 1963, J Appl Physiol 18:367-370 (from memory).
 LEVEL_KCAL_PER_KG_KM = 1.0
@@ -150,10 +150,10 @@ class Stores:
 def run_stores(
     liver_g: float,
     legs_g: float,
-    burn_g: Sequence[float],
-    energy_g: Sequence[float],
-    eaten_g: Sequence[float],
-    cap_g_per_h: float | Sequence[float],
+    burn_g: Amounts,
+    energy_g: Amounts,
+    eaten_g: Amounts,
+    cap_g_per_h: float | Amounts,
 ) -> Stores:
     """Return the stores through a run, minute by minute.
 
@@ -162,57 +162,104 @@ def run_stores(
     absorbed. What is absorbed is burnt at once, first in place of glycogen, then of fat; what
     finds no use refills the liver; the rest waits. Own model throughout.
     """
-    burn, count = np.asarray(burn_g, dtype=np.float64), len(burn_g)
-    caps = repeat(cap_g_per_h, count) if isinstance(cap_g_per_h, (int, float)) else cap_g_per_h
+    return runs_of_stores(liver_g, legs_g, (burn_g,), energy_g, eaten_g, cap_g_per_h)[0]
+
+
+def runs_of_stores(
+    liver_g: float,
+    legs_g: float,
+    burns_g: Sequence[Amounts],
+    energy_g: Amounts,
+    eaten_g: Amounts,
+    cap_g_per_h: float | Amounts,
+) -> tuple[Stores, ...]:
+    """Return the stores through runs that differ by what they burn only; see `run_stores`."""
+    eaten = np.asarray(eaten_g, dtype=np.float64)
     usable = MOST_EATEN_SHARE * np.asarray(energy_g, dtype=np.float64)
+    most = np.broadcast_to(np.asarray(cap_g_per_h, dtype=np.float64) / 60.0, eaten.shape)
+    guts = _emptied(eaten, most)
+    ready = np.minimum((guts[:-1] + eaten) / TAU_MIN, most)
+    used = np.minimum(usable, ready)
+    runs = []
+    for burn_g in burns_g:
+        burn = np.asarray(burn_g, dtype=np.float64)
+        sparable = MOST_SPARED_SHARE * burn
+        taken = LIVER_SHARE * (burn - np.minimum(sparable, used))
+        livers = _unfilled(liver_g, ready - used, taken)
+        if livers is None:
+            levels = _minute_by_minute(liver_g, burn, usable, eaten, most)
+        else:
+            levels = livers, guts, np.concatenate(([0.0], used))
+        runs.append(_stores(legs_g, levels, burn, sparable, eaten))
+    return tuple(runs)
+
+
+Levels = tuple[FloatArray, FloatArray, FloatArray]
+
+
+def _emptied(eaten: FloatArray, most: FloatArray) -> FloatArray:
+    """Return what lies in the gut as long as the liver has room for all that finds no use."""
+    gut, guts = 0.0, [0.0]
+    keep, tau = guts.append, TAU_MIN
+    for swallowed, limit in zip(eaten.tolist(), most.tolist(), strict=True):
+        gut += swallowed
+        ready = gut / tau
+        gut -= limit if ready > limit else ready
+        keep(gut)
+    return np.array(guts, dtype=np.float64)
+
+
+def _unfilled(liver_g: float, gained: FloatArray, taken: FloatArray) -> FloatArray | None:
+    """Return the levels of a liver that never overflows, None where it would.
+
+    A sum that stays above nothing is the free sum and the most it has lacked so far (Skorokhod
+    1961, Theory Probab Appl 6:264-274, from memory).
+    """
+    free = liver_g + np.cumsum(gained - taken)
+    levels = np.concatenate(([liver_g], free + np.maximum.accumulate(np.maximum(-free, 0.0))))
+    return None if ((levels[:-1] + gained > liver_g) & (gained > 0.0)).any() else levels
+
+
+def _minute_by_minute(
+    liver_g: float, burn: FloatArray, usable: FloatArray, eaten: FloatArray, most: FloatArray
+) -> Levels:
+    """Return liver, gut and what of the eaten is burnt, whatever happens."""
     sparable = MOST_SPARED_SHARE * burn
-    minutes = zip(burn.tolist(), usable.tolist(), sparable.tolist(), eaten_g, caps, strict=True)
-    # The legs follow from the rest.
+    minutes = zip(*(a.tolist() for a in (burn, usable, sparable, eaten, most)), strict=True)
     livers, guts, used_up = [liver_g], [0.0], [0.0]
-    keep_liver, keep_gut, keep_used = livers.append, guts.append, used_up.append
-    tau, share = TAU_MIN, LIVER_SHARE
     liver, gut = liver_g, 0.0
-    for need, used, spared, eaten, cap in minutes:
-        gut += eaten
-        ready, most = gut / tau, cap / 60.0
-        if ready > most:
-            ready = most
+    for need, used, spared, swallowed, limit in minutes:
+        gut += swallowed
+        ready = min(gut / TAU_MIN, limit)
         if used < ready:
-            gained = ready - used
-            if gained > liver_g - liver:
-                gained = liver_g - liver
+            gained = min(ready - used, liver_g - liver)
             gut -= used + gained
             liver += gained
         else:
             used = ready
             gut -= used
-        liver -= share * (need - spared if spared < used else need - used)
-        if liver < 0.0:
-            liver = 0.0
-        keep_liver(liver)
-        keep_gut(gut)
-        keep_used(used)
-    liver_levels, gut_levels, used_g = (
-        np.array(levels, dtype=np.float64) for levels in (livers, guts, used_up)
-    )
+        liver = max(liver - LIVER_SHARE * (need - min(spared, used)), 0.0)
+        livers.append(liver)
+        guts.append(gut)
+        used_up.append(used)
+    return np.array(livers), np.array(guts), np.array(used_up)
+
+
+def _stores(
+    legs_g: float, levels: Levels, burn: FloatArray, sparable: FloatArray, eaten: FloatArray
+) -> Stores:
+    """Return the stores of *levels*; the legs follow from the rest."""
+    livers, guts, used = levels
+    spared = np.minimum(sparable, used[1:])
     # What left the gut and was not burnt went into the liver; what the liver lacked, the legs gave.
-    gained_g = np.asarray(eaten_g, dtype=np.float64) - np.diff(gut_levels) - used_g[1:]
-    of_liver = gained_g - np.diff(liver_levels)
-    needed = burn - np.minimum(sparable, used_g[1:])
-    legs = np.concatenate(([legs_g], legs_g - np.cumsum(needed - of_liver)))
-    return _stores(np.array((liver_levels, legs, gut_levels, used_g)), burn, sparable)
-
-
-def _stores(levels: FloatArray, burn_g: FloatArray, sparable_g: FloatArray) -> Stores:
-    """Return the stores of *levels*: liver, legs, gut and what of the eaten is burnt a minute."""
-    spared_g = np.minimum(sparable_g, levels[3, 1:])
+    of_liver = eaten - np.diff(guts) - used[1:] - np.diff(livers)
     return Stores(
-        liver_g=levels[0],
-        legs_g=levels[1],
-        gut_g=levels[2],
-        burnt_g=np.concatenate(([0.0], np.cumsum(burn_g - spared_g))),
-        eaten_burnt_g=np.cumsum(levels[3]),
-        spared_g=np.concatenate(([0.0], np.cumsum(spared_g))),
+        liver_g=livers,
+        legs_g=np.concatenate(([legs_g], legs_g - np.cumsum(burn - spared - of_liver))),
+        gut_g=guts,
+        burnt_g=np.concatenate(([0.0], np.cumsum(burn - spared))),
+        eaten_burnt_g=np.cumsum(used),
+        spared_g=np.concatenate(([0.0], np.cumsum(spared))),
     )
 
 
