@@ -137,13 +137,14 @@ def _spoken() -> Iterator[Settings]:
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from PySide6.QtGui import QGuiApplication
 
-    from ultraplanner_gui.desk.language import speak
+    from ultraplanner_gui.desk.language import speak, write_as
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import register_fonts
 
     app = QGuiApplication.instance() or QGuiApplication(sys.argv[:1])
+    assert isinstance(app, QGuiApplication)
     settings = Settings()
-    speak(app, settings.language)
+    write_as(app, speak(app, settings.language))
     register_fonts()
     yield settings
 

@@ -5,7 +5,8 @@ from datetime import date, time
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, QTime, QTranslator
+from PySide6.QtCore import QPoint, Qt, QTime, QTranslator
+from PySide6.QtGui import QTextLayout, QTextOption
 from PySide6.QtTest import QTest
 
 from tests.window.test_text_walk import LEFT, PLAIN, _target, _tile, _token
@@ -13,8 +14,12 @@ from tests.window.text_drawn import TextWatch, settle
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.language import reads_leftward
+from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.widgets.fields import ClockField, DateField
 from ultraplanner_gui.widgets.rows import Figure, Rows
+from ultraplanner_gui.window.table_export import table_csv
+from ultraplanner_gui.window.tables import SPECS
 
 sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
 import translate
@@ -92,6 +97,54 @@ def test_labels_stand_at_the_right_and_figures_at_the_left(leftward, qtbot, monk
     inks = {one.text: one.ink for there in watch._drawn.values() for one in there.values()}
     assert inks["13.5 km"].left() < 5.0
     assert inks["Distance"].right() > 295.0
+
+
+def _visible_order(text, part):
+    """Return *part* of the Hebrew *text* as Qt lays it out, from left to right."""
+    layout, option = QTextLayout(text), QTextOption()
+    option.setTextDirection(Qt.LayoutDirection.RightToLeft)
+    layout.setTextOption(option)
+    layout.beginLayout()
+    layout.createLine()
+    layout.endLayout()
+    first, seen = text.index(part), []
+    ask = QTextLayout.GlyphRunRetrievalFlag
+    for run in layout.glyphRuns(
+        0, len(text), ask.RetrieveStringIndexes | ask.DefaultRetrievalFlags
+    ):
+        places = zip(run.stringIndexes(), run.positions(), strict=True)
+        seen += [(at.x(), text[n]) for n, at in places if 0 <= n - first < len(part)]
+    return "".join(sign for _, sign in sorted(seen)).replace(" ", "")
+
+
+@pytest.mark.parametrize("part", ["1 h 26", "13.5 km", "-5", "+12 min", "6:30 min/km"])
+def test_a_number_keeps_its_order_in_a_sentence(leftward, tmp_path, part):
+    words = Settings(tmp_path / "settings.ini").words()
+    said = {
+        "1 h 26": words.duration(5160),
+        "13.5 km": words.distance(13_500),
+        "-5": words.number(-5),
+        "+12 min": words.signed(words.duration(720)),
+        "6:30 min/km": words.pace_with_unit(0.39),
+    }[part]
+    sentence = "\u05d6\u05de\u05df {} \u05d9\u05d5\u05ea\u05e8"
+    assert _visible_order(sentence.format(said), part) == part.replace(" ", "")
+    assert _visible_order(sentence.format(part), part) != part.replace(" ", "")
+
+
+def test_words_follow_the_language_in_force(qapp, folder, tmp_path):
+    settings = Settings(tmp_path / "settings.ini")
+    assert settings.words().duration(5160) == "1 h 26"
+    with spoken("leftward", folder):
+        assert settings.words().leftward
+    assert not settings.words().leftward
+
+
+def test_what_is_copied_out_of_a_table_has_no_marks(leftward, tmp_path):
+    words = Settings(tmp_path / "settings.ini").words()
+    for spec in SPECS:
+        data = table_csv(spec, derive(demo_project(TODAY)), words).decode()
+        assert not {"\u2066", "\u2068", "\u2069"} & set(data), spec.name
 
 
 def test_a_clock_time_and_a_day_keep_their_order(leftward, qtbot):

@@ -49,6 +49,7 @@ def retyped(session: Session, text: str, words: Words) -> Session | None:
 def as_typed(session: Session, words: Words) -> str:
     """Return *session* as it would be typed: its kind and its figure."""
     has_metres = session.kind.is_run and session.distance_m > 0.0
+    words = words.plain()
     exact = words.distance_bare(session.distance_m, 1)
     return f"{kinds.say(kinds.FULL[session.kind])} " + (
         exact if has_metres else words.duration(session.duration_s)

@@ -4,15 +4,12 @@ from __future__ import annotations
 
 from functools import lru_cache
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, Qt, QTranslator
+from PySide6.QtGui import QGuiApplication
 
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.wording.locales import separators
-
-if TYPE_CHECKING:
-    from PySide6.QtGui import QGuiApplication
 
 SYSTEM = "system"
 #: What the texts in the code are, and what they are translated to, each by its own name.
@@ -102,6 +99,11 @@ def write_as(app: QGuiApplication, language: str) -> None:
     right_to_left = Qt.LayoutDirection.RightToLeft
     usual = Qt.LayoutDirection.LeftToRight
     app.setLayoutDirection(right_to_left if reads_leftward(language) else usual)
+
+
+def writes_leftward() -> bool:
+    """Whether what the program says now is written from right to left; see `write_as`."""
+    return QGuiApplication.layoutDirection() is Qt.LayoutDirection.RightToLeft
 
 
 def plain_figures(locale: QLocale) -> QLocale:

@@ -11,7 +11,7 @@ from typing import Generic, Literal, TypeGuard, TypeVar, overload
 from PySide6.QtCore import QByteArray, QLocale, QSettings
 
 from ultraplanner_gui.desk import places
-from ultraplanner_gui.desk.language import LANGUAGES, SYSTEM, spoken, translated
+from ultraplanner_gui.desk.language import LANGUAGES, SYSTEM, spoken, translated, writes_leftward
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.wording.words import Words
 
@@ -194,9 +194,10 @@ class Settings:
 
         The same until a setting changes: views ask for it many times a drag.
         """
-        if self._words is None:
+        leftward = writes_leftward()
+        if self._words is None or self._words.leftward != leftward:
             units: Literal["metric", "imperial"] = "imperial" if self.is_imperial() else "metric"
-            self._words = Words(units, self._locale(), translated)
+            self._words = Words(units, self._locale(), translated, leftward)
         return self._words
 
     def forget_words(self) -> None:

@@ -74,11 +74,11 @@ class DurationField(QLineEdit):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._words = words
+        self._words = words.plain()
         self._low_s, self._high_s, self._optional = low_s, high_s, optional
         self._value_s: float | None = None
         self.setValidator(_DurationValidator(self))
-        self.setPlaceholderText(self.tr("none") if optional else words.duration(low_s))
+        self.setPlaceholderText(self.tr("none") if optional else self._words.duration(low_s))
         describe(
             self,
             self.tr("From {0} to {1}, as 20 h 16 or 20:16").format(

@@ -12,6 +12,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.widgets.table_text import without_unit
 from ultraplanner_gui.wording import locales
+from ultraplanner_gui.wording.reading import without_isolates
 from ultraplanner_gui.wording.words import NONE, Words
 
 YES = QT_TRANSLATE_NOOP("Tables", "yes")
@@ -103,7 +104,7 @@ def cell_text(spec: Column[R], row: R, words: Words) -> str:
 def edited_text(spec: Column[R], row: R, words: Words) -> str:
     """Return what stands in a cell of *row* when it is typed over: nothing for none."""
     text = cell_text(spec, row, words)
-    return "" if text == NONE else text
+    return "" if text == NONE else without_isolates(text)
 
 
 def copied_text(spec: Column[R], row: R, words: Words) -> str:

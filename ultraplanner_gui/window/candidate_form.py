@@ -151,6 +151,7 @@ def read_stops(text: str, words: Words) -> tuple[CandidateStop, ...]:
 
 
 def _written(stop: CandidateStop, words: Words) -> str:
+    words = words.plain()
     parts = [words.distance(stop.at_m, 1), words.duration(stop.cutoff_s)]
     if stop.climb_m:
         parts.append(words.height(stop.climb_m))

@@ -188,9 +188,7 @@ def _add_walked(
     far = [words.distance(far_m, 1) for far_m, _ in both]
     pairs.add(tr("At walking pace"), "walking", (far[0], far[1]))
     if both[1][0] >= 1.0:
-        pace = [
-            f"{words.pace(long_s / max(far_m, 1.0))} {words.pace_unit}" for far_m, long_s in both
-        ]
+        pace = [words.pace_with_unit(long_s / max(far_m, 1.0)) for far_m, long_s in both]
         pairs.add(tr("There"), "walking", (pace[0], pace[1]))
 
 
@@ -346,4 +344,4 @@ def _heights(section: SectionFigures, words: Words) -> str:
 
 
 def _pace(section: SectionFigures, words: Words) -> str:
-    return f"{words.pace(section.pace_s_per_m)} {words.pace_unit}"
+    return words.pace_with_unit(section.pace_s_per_m)

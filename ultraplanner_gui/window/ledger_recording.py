@@ -53,7 +53,7 @@ def _figures(recording: KeptRecording, plan: Done, words: Words) -> list[Row]:
         Figure(tr("Standing"), standing, topic=TOPIC),
     ]
     if recording.flat_m > 0.0:
-        pace = f"{words.pace(recording.moving_s / recording.flat_m)} {words.pace_unit}"
+        pace = words.pace_with_unit(recording.moving_s / recording.flat_m)
         rows.append(Figure(tr("Flat-equivalent pace"), pace, topic=TOPIC))
     drift = NONE if recording.drift is None else words.percent(100.0 * recording.drift, 1)
     rows.append(Figure(tr("Second half slower by"), drift, topic=TOPIC))

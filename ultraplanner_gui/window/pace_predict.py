@@ -115,7 +115,7 @@ class RunTable(QTableWidget):
         return typed
 
     def _texts(self, run: PastRun) -> tuple[str, str, str, str]:
-        words = self._words
+        words = self._words.plain()
         return (
             run.name,
             words.distance_bare(run.distance_m, 1),

@@ -174,8 +174,8 @@ class RecordingView(QDialog):
     def _rows(self, kept: KeptRecording, of: str) -> list[Row]:
         found, words = self._found, self._words
         climb = f"{words.height_bare(found.climb_m)}, {words.height(found.drop_m)}"
-        pace = f"{words.pace(found.moving_s / found.length_m)} {words.pace_unit}"
-        flat = f"{words.pace(found.flat_s_per_m)} {words.pace_unit}"
+        pace = words.pace_with_unit(found.moving_s / found.length_m)
+        flat = words.pace_with_unit(found.flat_s_per_m)
         drift = NONE if math.isnan(found.drift) else words.percent(100.0 * found.drift, 1)
         rows: list[Row] = [
             Title(kept.name or kept.file, self.tr("Is of: {0}").format(of), "recording matched"),

@@ -99,7 +99,7 @@ class StationForm(QDialog):
         race, text = self._document.project.race, self.cutoff.text().strip()
         cutoff_s = reading.read_race_time(text, race, self._words) if text else None
         shown_s = self._station.cutoff_s
-        if shown_s is not None and text == self._words.clock(race.clock(shown_s)):
+        if shown_s is not None and text == self._words.plain().clock(race.clock(shown_s)):
             cutoff_s = shown_s
         at_m = self._station.at_m if self.at.value() == self._shown_at else self.at.metres
         ends = (self.way_out, self.fetched_by, self.takes, self.number)
@@ -155,7 +155,7 @@ class StationForm(QDialog):
         self.cutoff = QLineEdit(self)
         if station.cutoff_s is not None:
             race = self._document.project.race
-            self.cutoff.setText(words.clock(race.clock(station.cutoff_s)))
+            self.cutoff.setText(words.plain().clock(race.clock(station.cutoff_s)))
         self.cutoff.setPlaceholderText(self.tr("Sat 20:30, 14 h 30, or none"))
         self.cutoff_kind = self._choice(course_names.CUTOFFS, station.cutoff_kind)
         self.stop = DurationField(words, 0.0, LONGEST_STOP_S, True, self)

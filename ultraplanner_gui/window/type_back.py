@@ -260,7 +260,7 @@ class SessionRow:
         return field
 
     def _show(self) -> None:
-        session, words, done = self.session, self._words, self.session.done
+        session, words, done = self.session, self._words.plain(), self.session.done
         self.missed.setChecked(session.missed)
         plan = session if done is None else done
         hints = (

@@ -11,6 +11,11 @@ M_PER_KM = 1000.0
 M_PER_MILE = 1609.344
 M_PER_FOOT = 0.3048
 
+# Unicode UAX 9, 2.4: what stands between keeps its own order and lends none to what is around it.
+LEFT_TO_RIGHT, AS_IT_BEGINS, END = "\u2066", "\u2068", "\u2069"
+_ISOLATES = re.compile("[\u2066\u2068\u2069]")
+_MARKS = re.compile("[\u200e\u200f\u202a-\u202e\u2066-\u2069]")
+
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _HOURS = r"(?:h|hrs?|hours?)"
 _MINUTES = r"(?:m|mins?|minutes?|')"
@@ -53,6 +58,11 @@ def fahrenheit(celsius: float) -> float:
 def celsius(fahrenheit: float) -> float:
     """Return a temperature in degrees Celsius."""
     return (fahrenheit - 32.0) / 1.8
+
+
+def without_isolates(text: str) -> str:
+    """Return *text* without what `Words` puts around numbers in a language written leftward."""
+    return text if text.isascii() else _ISOLATES.sub("", text)
 
 
 def read_number(text: str, decimal: str = ".") -> float | None:
@@ -143,7 +153,8 @@ def _in_plain_figures(text: str) -> str:
     """Return *text* with 0 to 9 for the figures of any script (Unicode category Nd)."""
     if text.isascii():
         return text
-    return "".join(str(unicodedata.decimal(c)) if c.isdecimal() else c for c in text)
+    plain = _MARKS.sub("", text)
+    return "".join(str(unicodedata.decimal(c)) if c.isdecimal() else c for c in plain)
 
 
 def minutes_of(s: float) -> int:

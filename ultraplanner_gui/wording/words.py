@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 
@@ -28,17 +28,27 @@ class Words:
 
     Values come in SI units. A duration reads "19 h 42", a clock time "Sun 00:12"; never one
     in the other's dress. What is None or not finite reads "–". Methods without a unit in
-    their text say so. `translate` gives a sentence in the user's language.
+    their text say so. `translate` gives a sentence in the user's language. Where that is written
+    `leftward`, a number with its unit keeps its order in it (Unicode UAX 9, isolates).
     """
 
     units: Literal["metric", "imperial"] = "metric"
     locale: str = "en_GB"
     translate: Callable[[str], str] = field(default=_as_written, compare=False, repr=False)
+    leftward: bool = False
+
+    def plain(self) -> Words:
+        """Return the same for what is typed over: figures and units and nothing unseen."""
+        return replace(self, leftward=False) if self.leftward else self
 
     # Plain numbers and distances
 
     def number(self, value: float | None, decimals: int = 0) -> str:
         """Return a plain number, "1,240" or "12.4"."""
+        text = self._bare_number(value, decimals)
+        return self._in_order(text) if text[0] == "-" else text
+
+    def _bare_number(self, value: float | None, decimals: int = 0) -> str:
         if value is None or not math.isfinite(value):
             return NONE
         text = f"{value:,.{decimals}f}"
@@ -103,26 +113,26 @@ class Words:
             return NONE
         hours, minutes = divmod(reading.minutes_of(abs(s)), 60)
         sign = "-" if s < 0.0 and (hours or minutes) else ""
-        return f"{sign}{hours} h {minutes:02d}" if hours else f"{sign}{minutes} min"
+        return self._in_order(f"{sign}{hours} h {minutes:02d}" if hours else f"{sign}{minutes} min")
 
     def clock(self, at: datetime, weekday: bool = True) -> str:
         """Return "Sun 00:12", or "00:12" without *weekday*; rounded to the minute, 24-hour."""
         if at.second >= 30:
             at = _half_a_minute_later(at)
         text = f"{at.hour:02d}:{at.minute:02d}"
-        return f"{self.weekday(at.weekday())} {text}" if weekday else text
+        return self._apart(f"{self.weekday(at.weekday())} {text}") if weekday else text
 
     def day(self, day: date) -> str:
         """Return "Sat 19 Jun"."""
-        return locales.day_text(day, "MMMEd", self.locale)
+        return self._apart(locales.day_text(day, "MMMEd", self.locale))
 
     def short_day(self, day: date) -> str:
         """Return "14 Feb"."""
-        return locales.day_text(day, "MMMd", self.locale)
+        return self._apart(locales.day_text(day, "MMMd", self.locale))
 
     def day_and_year(self, day: date) -> str:
         """Return "Sat 19 Jun 2027"."""
-        return locales.day_text(day, "yMMMEd", self.locale)
+        return self._apart(locales.day_text(day, "yMMMEd", self.locale))
 
     def weekday(self, weekday: int) -> str:
         """Return "Mon" for 0."""
@@ -134,7 +144,11 @@ class Words:
             return NONE
         minutes, seconds = divmod(math.floor(abs(s_per_m) * self.unit_m + 0.5), 60)
         sign = "-" if s_per_m < 0.0 and (minutes or seconds) else ""
-        return f"{sign}{minutes}:{seconds:02d}"
+        return self._in_order(f"-{minutes}:{seconds:02d}") if sign else f"{minutes}:{seconds:02d}"
+
+    def pace_with_unit(self, s_per_m: float | None) -> str:
+        """Return "12:51 min/km"."""
+        return self._with_unit(self.pace(s_per_m), self.pace_unit)
 
     @property
     def pace_unit(self) -> str:
@@ -207,7 +221,8 @@ class Words:
     def signed(self, text: str) -> str:
         """Return *text*, made by another method here, with "+" in front if it is above zero."""
         is_zero = not any(figure in text for figure in "123456789")
-        return text if is_zero or text[0] in "-+" else f"+{text}"
+        plain = reading.without_isolates(text)
+        return text if is_zero or plain[0] in "-+" else self._in_order(f"+{plain}")
 
     # Sentences
 
@@ -282,9 +297,18 @@ class Words:
         short_m = reading.M_PER_KM if self.units == "metric" else _FEET_BELOW_M
         return self.height(m) if abs(m) < short_m else self.distance(m)
 
-    @staticmethod
-    def _with_unit(number: str, unit: str) -> str:
-        return number if number == NONE else f"{number} {unit}"
+    def _with_unit(self, number: str, unit: str) -> str:
+        if number == NONE:
+            return number
+        return self._in_order(f"{reading.without_isolates(number)} {unit}")
+
+    def _in_order(self, text: str) -> str:
+        """Return *text*, figures and units, so that it runs from left to right in any sentence."""
+        return f"{reading.LEFT_TO_RIGHT}{text}{reading.END}" if self.leftward else text
+
+    def _apart(self, text: str) -> str:
+        """Return *text*, which has words in it, so that it runs as they do in any sentence."""
+        return f"{reading.AS_IT_BEGINS}{text}{reading.END}" if self.leftward else text
 
 
 def _half_a_minute_later(at: datetime) -> datetime:
