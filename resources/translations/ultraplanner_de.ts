@@ -993,10 +993,6 @@
         <translation>Was als Nächstes kommt</translation>
     </message>
     <message>
-        <source>Noticed while making it</source>
-        <translation>Beim Anlegen aufgefallen</translation>
-    </message>
-    <message>
         <source>Put in the aid stations</source>
         <translation>Verpflegungsstellen eintragen</translation>
     </message>
@@ -1879,6 +1875,14 @@
         <translation>Der neue Block ist fertig.</translation>
     </message>
     <message>
+        <source>The block is built. At the right: where it had to give way.</source>
+        <translation>Der Block steht. Rechts: wo er nachgeben musste.</translation>
+    </message>
+    <message>
+        <source>The block is built; it had to give way nowhere.</source>
+        <translation>Der Block steht; er musste nirgends nachgeben.</translation>
+    </message>
+    <message>
         <source>Looking for a better block</source>
         <translation>Suche nach einem besseren Block</translation>
     </message>
@@ -1893,6 +1897,10 @@
     <message>
         <source>By what the search counts, none is better by more than {0}.</source>
         <translation>Nach dem, was die Suche zählt, ist keiner um mehr als {0} besser.</translation>
+    </message>
+    <message>
+        <source>Noticed while building it</source>
+        <translation>Beim Bauen aufgefallen</translation>
     </message>
 </context>
 <context>
@@ -12955,6 +12963,10 @@
         <translation>Wenn es hier hart wird</translation>
     </message>
     <message>
+        <source>Noticed while making it</source>
+        <translation>Beim Anlegen aufgefallen</translation>
+    </message>
+    <message>
         <source>&amp;When it gets hard on the way from here</source>
         <translation>&amp;Wenn es ab hier unterwegs hart wird</translation>
     </message>
@@ -13301,6 +13313,7 @@ Limit</translation>
     </message>
     <message>
         <source>Cancel</source>
+        <extracomment>What the plan was when the message was said: the next edit takes it away.</extracomment>
         <translation>Abbrechen</translation>
     </message>
     <message>

@@ -13,6 +13,8 @@ from ultraplanner_gui.edits.block import RemoveSession
 from ultraplanner_gui.engine.block_exact import ExactPlan
 from ultraplanner_gui.engine.block_score import Score
 from ultraplanner_gui.engine.first_plan import new_block
+from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window import block_deeds
 from ultraplanner_gui.window.ask import Ask
 from ultraplanner_gui.window.main_window import MainWindow
@@ -43,6 +45,29 @@ def window(qtbot, tmp_path, monkeypatch):
     return window
 
 
+def noticed(window):
+    """Return what the ledger says of the making of the block."""
+    rows = [getattr(row, "text", getattr(row, "title", "")) for row in upper(window)]
+    if "Noticed while building it" not in rows:
+        return ()
+    notes = rows[rows.index("Noticed while building it") + 1 :]
+    return tuple(note for note in notes if note in SAID)
+
+
+def upper(window):
+    return window.workplace.ledger._upper._rows
+
+
+def noted(token, project, outlook, today):
+    plan = build(token, project, outlook, today)
+    return replace(plan, notes=NOTES)
+
+
+build = block_deeds.build_for_plan
+NOTES = (Message("There is no rehearsal run."), Message("The taper is too short."))
+SAID = tuple(note.template for note in NOTES)
+
+
 def built(window, qtbot):
     window.deeds.build_block()
     qtbot.waitUntil(lambda: window.document.undo_stack.count() == 1, timeout=20_000)
@@ -69,3 +94,39 @@ def test_a_block_changed_meanwhile_is_left_alone(window, qtbot):
     with qtbot.waitSignal(window.jobs.done, timeout=20_000):
         document.perform(RemoveSession(ahead.key))
     assert not window.offer.isVisible()
+
+
+def test_what_a_block_gives_way_in_stands_in_the_ledger_as_long_as_it_does(
+    window, qtbot, monkeypatch
+):
+    monkeypatch.setattr(block_deeds, "build_for_plan", noted)
+    built(window, qtbot)
+    assert noticed(window) == SAID
+    window.document.undo_stack.undo()
+    assert noticed(window) == ()
+    window.document.undo_stack.redo()
+    assert noticed(window) == SAID
+    ahead = next(s for s in window.document.project.block.sessions if s.is_open)
+    window.workplace.selection.choose("session", ahead.key)
+    assert noticed(window) == SAID
+    window.document.perform(RemoveSession(ahead.key))
+    assert noticed(window) == ()
+
+
+def test_the_foot_says_in_short_and_plain_ink_that_a_block_is_built(window, qtbot, monkeypatch):
+    monkeypatch.setattr(block_deeds, "build_for_plan", noted)
+    built(window, qtbot)
+    assert len(window._message.text()) <= 80
+    assert f"color: {theme().colours.ink}" in window._message.styleSheet()
+
+
+def test_the_next_edit_takes_the_message_at_the_foot_away(window, qtbot):
+    built(window, qtbot)
+    document = window.document
+    ahead = next(s for s in document.project.block.sessions if s.is_open)
+    window.inform("Something is done.")
+    document.try_edit(RemoveSession(ahead.key))
+    document.drop_trial()
+    assert window._message.text() == "Something is done."
+    document.perform(RemoveSession(ahead.key))
+    assert window._message.text() == ""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import date
 from functools import partial
 from typing import TYPE_CHECKING
@@ -13,7 +12,6 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.edits.better_block import TakeBetterBlock
 from ultraplanner_gui.edits.block import ReplaceBlock
-from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
 if TYPE_CHECKING:
@@ -60,8 +58,13 @@ class BlockDeeds(JobDeeds):
         is_put_in = document.project is base
         outlook = document.outlook
         self._window.offer.deliver(document, base, ReplaceBlock(plan.block), text)
-        self._say_notes(plan.notes)
+        self._notice(plan)
         if is_put_in:
+            self._window.inform(
+                self.tr("The block is built. At the right: where it had to give way.")
+                if plan.notes
+                else self.tr("The block is built; it had to give way nowhere.")
+            )
             then = partial(self._offer_better, document, document.project.block)
             self._window.name_work(self.tr("Looking for a better block"))
             self._start(then, search_for_plan, base, outlook, date.today())
@@ -73,8 +76,7 @@ class BlockDeeds(JobDeeds):
         edit = TakeBetterBlock(built, exact.plan.block)
         if exact.is_better and edit.fits(document.project):
             self._window.offer.propose(document, edit, self._better_text(exact))
-            return
-        self._say_notes(exact.plan.notes)
+            self._notice(exact.plan)
 
     def _better_text(self, exact: ExactPlan) -> str:
         words = self._window.settings.words()
@@ -87,7 +89,9 @@ class BlockDeeds(JobDeeds):
         gap = self.tr("By what the search counts, none is better by more than {0}.")
         return f"{text} {gap.format(words.percent(100.0 * exact.gap, 1))}"
 
-    def _say_notes(self, notes: Sequence[Message]) -> None:
-        words = self._window.settings.words()
-        if notes:
-            self._window.say(" ".join(words.say(note) for note in notes))
+    def _notice(self, plan: BlockPlan) -> None:
+        """Have the ledger say what *plan* gives way in, as long as its block is the one shown."""
+        place, words = self._window.workplace, self._window.settings.words()
+        if place is not None:
+            title = self.tr("Noticed while building it")
+            place.ledger.notice(plan.block, title, tuple(words.say(note) for note in plan.notes))

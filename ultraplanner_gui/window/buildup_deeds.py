@@ -64,7 +64,7 @@ class BuildUpDeeds(JobDeeds):
         settings.motion = Motion.wished = not settings.motion
         said = self.tr("Tiles settle and changed figures are marked.")
         still = self.tr("Nothing moves by itself any more.")
-        self._window.say(said if settings.motion else still)
+        self._window.inform(said if settings.motion else still)
 
     @Slot()
     def cut_sessions(self) -> None:

@@ -449,7 +449,8 @@ class Deeds(
         if document is self._window.document:
             text = self.tr("The other course is read.")
             self._window.offer.deliver(document, base, ReplaceCourse(result[0]), text)
-            self._say_notes(mended_notes(result[0]))
+            for note in mended_notes(result[0]):
+                self._window.inform(self._window.settings.words().say(note))
 
     def _change_setup(self, answers: Answers) -> str:
         document = self._window.document

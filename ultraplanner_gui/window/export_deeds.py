@@ -151,4 +151,4 @@ class ExportDeeds(JobDeeds):
         self._on_exported(path)
 
     def _on_exported(self, path: Path) -> None:
-        self._window.say(self.tr("Written: {0}").format(path.name))
+        self._window.inform(self.tr("Written: {0}").format(path.name))

@@ -22,13 +22,14 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.stations import SetStop
 from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.course import Section
+from ultraplanner_gui.plan.block import Block
+from ultraplanner_gui.plan.course import Course, Section
 from ultraplanner_gui.widgets.help_topic import set_topics
-from ultraplanner_gui.widgets.rows import Row, Rows
+from ultraplanner_gui.widgets.rows import Row, Rows, Rule
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window import ledger_buildup, ledger_race, ledger_station
-from ultraplanner_gui.window.ledger_next import TABLE, Begun, next_rows
+from ultraplanner_gui.window.ledger_next import TABLE, Begun, Noticed, next_rows, noticed_rows
 from ultraplanner_gui.window.ledger_week import ACTION
 from ultraplanner_gui.wording.words import Words
 
@@ -55,6 +56,7 @@ class Ledger(QScrollArea):
         self._race_shown: tuple[object, ...] = ()
         self._build_up_shown: tuple[object, ...] = ()
         self._begun: Begun | None = None
+        self._noticed: tuple[Noticed, ...] = ()
         self._next: tuple[Row, ...] = ()
         self._is_race_first = False
         self.setWidgetResizable(True)
@@ -95,7 +97,15 @@ class Ledger(QScrollArea):
 
     def begin(self, notes: tuple[str, ...]) -> None:
         """Show first steps in a plan just made, and the *notes* of its making."""
-        self._begun = Begun(self._document.project, notes)
+        project = self._document.project
+        self._begun = Begun(project)
+        self.notice(project.block, self.tr("Noticed while making it"), notes)
+
+    def notice(self, part: Block | Course, title: str, notes: tuple[str, ...]) -> None:
+        """Show the *notes* on a *part* of the plan under *title*, as long as it stays as it is."""
+        others = tuple(n for n in self._noticed if n.is_of(self._document.project))
+        others = tuple(n for n in others if n.part is not part)
+        self._noticed = (*others, Noticed(part, title, notes)) if notes else others
         self._refresh()
 
     def flush(self) -> None:
@@ -177,7 +187,9 @@ class Ledger(QScrollArea):
         # What hangs from the pointer comes first: a copy or a new one is not selected yet.
         session = self._seeker.held or self._session
         better = self._seeker.offer_for(session) if session else None
-        steps = () if session or self._week else next_rows(now, self._begun)
+        is_young = not session and not self._week
+        steps = next_rows(now, self._begun) if is_young else ()
+        steps = (*steps, *noticed_rows(now, self._noticed))
         self._next = self._next if steps == self._next else steps
         chosen = (words, self._next, session, self._selected(), self._week, better, now is before)
         # A drag in one storey leaves the other alone: nothing is done about it then.
@@ -204,9 +216,11 @@ class Ledger(QScrollArea):
         session = self._seeker.held or self._session
         if session:
             several = self._selected()
-            return ledger_buildup.session_rows(now, before, session, words, better, several)
-        rows = ledger_buildup.build_up_rows(now, before, words, self._week)
-        return (*self._next, *rows)
+            rows = ledger_buildup.session_rows(now, before, session, words, better, several)
+        else:
+            rows = ledger_buildup.build_up_rows(now, before, words, self._week)
+        is_chosen = bool(session or self._week)
+        return (*rows, Rule(), *self._next) if is_chosen and self._next else (*self._next, *rows)
 
     def _selected(self) -> tuple[str, ...]:
         """Return the keys of all sessions selected, if nothing else hangs from the pointer."""

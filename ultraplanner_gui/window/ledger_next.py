@@ -1,4 +1,4 @@
-"""What comes next in a young plan: first steps, and what making it has given way in."""
+"""What comes next in a young plan, and what was noticed while making it, or a part of it."""
 
 from __future__ import annotations
 
@@ -7,6 +7,8 @@ from dataclasses import dataclass
 
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.plan.block import Block
+from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.rows import Heads, Link, Row, Rule, Sentence
 from ultraplanner_gui.window.ledger_week import ACTION
@@ -17,10 +19,22 @@ TABLE = "table"
 
 @dataclass(frozen=True, slots=True)
 class Begun:
-    """A plan as it was made in this sitting, and what there was to say of its making."""
+    """A plan as it was made in this sitting."""
 
     project: Project
-    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Noticed:
+    """What there was to say of a *part* of the plan as it was made: its block or its course."""
+
+    part: Block | Course
+    title: str
+    notes: tuple[str, ...]
+
+    def is_of(self, project: Project) -> bool:
+        """Whether *project* still has the part as it was made."""
+        return self.part is project.block or self.part is project.course
 
 
 def next_rows(now: Outlook, begun: Begun | None) -> tuple[Row, ...]:
@@ -29,9 +43,16 @@ def next_rows(now: Outlook, begun: Begun | None) -> tuple[Row, ...]:
     if not steps:
         return ()
     rows: list[Row] = [Heads(tr("What comes next"), topic="what comes next"), *steps, Rule()]
-    if begun is not None and begun.notes and now.project.block is begun.project.block:
-        rows += [Heads(tr("Noticed while making it"), topic="what comes next")]
-        rows += [*(Sentence(note, "what comes next") for note in begun.notes), Rule()]
+    return tuple(rows)
+
+
+def noticed_rows(now: Outlook, noticed: tuple[Noticed, ...]) -> tuple[Row, ...]:
+    """Return what was *noticed* of the parts that are as they were made; a change ends it."""
+    rows: list[Row] = []
+    for one in noticed:
+        if one.is_of(now.project):
+            rows += [Heads(one.title, topic="what comes next")]
+            rows += [*(Sentence(note, "what comes next") for note in one.notes), Rule()]
     return tuple(rows)
 
 

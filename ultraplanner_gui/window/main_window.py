@@ -36,6 +36,7 @@ from ultraplanner_gui.window.action_table import MENUS
 
 if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
+    from ultraplanner_gui.plan.project import Project
     from ultraplanner_gui.window.ask import Ask
     from ultraplanner_gui.window.finder import Finder
     from ultraplanner_gui.window.first_sight import FirstSight
@@ -154,6 +155,8 @@ class MainWindow(QMainWindow):
     def _lay_out_foot(self) -> None:
         self._message = QLabel("", self)
         self._message.setTextFormat(Qt.TextFormat.PlainText)
+        #: What the plan was when the message was said: the next edit takes it away.
+        self._said_of: Project | None = None
         self.statusBar().setSizeGripEnabled(False)
         self.statusBar().setContentsMargins(Space.WIDE, 0, Space.WIDE, 0)
         self.statusBar().addWidget(self._message, 1)
@@ -237,6 +240,7 @@ class MainWindow(QMainWindow):
     def inform(self, text: str) -> None:
         """Show *text* at the foot of the window in plain ink: nothing is wrong."""
         dress(self._message, Pt.TEXT, theme().colours.ink)
+        self._said_of = None if self.document is None else self.document.project
         self._message.setText(text)
         self._message.setToolTip(text)
         self._quiet.start(MESSAGE_MS)
@@ -343,6 +347,9 @@ class MainWindow(QMainWindow):
 
     @Slot(object, object)
     def _on_document_changed(self, before: object, after: object) -> None:
+        document = self.document
+        if document is not None and document.project is not self._said_of:
+            self._message.clear()
         self._enable()
         self._title()
 

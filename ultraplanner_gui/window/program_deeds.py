@@ -49,7 +49,7 @@ class ProgramDeeds(JobDeeds):
         self._start(self._on_handbook, write_handbook, path, usual_paper(words.locale))
 
     def _on_handbook(self, path: Path) -> None:
-        self._window.say(self.tr("Written: {0}").format(path.name))
+        self._window.inform(self.tr("Written: {0}").format(path.name))
 
     def _apply(self) -> None:
         """Bring the window up to what is chosen in the settings, and do only what that asks."""

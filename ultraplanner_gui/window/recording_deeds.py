@@ -220,7 +220,7 @@ class RecordingDeeds(JobDeeds):
             sentence = self._window.settings.words().say(error.message)
             self._window.ask.tell(self.tr("That did not work"), sentence)
             return
-        self._window.say(self.tr("Written: {0}").format(path.name))
+        self._window.inform(self.tr("Written: {0}").format(path.name))
 
     def _last_folder(self) -> Path:
         last = self._window.settings.last_folder

@@ -40,7 +40,7 @@ class TemplateDeeds(ViewDeeds):
         except PlanError as error:
             self._tell(error)
             return
-        self._window.say(self.tr("Written: {0}").format(path.name))
+        self._window.inform(self.tr("Written: {0}").format(path.name))
 
     def _open_template(self, path: Path) -> None:
         from ultraplanner_gui.store.template_file import read_template

@@ -108,7 +108,7 @@ class TrustDeeds(ViewDeeds):
             sentence = self._window.settings.words().say(error.message)
             self._window.ask.tell(self.tr("The copy was not written"), sentence)
             return
-        self._window.say(self.tr("Written: {0}").format(path.name))
+        self._window.inform(self.tr("Written: {0}").format(path.name))
 
     def go_on(self) -> None:
         """Go on where a program that ended by a fault was; say so, and where its report is."""
@@ -156,7 +156,7 @@ class TrustDeeds(ViewDeeds):
             document.mark(label)
         except PlanError as error:
             return self._window.settings.words().say(error.message)
-        self._window.say(self.tr("This state is named “{0}”.").format(label))
+        self._window.inform(self.tr("This state is named “{0}”.").format(label))
         return ""
 
 

@@ -134,7 +134,7 @@ class ViewDeeds(QObject):
     @Slot()
     def help_point(self) -> None:
         self._window.help.point()
-        self._window.say(self.tr("Click what is to be explained; Esc leaves it."))
+        self._window.inform(self.tr("Click what is to be explained; Esc leaves it."))
 
     @Slot()
     def help_topics(self) -> None:
