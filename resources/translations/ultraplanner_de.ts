@@ -861,6 +861,10 @@
         <translation>Halt: {0}</translation>
     </message>
     <message>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
         <source>Leave</source>
         <translation>Weiter</translation>
     </message>
@@ -3999,6 +4003,11 @@
     <message>
         <source>sleep</source>
         <translation>Schlaf</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <extracomment>Who stands still does not pass through: the same kind, with a stop planned.</extracomment>
+        <translation>ohne Grund</translation>
     </message>
     <message>
         <source>in by</source>

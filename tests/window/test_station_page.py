@@ -13,10 +13,13 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.course import ChangeStation
 from ultraplanner_gui.edits.stations import SetStop
 from ultraplanner_gui.engine.station_figures import station_figures
+from ultraplanner_gui.plan.course import StopKind
 from ultraplanner_gui.raceday.head_hand import START
 from ultraplanner_gui.raceday.pleat import Pleat
 from ultraplanner_gui.widgets.help_topic import topic_of
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Title
+from ultraplanner_gui.window.station_form import StationForm
+from ultraplanner_gui.window.table_stations import STATIONS, station_rows
 from ultraplanner_gui.wording.help.topics import TOPICS
 
 TODAY = date(2026, 11, 25)
@@ -112,6 +115,39 @@ def test_station_in_the_hand_shows_before_and_now(window):
     assert figure(window, "Length").before != figure(window, "Length").now
     QTest.keyClick(head, Qt.Key.Key_Escape)
     assert figure(window, "At").now == was
+
+
+@pytest.mark.parametrize(
+    ("stop_s", "kind", "label"),
+    [
+        (0.0, StopKind.PASS, "Stop: pass through"),
+        (600.0, StopKind.PASS, "Stop"),
+        (600.0, StopKind.EAT, "Stop: eat"),
+    ],
+)
+def test_only_who_stops_for_no_time_passes_through(window, stop_s, kind, label):
+    key = choose(window, 3)
+    station = window.document.project.course.station(key)
+    window.document.perform(ChangeStation(replace(station, stop_s=stop_s, stop_kind=kind)))
+    assert figure(window, label).now == window.settings.words().duration(stop_s)
+
+
+def test_form_and_table_call_a_stop_for_nothing_said_what_it_is(window):
+    key = choose(window, 3)
+    station = replace(window.document.project.course.station(key), stop_s=0.0)
+    window.document.perform(ChangeStation(replace(station, stop_kind=StopKind.PASS)))
+    form = StationForm(window.document, key, window.settings.words(), window)
+    assert form.stop_kind.currentText() == "pass through"
+    form.stop.setText("10 min")
+    form.stop.take_typed()
+    assert form.stop_kind.currentText() == "no reason given"
+    form.send()
+    row = next(r for r in station_rows(window.document.outlook) if r.key == key)
+    column = next(c for c in STATIONS.columns if c.name == "Stop to")
+    assert column.text(row, window.settings.words()) == "no reason given"
+    for typed in ("no reason given", "pass through", "No reason"):
+        edit = column.parse(row, typed, window.settings.words())
+        assert edit.station.stop_kind is StopKind.PASS
 
 
 def test_start_in_the_hand_shows_before_and_now_of_the_day(window):

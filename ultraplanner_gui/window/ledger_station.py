@@ -21,7 +21,7 @@ from ultraplanner_gui.engine.station_figures import (
     station_figures,
     stop_mend,
 )
-from ultraplanner_gui.plan.course import AidStation, CutoffKind, Surface
+from ultraplanner_gui.plan.course import AidStation, CutoffKind, StopKind, Surface
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
@@ -126,8 +126,11 @@ def add_odds(pairs: Pairs, chances: tuple[Chance | None, Chance | None]) -> None
 
 def _add_stop(pairs: Pairs, looks: Looks, both: Both, words: Words) -> None:
     stop = each(lambda f: words.duration(f.station.stop_s), *both)
-    kind = _name(course_names.STOPS[both[1].station.stop_kind])
-    pairs.add(tr("Stop: {0}").format(kind), "planned stop", stop)
+    station = both[1].station
+    label = tr("Stop: {0}").format(_name(course_names.stops(station.stop_s)[station.stop_kind]))
+    if station.stop_s > 0.0 and station.stop_kind is StopKind.PASS:
+        label = tr("Stop")
+    pairs.add(label, "planned stop", stop)
     pairs.add(tr("Leave"), "planned stop", _clocks(looks, both, words, lambda f: f.leave_s))
     if both[1].walk_leave_by_s is not None:
         by = _clocks(looks, both, words, lambda f: f.walk_leave_by_s)

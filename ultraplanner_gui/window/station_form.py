@@ -160,7 +160,8 @@ class StationForm(QDialog):
         self.cutoff_kind = self._choice(course_names.CUTOFFS, station.cutoff_kind)
         self.stop = DurationField(words, 0.0, LONGEST_STOP_S, True, self)
         self.stop.set_value(station.stop_s or None)
-        self.stop_kind = self._choice(course_names.STOPS, station.stop_kind)
+        self.stop_kind = self._choice(course_names.stops(station.stop_s), station.stop_kind)
+        self.stop.value_changed.connect(self._on_stop)
         self.offers = {o: QCheckBox(_name(t), self) for o, t in course_names.OFFERS.items()}
         self.kit = {k: QCheckBox(_name(t), self) for k, t in course_names.KIT.items()}
         for offer, tick in self.offers.items():
@@ -219,6 +220,12 @@ class StationForm(QDialog):
         column.add(self.tr("How &long it takes"), self.takes, "aid station")
         column.add(self.tr("Nu&mber to call"), self.number, "aid station")
         column.end()
+
+    @Slot(object)
+    def _on_stop(self, stop_s: float | None) -> None:
+        """Name the kinds as they are called with the stop now typed."""
+        for place, text in enumerate(course_names.stops(stop_s or 0.0).values()):
+            self.stop_kind.setItemText(place, _name(text))
 
     @Slot()
     def _on_stop_kind(self) -> None:

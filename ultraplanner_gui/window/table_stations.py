@@ -91,15 +91,23 @@ def _offers(text: str, words: Words) -> tuple[Offer, ...]:
     return reading.read_offers(text)
 
 
-def _stop_names() -> dict[str, str]:
+def _stop_names(stop_s: float) -> dict[str, str]:
     return {
         kind.value: QCoreApplication.translate(course_names.CONTEXT, text)
-        for kind, text in course_names.STOPS.items()
+        for kind, text in course_names.stops(stop_s).items()
     }
 
 
+def _stop_kind(row: StationRow, words: Words) -> str:
+    station = row.station
+    return NONE if row.is_finish else _stop_names(station.stop_s)[station.stop_kind]
+
+
 def _read_stop_kind(row: StationRow, text: str, words: Words) -> Edit | None:
-    kind = StopKind(reading.read_choice(text, _stop_names()))
+    names, none = _stop_names(row.station.stop_s), StopKind.PASS.value
+    # Copied from a row without a stop into one with it, or the other way round.
+    others = {_stop_names(stop_s)[none].casefold() for stop_s in (0.0, 1.0)}
+    kind = StopKind(none if text.casefold() in others else reading.read_choice(text, names))
     return ChangeStation(replace(row.station, stop_kind=kind))
 
 
@@ -185,9 +193,9 @@ COLUMNS: tuple[Column[StationRow], ...] = (
     ),
     Column(
         QT_TRANSLATE_NOOP("Tables", "Stop to"),
-        text=lambda row, words: NONE if row.is_finish else _stop_names()[row.station.stop_kind],
+        text=_stop_kind,
         parse=_read_stop_kind,
-        choices=lambda row, words: tuple(_stop_names().values()),
+        choices=lambda row, words: tuple(_stop_names(row.station.stop_s).values()),
         can_edit=_is_station,
         help_text=QT_TRANSLATE_NOOP("Tables", "What the stop is for."),
     ),

@@ -34,6 +34,9 @@ STOPS: dict[StopKind, str] = {
     StopKind.SLEEP: QT_TRANSLATE_NOOP("Course words", "sleep"),
 }
 
+#: Who stands still does not pass through: the same kind, with a stop planned.
+NO_REASON = QT_TRANSLATE_NOOP("Course words", "no reason given")
+
 CUTOFFS: dict[CutoffKind, str] = {
     CutoffKind.ARRIVAL: QT_TRANSLATE_NOOP("Course words", "in by"),
     CutoffKind.DEPARTURE: QT_TRANSLATE_NOOP("Course words", "out by"),
@@ -46,3 +49,8 @@ KIT: dict[Kit, str] = {
     Kit.LAMP: QT_TRANSLATE_NOOP("Course words", "lamp"),
     Kit.POLES: QT_TRANSLATE_NOOP("Course words", "poles"),
 }
+
+
+def stops(stop_s: float) -> dict[StopKind, str]:
+    """Return what each kind of stop is called where *stop_s* are planned."""
+    return STOPS | {StopKind.PASS: NO_REASON} if stop_s > 0.0 else STOPS
