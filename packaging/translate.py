@@ -75,9 +75,8 @@ def leftward_text(text: str) -> str:
 
 
 def _overridden(part: str) -> str:
-    """Return *part* with what is not space at its ends written from right to left."""
-    core = part.strip()
-    return part.replace(core, f"{_OVERRIDE}{core}{_END}") if core else part
+    """Return *part* with each word written from right to left, wherever lines are broken."""
+    return re.sub(r"\S+", lambda word: f"{_MARK}{_OVERRIDE}{word[0]}{_END}", part)
 
 
 def _each_part(text: str, change: Callable[[str], str]) -> str:

@@ -10,28 +10,30 @@ FOLD_MM = 3.0
 PANELS = 2
 
 
-def folded(panels: Sequence[Page], name: str) -> tuple[Page, ...]:
+def folded(panels: Sequence[Page], name: str, leftward: bool = False) -> tuple[Page, ...]:
     """Return *panels* as sheets folded once in the middle, fronts and backs in turn.
 
     Up to two panels are one side. More make booklets of four: the last panel and the first on
-    the outside, the second and the third inside, so that they read in order.
+    the outside, the second and the third inside, so that they read in order. What is read
+    *leftward* has its back at the right.
     """
     sheets: list[Page] = []
     for start in range(0, len(panels), 2 * PANELS):
         part = panels[start : start + 2 * PANELS]
         if len(part) <= PANELS:
-            sheets.append(_spread(part, name))
+            sheets.append(_spread(part, name, leftward))
             continue
         last = part[3] if len(part) > 3 else None
-        sheets.append(_spread((last, part[0]), name))
-        sheets.append(_spread((part[1], part[2]), name))
+        sheets.append(_spread((last, part[0]), name, leftward))
+        sheets.append(_spread((part[1], part[2]), name, leftward))
     return tuple(sheets)
 
 
-def _spread(panels: Sequence[Page | None], name: str) -> Page:
+def _spread(panels: Sequence[Page | None], name: str, leftward: bool) -> Page:
     size = next(panel for panel in panels if panel is not None)
     ops: list[Op] = []
-    for place, panel in enumerate(panels):
+    panels = [*panels, *[None] * (PANELS - len(panels))]
+    for place, panel in enumerate(reversed(panels) if leftward else panels):
         if panel is not None:
             ops += [op.moved(place * size.width_mm, 0.0) for op in panel.ops]
     fold, bottom = size.width_mm, size.height_mm

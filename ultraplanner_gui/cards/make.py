@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from ultraplanner_gui.cards.content import card_contents
+from ultraplanner_gui.cards.content import CardContent, card_contents
 from ultraplanner_gui.cards.fold import PANELS, folded
 from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.leftward import turned
 from ultraplanner_gui.cards.page import (
     LEAST_WRIST_X_HEIGHT_MM,
     LEAST_X_HEIGHT_MM,
@@ -33,15 +34,28 @@ def pages_of(card: Card, outlook: Outlook, words: Words, measure: Measure) -> tu
         panels = [
             page
             for content in contents
-            for page in lay_out(content, width, card.height_mm, measure)
+            for page in laid(content, width, card.height_mm, words, measure)
         ]
-        return folded(panels, panels[0].name)
+        return folded(panels, panels[0].name, words.leftward)
     is_worn = card.form is CardForm.WRIST
     least_x_mm = LEAST_WRIST_X_HEIGHT_MM if is_worn else LEAST_X_HEIGHT_MM
     for number, content in enumerate(contents):
-        laid = lay_out(content, card.width_mm, card.height_mm, measure, least_x_mm)
-        pages += [replace(page, card=number) for page in laid]
+        made = laid(content, card.width_mm, card.height_mm, words, measure, least_x_mm)
+        pages += [replace(page, card=number) for page in made]
     return tuple(pages)
+
+
+def laid(
+    content: CardContent,
+    width_mm: float,
+    height_mm: float,
+    words: Words,
+    measure: Measure,
+    least_x_mm: float = LEAST_X_HEIGHT_MM,
+) -> tuple[Page, ...]:
+    """Return the pages of *content*, the way its language is read; PlanError as `lay_out`."""
+    pages = lay_out(content, width_mm, height_mm, measure, least_x_mm)
+    return turned(pages, content) if words.leftward else pages
 
 
 def all_pages(outlook: Outlook, words: Words, measure: Measure) -> tuple[Page, ...]:

@@ -104,6 +104,8 @@ class Sketch:
     highest: str
     lowest: str
     dark: str
+    leftward: bool = False
+    """Whether the card around it is turned, and it is not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -267,6 +269,7 @@ def _sketch(
         highest=words.height(float(profile.elevation_m.max())) if has_heights else "",
         lowest=words.height(float(profile.elevation_m.min())) if has_heights else "",
         dark=words.translate(QT_TRANSLATE_NOOP("Cards", "dark")),
+        leftward=words.leftward,
     )
 
 

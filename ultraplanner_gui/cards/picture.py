@@ -10,7 +10,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice
 from PySide6.QtGui import QColor, QImage, QImageWriter, QPainter
 
 from ultraplanner_gui.cards.content import card_contents
-from ultraplanner_gui.cards.layout import lay_out
+from ultraplanner_gui.cards.make import laid
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.cards.paint import measure, paint_page
 from ultraplanner_gui.engine.outlook import Outlook
@@ -42,7 +42,7 @@ def pictures(card: Card, outlook: Outlook, words: Words, screen: Screen) -> tupl
     pages = [
         page
         for content in card_contents(card, outlook, words)
-        for page in lay_out(content, SCREEN_MM, height_mm * (1.0 - clock), measure)
+        for page in laid(content, SCREEN_MM, height_mm * (1.0 - clock), words, measure)
     ]
     return tuple(_painted(page, screen, clock * screen.height_px) for page in pages)
 

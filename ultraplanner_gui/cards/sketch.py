@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ultraplanner_gui.cards.flow import Block, Frame
+from ultraplanner_gui.cards.mirror import mirrored
 from ultraplanner_gui.cards.pace_content import Shade, Sketch
 from ultraplanner_gui.cards.page import (
     BLACK,
@@ -43,7 +44,8 @@ def sketch_block(sketch: Sketch, setting: Setting, frame: Frame) -> Block:
         ops: list[Op] = list(setting.stacked(lines, 0.0, 0.0, size))
         if gutter:
             ops += _scale(sketch, setting, gutter - setting.gap_mm, hill)
-        return ops + [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
+        ops += [op.moved(gutter, above) for op in _drawing(sketch, width_mm - gutter, hill)]
+        return list(mirrored(ops, width_mm)) if sketch.leftward else ops
 
     below = BAND_GAP_MM + BAND_MM if sketch.shades else 0.0
     return Block(above + hill + below + 0.7 * em_mm(setting.body_pt), draw)

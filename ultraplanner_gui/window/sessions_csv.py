@@ -156,7 +156,8 @@ class _Reading:
                 continue
             was = copied_text(column, row, self.words) or "–"
             now = copied_text(column, _row(after, session.key), self.words) or "–"
-            said.append(f"{say(column.name)} {was} → {now}")
+            arrow = "←" if self.words.leftward else "→"
+            said.append(f"{say(column.name)} {was} {arrow} {now}")
             steps.append(edit)
             project = after
         return steps, said

@@ -1,0 +1,45 @@
+"""Cards in a language written from right to left: the mirror image, each text read its own way.
+
+What is a drawing along the course stays: it is run from left to right in every language.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import replace
+from functools import lru_cache
+
+from ultraplanner_gui.cards.content import CardContent
+from ultraplanner_gui.cards.mirror import mirrored
+from ultraplanner_gui.cards.page import Op, Page, Text
+from ultraplanner_gui.cards.strip_content import Concertina, WristStrip
+from ultraplanner_gui.wording.reading import END, LEFT_TO_RIGHT
+
+# Unicode UAX 9: what is between them is one line of its own, begun at the right.
+RIGHT_TO_LEFT = "\u2067"
+# Groups of figures that are one number, such as a telephone's: in a line read from the right they
+# would change places.
+_GROUPS = re.compile(r"\+?\d+(?:[ \-/]\d+)+")
+
+
+def turned(pages: Iterable[Page], content: CardContent) -> tuple[Page, ...]:
+    """Return the laid-out *pages* of *content* as they are read from right to left."""
+    if isinstance(content, WristStrip | Concertina):
+        # Its columns are the course itself.
+        return tuple(replace(page, ops=tuple(_read(page.ops))) for page in pages)
+    return tuple(
+        replace(page, ops=tuple(mirrored(_read(page.ops), page.width_mm))) for page in pages
+    )
+
+
+def _read(ops: Iterable[Op]) -> Iterable[Op]:
+    """Yield *ops*, each text among them one line read from the right."""
+    for op in ops:
+        yield replace(op, text=_line(op.text)) if isinstance(op, Text) else op
+
+
+@lru_cache(maxsize=4_000)
+def _line(text: str) -> str:
+    whole = _GROUPS.sub(lambda found: f"{LEFT_TO_RIGHT}{found[0]}{END}", text)
+    return f"{RIGHT_TO_LEFT}{whole}{END}"
