@@ -10,7 +10,7 @@ from itertools import pairwise
 import numpy as np
 import numpy.typing as npt
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter
+from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter, QPixmap
 
 from ultraplanner_gui.engine.climbs import Hill, hills_of
 from ultraplanner_gui.engine.outlook import Outlook
@@ -19,7 +19,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.relief import FORMAT, relief
-from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
+from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_texts, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -52,9 +52,15 @@ class _Kept:
 
 
 class ProfileLane(RaceLane):
-    """Height along the race. The picture is kept until size, view, course or theme change."""
+    """Height along the race. The picture is kept until size, view, course or theme change.
+
+    What stands beside it, head and heights, stays as it is while the view alone changes.
+    """
 
     topic = "profile"
+    #: What was painted before with head and heights that still hold.
+    _framed: QPixmap | None = None
+    _is_framed = False
     _picture: QImage | None = None
     _picture_of: _Kept | None = None
     _extent_of: Profile | None = None
@@ -62,6 +68,7 @@ class ProfileLane(RaceLane):
     _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
     _names: _Names = ()
     _ends_m: FloatArray = np.empty((0, 2))
+    _least_px: FloatArray = np.empty(0)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         profile = self.shown.profile
@@ -74,9 +81,7 @@ class ProfileLane(RaceLane):
             self.paint_empty(painter, body, self.tr("The course has no heights: paced as flat."))
             return
         scale = self._scale(profile, body)
-        words = self.words()
-        ticks = nice_ticks(scale.low, scale.high, max(2, int(body.height() / 26)))
-        self.paint_ticks(painter, body, scale, [(t, words.height_bare(t)) for t in ticks])
+        self._paint_heights(painter, body, scale)
         of = self._kept_for(profile, body)
         if self._picture is not None and self._picture_of == of:
             painter.drawImage(body.topLeft(), self._picture)
@@ -85,6 +90,36 @@ class ProfileLane(RaceLane):
             painter.drawImage(body.topLeft(), self._picture)
         self._name_hills(painter, profile, body)
 
+    def _paint_heights(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
+        words = self.words()
+        ticks = nice_ticks(scale.low, scale.high, max(2, int(body.height() / 26)))
+        if self._is_framed:
+            self.paint_tick_lines(painter, body, [scale.y(t) for t in ticks])
+        else:
+            self.paint_ticks(painter, body, scale, [(t, words.height_bare(t)) for t in ticks])
+
+    def update(self, *where: object) -> None:
+        self._framed = None
+        super().update(*where)
+
+    def on_view_changed(self) -> None:
+        framed = self._framed
+        self.update()
+        self._framed = framed
+
+    def paint_picture(self, picture: QPixmap) -> None:
+        self._is_framed = self._framed is picture
+        if self._is_framed:
+            body = self.body()
+            with QPainter(picture) as painter:
+                painter.fillRect(body.toAlignedRect(), theme().colours["paper"])
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+                self.paint_ground(painter, body)
+                self.paint_body(painter, body)
+        else:
+            super().paint_picture(picture)
+        self._framed, self._is_framed = picture, False
+
     def _name_hills(self, painter: QPainter, profile: Profile, body: QRectF) -> None:
         """Write at the foot of each climb and descent what it is, where there is room for it."""
         if body.height() < LEAST_LINES * theme().metrics(UNIT_PT).height():
@@ -92,12 +127,13 @@ class ProfileLane(RaceLane):
         look = theme()
         ink, font, ground = look.colours["ink"], look.font(UNIT_PT), QColor(look.colours["lane"])
         ground.setAlphaF(PLATE_SHARE)
-        for room, name in self.name_rooms(profile, body):
+        rooms = self.name_rooms(profile, body)
+        for room, name in rooms:
             # Hachures are of the weight of letters: they fade behind a name.
             plate = QRectF(0.0, 0.0, look.width(name, UNIT_PT) + ROUND_NAME_PX, room.height())
             plate.moveCenter(room.center())
             painter.fillRect(plate, ground)
-            draw_text(painter, room, name, ink, font, Align.AlignCenter)
+        draw_texts(painter, rooms, ink, font, Align.AlignCenter)
 
     def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
         """Return where names of climbs and descents stand, none across a line of a station."""
@@ -105,14 +141,15 @@ class ProfileLane(RaceLane):
         # Those of the plan as kept, so that names stay still under a drag.
         course = self.document.before.project.course
         stations = course.stations if course is not None else ()
-        lines = sorted(self.x_of(station.at_m, body) for station in stations)
+        xs = self.axis.xs_of(tuple(station.at_m for station in stations), body.width())
+        lines = sorted(body.left() + x for x in xs)
         rooms: list[tuple[QRectF, str]] = []
         known = self._names_of(profile)
         ends = self.axis.x_of_distances(self._ends_m, body.width()) + body.left()
         np.clip(ends, body.left(), body.right(), out=ends)
-        for (left, right), (_, names) in zip(ends.tolist(), known, strict=True):
-            if right - left < names[-1][1]:
-                continue
+        is_wide = ends[:, 1] - ends[:, 0] >= self._least_px
+        for k in np.flatnonzero(is_wide).tolist():
+            (left, right), names = ends[k].tolist(), known[k][1]
             inside = lines[bisect_right(lines, left) : bisect_left(lines, right)]
             left, room_px = _widest((left, *inside, right))
             name = next((text for text, wide_px in names if wide_px <= room_px), None)
@@ -141,6 +178,7 @@ class ProfileLane(RaceLane):
             )
             self._ends_m = np.array([(hill.start_m, hill.end_m) for hill, _ in self._names])
             self._ends_m = self._ends_m.reshape(-1, 2)
+            self._least_px = np.array([names[-1][1] for _, names in self._names])
         return self._names
 
     def renew(self, before: Outlook, after: Outlook) -> None:

@@ -70,7 +70,7 @@ class RaceLane(Lane):
         self.snap = snap if snap is not None else Snap(document, axis, words, self)
         # The picture covers all of it: Qt need not paint what lies behind first.
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
-        axis.changed.connect(self.update)
+        axis.changed.connect(self.on_view_changed)
         selection.changed.connect(self.update)
 
     @property
@@ -132,6 +132,10 @@ class RaceLane(Lane):
         if self.lines_over and have_stations_changed(before, after):
             super().update()
 
+    def on_view_changed(self) -> None:
+        """Repaint, as another stretch of the race is in view."""
+        self.update()
+
     def update(self, *where: object) -> None:
         self._is_stale = True
         super().update(*where)
@@ -163,6 +167,10 @@ class RaceLane(Lane):
         return picture
 
     def _paint_anew(self, picture: QPixmap) -> None:
+        self.paint_picture(picture)
+
+    def paint_picture(self, picture: QPixmap) -> None:
+        """Draw into *picture* what the lane shows, without the lines that go over it."""
         picture.fill(theme().colours["paper"])
         with QPainter(picture) as painter:
             self._paint_under_lines(painter)

@@ -10,8 +10,8 @@ from functools import lru_cache
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QLineF
-from PySide6.QtGui import QColor, QImage, QPainter, QPen
+from PySide6.QtCore import QByteArray, QDataStream
+from PySide6.QtGui import QColor, QImage, QPainter, QPainterPath, QPen
 
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.widgets.theme import theme
@@ -26,6 +26,10 @@ SHADES = 256
 OUTLINE_PX = 1.3
 #: From one hachure to the next on the level, and by how much less where the wash is full.
 HACHURE_GAP_PX, HACHURE_CLOSER_PX = 11.0, 8.0
+#: A point of a path as Qt writes it: whether a line leads there, and where; then from which on the
+#: last part of it runs, and the rule it is filled by.
+_POINT = np.dtype([("is_line", ">i4"), ("x", ">f8"), ("y", ">f8")])
+_REST = bytes(8)
 FORMAT = QImage.Format.Format_ARGB32_Premultiplied
 
 Pixels = npt.NDArray[np.uint32]
@@ -51,11 +55,7 @@ def relief(
     # Rows of four bytes to a pixel follow on each other without a gap.
     pixels = np.frombuffer(picture.bits(), np.uint32)
     middle = (0.5 * (ys_px[:-1] + ys_px[1:])).astype(np.float32)
-    ground, wash = pixels.reshape(height_px, width), _wash(gradient)
-    top, bottom = (int(np.clip(y, 0, height_px)) for y in (middle.min(), middle.max() + 1.0))
-    rows = np.arange(top, bottom, dtype=np.float32)[:, None]
-    ground[:top], ground[bottom:] = 0, wash
-    np.multiply(rows + np.float32(0.5) > middle, wash, out=ground[top:bottom])
+    _fill(pixels.reshape(height_px, width), middle, _wash(gradient))
     _outline(pixels, height_px, middle, np.abs(np.diff(ys_px)), OUTLINE_PX * ratio)
     picture.setDevicePixelRatio(ratio)
     with QPainter(picture) as painter:
@@ -64,20 +64,33 @@ def relief(
     return picture
 
 
+def _fill(ground: Pixels, middle: FloatArray32, wash: Pixels) -> None:
+    """Give the pixels whose middle lies below the edge the colour of their column."""
+    height = len(ground)
+    last_clear = np.floor(np.clip(middle, 0.0, height) - np.float32(0.5)).astype(np.int16)
+    top, bottom = int(last_clear.min()) + 1, min(int(last_clear.max()) + 1, height)
+    ground[:top], ground[bottom:] = 0, wash
+    # Short numbers: half the time is moving them.
+    is_ground = np.arange(top, bottom, dtype=np.int16)[:, None] > last_clear
+    np.multiply(is_ground, wash, out=ground[top:bottom])
+
+
 def _outline(
     pixels: Pixels, height: int, middle: FloatArray32, rise: FloatArray, thick: float
 ) -> None:
     """Draw the edge of the ground, *rise* what it rises within each column, with soft sides."""
-    width, soft = len(middle), np.maximum(rise, 1.0).astype(np.float32)
-    reach = (0.5 * (thick * np.hypot(1.0, rise) + soft)).astype(np.float32)
+    width, rise, half = len(middle), rise.astype(np.float32), np.float32(0.5)
+    soft = np.maximum(rise, np.float32(1.0))
+    reach = half * (np.float32(thick) * np.sqrt(rise * rise + np.float32(1.0)) + soft)
     first = np.floor(np.clip(middle - reach, 0, height)).astype(np.int32)
     counts = np.ceil(np.clip(middle + reach, 0, height)).astype(np.int32) - first
     # All pixels it may touch in one row, column after column.
-    row = np.arange(counts.sum(), dtype=np.int32)
-    row -= np.repeat(np.cumsum(counts, dtype=np.int32) - counts - first, counts)
-    away = np.abs(row + np.float32(0.5) - np.repeat(middle, counts))
-    share = np.divide(np.repeat(reach, counts) - away, np.repeat(soft, counts), dtype=np.float32)
-    at = row * width + np.repeat(np.arange(width, dtype=np.int32), counts)
+    ends, column = np.cumsum(counts, dtype=np.int32), np.repeat(np.arange(width), counts)
+    row = np.arange(ends[-1], dtype=np.int32)
+    row -= (ends - counts - first).take(column)
+    away = np.abs(row + (half - middle).take(column))
+    share = (reach.take(column) - away) / soft.take(column)
+    at = row * width + column
     pixels[at] = _blended(pixels[at], QColor(theme().colours.ink).rgb(), share)
 
 
@@ -120,19 +133,32 @@ def _hachures(
 ) -> None:
     """Draw strokes down the slope, steeper = denser: they survive print in black."""
     smooth = np.convolve(gradient, np.ones(5) / 5.0, mode="same")
-    steep = np.abs(smooth)
-    gap = HACHURE_GAP_PX - HACHURE_CLOSER_PX * np.minimum(steep / FULL_WASH, 1.0)
+    gap = HACHURE_GAP_PX - HACHURE_CLOSER_PX / FULL_WASH * np.abs(smooth)
     # One stroke wherever another gap is full.
-    full = np.cumsum(1.0 / (gap * ratio))
+    full = np.cumsum(1.0 / (ratio * np.maximum(gap, HACHURE_GAP_PX - HACHURE_CLOSER_PX)))
     at = np.searchsorted(full, np.arange(0.5, full[-1] if len(full) else 0.0))
-    at = at[steep[at] >= FIRST_HACHURE]
-    top = ys[at] + 3.0
-    bottom = np.minimum(top + np.minimum(7.0 + 60.0 * steep[at], 20.0), height - 1.0)
-    is_climb, x = smooth[at] > 0.0, at / ratio
-    ends = np.array((x, top, np.where(is_climb, x - 3.0, x + 3.0), bottom))
-    for is_wanted, hue in ((is_climb, "ochre"), (~is_climb, "sky")):
-        painter.setPen(QPen(theme().colours[hue], Stroke.HAIR))
-        painter.drawLines(list(map(QLineF, *ends[:, is_wanted].tolist())))
+    slope = smooth[at]
+    climbs, descents = slope >= FIRST_HACHURE, slope <= -FIRST_HACHURE
+    for is_wanted, lean, hue in ((climbs, -3.0, "ochre"), (descents, 3.0, "sky")):
+        place = at[is_wanted]
+        x, top = place / ratio, ys[place] + 3.0
+        long = np.minimum(7.0 + 60.0 * np.abs(slope[is_wanted]), 20.0)
+        strokes = _strokes(x, top, x + lean, np.minimum(top + long, height - 1.0))
+        painter.strokePath(strokes, QPen(theme().colours[hue], Stroke.HAIR))
+
+
+def _strokes(*ends: FloatArray) -> QPainterPath:
+    """Return lines as one path; *ends* are x and y of where each begins, x and y of where it ends.
+
+    Read from the bytes in which Qt itself keeps a path: a line at a time takes twice as long as
+    drawing them.
+    """
+    points = np.zeros((len(ends[0]), 2), _POINT)
+    points["is_line"][:, 1] = 1
+    points["x"].T[:], points["y"].T[:] = ends[::2], ends[1::2]
+    path = QPainterPath()
+    QDataStream(QByteArray(points.size.to_bytes(4, "big") + points.tobytes() + _REST)) >> path
+    return path
 
 
 def _rgb(colour: str) -> FloatArray:

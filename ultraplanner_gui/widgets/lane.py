@@ -45,6 +45,22 @@ def draw_text(
     painter.drawText(rect, int(align) | ONE_LINE, text)
 
 
+def draw_texts(
+    painter: QPainter,
+    texts: Sequence[tuple[QRectF, str]],
+    colour: QColor,
+    font: QFont,
+    align: Align = Align.AlignLeft | Align.AlignVCenter,
+) -> None:
+    """Draw many texts alike, each as `draw_text` does."""
+    painter.setFont(font)
+    painter.setPen(colour)
+    painter.setLayoutDirection(BY_LETTERS)
+    flags = int(align) | ONE_LINE
+    for rect, text in texts:
+        painter.drawText(rect, flags, text)
+
+
 def draw_level(
     painter: QPainter,
     x_range: tuple[float, float],
@@ -228,9 +244,9 @@ class Lane(QWidget):
         font, height = look.font(UNIT_PT), look.metrics(UNIT_PT).height()
         gutter = look.px(GUTTER_PX) - 5.0
         tops: list[float] = []
-        left, right, soft = body.left(), body.right(), look.colours["soft"]
+        left, soft = body.left(), look.colours["soft"]
         ys = [scale.y(value) for value, _ in labels]
-        draw_levels(painter, [(left, right, y) for y in ys], look.colours["line"])
+        self.paint_tick_lines(painter, body, ys)
         for y, (_, text) in zip(ys, labels, strict=True):
             top = min(max(y - height / 2, 0.0), self.height() - height)
             if any(abs(top - other) < 0.72 * height for other in tops):
@@ -238,6 +254,11 @@ class Lane(QWidget):
             tops.append(top)
             rect = QRectF(left - gutter - 5.0, top, gutter, height)
             draw_text(painter, rect, text, soft, font, RIGHTWARD)
+
+    def paint_tick_lines(self, painter: QPainter, body: QRectF, ys: Sequence[float]) -> None:
+        """Draw a hair line through the body at each of *ys*."""
+        left, right = body.left(), body.right()
+        draw_levels(painter, [(left, right, y) for y in ys], theme().colours["line"])
 
     def event(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent):
