@@ -10,8 +10,11 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.raceday.head_hand import START
+from ultraplanner_gui.widgets.lane import UNIT_PT
+from ultraplanner_gui.widgets.theme import theme
 
 Key, Mod = Qt.Key, Qt.KeyboardModifier
 LONDON = ZoneInfo("Europe/London")
@@ -148,7 +151,7 @@ def test_station_cannot_be_dragged_over_its_neighbour(stage):
 
 def test_name_says_place_now_and_before_while_held(stage):
     start = name_of(stage, "barn")
-    assert head(stage).hand.said_in_hand() == (None, ("", ""))
+    assert head(stage).hand.said_in_hand() == (None, ())
 
     stage.drag(head(stage), start, start + QPoint(50, 0))
 
@@ -156,6 +159,26 @@ def test_name_says_place_now_and_before_while_held(stage):
     assert key == "barn"
     assert said.endswith("was 30.0 km")
     assert said.startswith(short)
+
+
+@pytest.mark.parametrize("width", range(500, 1300, 50))
+def test_what_a_held_stop_says_stays_inside_its_box(stage, width):
+    lane = head(stage)
+    for near_m in (29_000.0, 32_000.0):
+        stage.document.perform(AddStation(f"Hut {near_m:.0f}", near_m))
+    stage.storey.resize(width, stage.storey.height())
+    QApplication.processEvents()
+    stage.selection.choose("station", "barn")
+    stage.keys(lane, Key.Key_Return, Key.Key_Up, Key.Key_Up)
+    places = lane.placed(lane.body())
+    label, rect = next((label, rect) for label, rect in places if label.key == "barn")
+    said, box = label.clock_in(rect.width()), lane.box_round(label, rect)
+    full, *_ = lane.hand.said_in_hand()[1]
+    assert said in full
+    assert theme().width(said, UNIT_PT) + 6.0 <= box.width()
+    assert all(not box.intersects(r) for one, r in places if one is not label)
+    # In fewer words where stations crowd it, but with the minutes before.
+    assert "was 10 min" in said or width < 700
 
 
 def test_keys_choose_pick_up_and_move_a_station(stage):

@@ -304,23 +304,25 @@ class HeadHand(QObject):
 
     # In the hand
 
-    def said_in_hand(self) -> tuple[str | None, tuple[str, str]]:
-        """Return whose label says what is in the hand, and that: now and before, and now alone."""
+    def said_in_hand(self) -> tuple[str | None, tuple[str, ...]]:
+        """Return whose label says what is in the hand, and that, the fullest first: now and
+        before, and now alone.
+        """
         words, head = self._head.words(), self._head
         was, shown = head.document.before.project.race.start, head.shown.project.race.start
         if was != shown:
             now = words.clock(shown)
             return START, (self._was(now, words.clock(was)), now)
         if not self._carry.is_on or head.document.shown is head.document.before:
-            return None, ("", "")
+            return None, ()
         station = next((s for s in head.stations if s.key == self._held.key), None)
         if station is None or self._station is None:
-            return None, ("", "")
+            return None, ()
         if self._held.kind == "stop":
-            now = self.tr("stop {0}").format(words.duration(station.stop_s))
-            before = words.duration(self._station.stop_s)
-        else:
-            now, before = (words.distance(s.at_m, 1) for s in (station, self._station))
+            bare, before = (words.duration(s.stop_s) for s in (station, self._station))
+            now = self.tr("stop {0}").format(bare)
+            return station.key, (self._was(now, before), self._was(bare, before), now)
+        now, before = (words.distance(s.at_m, 1) for s in (station, self._station))
         return station.key, (self._was(now, before), now)
 
     def said_at(self, at: QPointF) -> str:

@@ -51,33 +51,40 @@ from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
+#: The box round a name keeps so far from it, and as far from that of its neighbour.
+MARK_PAD_PX = 4.0
 REACH_PX = 60.0
+#: So much of a name stays beside one in the hand.
+LEAST_NAME_PX = 30.0
 RIGHT = Align.AlignRight | Align.AlignVCenter
 
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """A name at *x* and the clock under it, a cutoff or not; `short` is the clock alone.
+    """A name at *x* and the clock under it, a cutoff or not; `shorter` are briefer words for it.
 
-    `wish` is the width it would like to have, `key` the station, None for the finish.
+    `wish` is the width it would like to have, `key` the station, None for the finish. What is
+    in the hand `is_held`: neighbours give way to what it says.
     """
 
     x: float
     name: str
     under: str = ""
-    short: str = ""
+    shorter: tuple[str, ...] = ()
     is_cutoff: bool = True
     wish: float = 0.0
     key: str | None = None
+    is_held: bool = False
 
     def at(self, x: float, key: str | None) -> Label:
         """Return the same at another place, of the station *key*."""
-        return Label(x, self.name, self.under, self.short, self.is_cutoff, self.wish, key)
+        held = self.is_held
+        return Label(x, self.name, self.under, self.shorter, self.is_cutoff, self.wish, key, held)
 
     def clock_in(self, width: float) -> str:
         """Return as much of the clock as fits: a time cut short would be another time."""
-        look, texts = theme(), (self.under, self.short)
-        return next((t for t in texts if look.width(t, UNIT_PT) <= width + 1.0), "")
+        look, texts = theme(), (self.under, *self.shorter)
+        return next((t for t in texts if look.width(t, UNIT_PT) <= width + 0.01), "")
 
 
 class StationHead(RaceLane):
@@ -221,7 +228,7 @@ class StationHead(RaceLane):
         placed = self.placed(body)
         for label, rect in placed:
             if label.key is not None and label.key == self.hand.chosen and not self._is_strip:
-                self._mark_chosen(painter, rect)
+                self._mark_chosen(painter, self.box_round(label, rect))
         bold_px, small_px = bold.height(), small.height()
         ink, clay, soft, font = c["ink"], c["clay"], c["soft"], look.font(LABEL_PT, bold=True)
         for label, rect in placed:
@@ -238,12 +245,22 @@ class StationHead(RaceLane):
                 colour = clay if label.is_cutoff else soft
                 draw_text(painter, foot, under, colour, font, Align.AlignHCenter)
 
-    def _mark_chosen(self, painter: QPainter, rect: QRectF) -> None:
+    @staticmethod
+    def box_round(label: Label, rect: QRectF) -> QRectF:
+        """Return the box that marks *label*, round what is written of it in *rect*."""
         look = theme()
-        pad = look.px(3.0)
+        pad = look.px(MARK_PAD_PX)
+        name = shortened(label.name, rect.width() + 1, _bold_width)
+        under = label.clock_in(rect.width())
+        half = max(_bold_width(name), look.width(under, UNIT_PT)) / 2 + pad
+        middle = rect.center().x()
+        return QRectF(middle - half, rect.top() + 0.5, 2 * half, rect.height() - 1.0)
+
+    def _mark_chosen(self, painter: QPainter, box: QRectF) -> None:
+        look = theme()
         painter.setPen(QPen(look.colours["teal"], Stroke.HEAVY if self.is_carrying else 1.0))
         painter.setBrush(look.colours["pale_teal"])
-        painter.drawRoundedRect(rect.adjusted(-pad, 0.5, pad, -0.5), 3.0, 3.0)
+        painter.drawRoundedRect(box, 3.0, 3.0)
 
     def paint_focus(self, painter: QPainter) -> None:
         if self._is_strip or not self.shown.project.course:
@@ -409,20 +426,22 @@ class StationHead(RaceLane):
         key = (name, elapsed_s, is_cutoff)
         label = self._texts.get(key)
         if label is None:
-            words, under, short = self.words(), "", ""
+            words, under = self.words(), ""
+            shorter: tuple[str, ...] = ()
             if elapsed_s is not None:
                 clock = self.shown.project.race.clock(elapsed_s)
-                under, short = words.clock(clock), words.clock(clock, weekday=False)
+                under, shorter = words.clock(clock), (words.clock(clock, weekday=False),)
                 under = self.tr("by {0}").format(under) if is_cutoff else under
-            label = Label(0.0, name, under, short, is_cutoff, _wish(name, under))
+            label = Label(0.0, name, under, shorter, is_cutoff, _wish(name, under))
             self._texts[key] = label
         return label
 
-    def _saying(self, label: Label, said: tuple[str, str]) -> Label:
+    def _saying(self, label: Label, said: tuple[str, ...]) -> Label:
         """Return *label* with what is in the hand, now and before, instead of its clock."""
-        under, short = said
+        under, *shorter = said
         wish = max(label.wish, _wish(label.name, under))
-        return replace(label, under=under, short=short, is_cutoff=False, wish=wish)
+        label = replace(label, under=under, shorter=tuple(shorter), is_cutoff=False)
+        return replace(label, wish=wish, is_held=True)
 
 
 def _wish(name: str, under: str) -> float:
@@ -487,6 +506,9 @@ def _wall(a: Label, b: Label) -> float:
     gap = theme().px(GAP_PX)
     half = (b.x - a.x - gap) / 2
     of_a, of_b = a.wish / 2, b.wish / 2
+    least = theme().px(LEAST_NAME_PX) / 2
+    if a.is_held or b.is_held:
+        of_a, of_b = (of_a, min(of_b, least)) if a.is_held else (min(of_a, least), of_b)
     if of_a <= half:
         return a.x + max(of_a, 2 * half - of_b) + gap / 2 if of_b > half else (a.x + b.x) / 2
     return b.x - max(of_b, 2 * half - of_a) - gap / 2 if of_b <= half else (a.x + b.x) / 2
