@@ -90,13 +90,15 @@ def test_what_is_dragged_follows_the_hand(window, what):
 def test_labels_stand_at_the_right_and_figures_at_the_left(leftward, qtbot, monkeypatch):
     rows = Rows("figures")
     qtbot.addWidget(rows)
-    rows.resize(300, 40)
-    rows.show_rows((Figure("Distance", "13.5 km"),))
+    rows.resize(300, 80)
+    rows.show_rows((Figure("Distance", "13.5 km"), Figure("Climb, drop", "151, 921")))
     watch = TextWatch(monkeypatch)
     rows.grab()
     inks = {one.text: one.ink for there in watch._drawn.values() for one in there.values()}
-    assert inks["13.5 km"].left() < 5.0
+    assert inks["\u206713.5 km\u2069"].left() < 5.0
     assert inks["Distance"].right() > 295.0
+    pair = next(text for text in inks if "921" in text)
+    assert _visible_order(pair, "151, 921") == "921,151"
 
 
 def _visible_order(text, part):

@@ -14,10 +14,8 @@ from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.mirror import mirrored
 from ultraplanner_gui.cards.page import Op, Page, Text
 from ultraplanner_gui.cards.strip_content import Concertina, WristStrip
-from ultraplanner_gui.wording.reading import END, LEFT_TO_RIGHT
+from ultraplanner_gui.wording.reading import END, LEFT_TO_RIGHT, from_the_right
 
-# Unicode UAX 9: what is between them is one line of its own, begun at the right.
-RIGHT_TO_LEFT = "\u2067"
 # Groups of figures that are one number, such as a telephone's: in a line read from the right they
 # would change places.
 _GROUPS = re.compile(r"\+?\d+(?:[ \-/]\d+)+")
@@ -42,4 +40,4 @@ def _read(ops: Iterable[Op]) -> Iterable[Op]:
 @lru_cache(maxsize=4_000)
 def _line(text: str) -> str:
     whole = _GROUPS.sub(lambda found: f"{LEFT_TO_RIGHT}{found[0]}{END}", text)
-    return f"{RIGHT_TO_LEFT}{whole}{END}"
+    return from_the_right(whole)

@@ -17,6 +17,7 @@ from ultraplanner_gui.widgets.lane import BY_LETTERS, Align, draw_text
 from ultraplanner_gui.widgets.motion import MARK_MS, moves
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
+from ultraplanner_gui.wording.reading import from_the_right
 
 TITLE_PT = Pt.HEAD
 TEXT_PT = Pt.TEXT
@@ -440,6 +441,9 @@ class Rows(QWidget):
         now_font = look.font(SMALL_PT) if is_head else look.font(TEXT_PT, bold=True)
         colour = "soft" if is_head else "clay" if warns else "ink"
         shown = now + (" !" if warns else "")
+        if self.isRightToLeft():
+            # "151, 921 m" of climb and drop has no letter to say which is the first.
+            shown, before = from_the_right(shown), from_the_right(before)
         draw_text(painter, lower, shown, c[colour], now_font, right | middle)
         if before:
             gap = max(

@@ -12,8 +12,8 @@ M_PER_MILE = 1609.344
 M_PER_FOOT = 0.3048
 
 # Unicode UAX 9, 2.4: what stands between keeps its own order and lends none to what is around it.
-LEFT_TO_RIGHT, AS_IT_BEGINS, END = "\u2066", "\u2068", "\u2069"
-_ISOLATES = re.compile("[\u2066\u2068\u2069]")
+LEFT_TO_RIGHT, RIGHT_TO_LEFT, AS_IT_BEGINS, END = "\u2066", "\u2067", "\u2068", "\u2069"
+_ISOLATES = re.compile("[\u2066-\u2069]")
 _MARKS = re.compile("[\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
@@ -63,6 +63,11 @@ def celsius(fahrenheit: float) -> float:
 def without_isolates(text: str) -> str:
     """Return *text* without what `Words` puts around numbers in a language written leftward."""
     return text if text.isascii() else _ISOLATES.sub("", text)
+
+
+def from_the_right(text: str) -> str:
+    """Return *text* so that its parts follow one another from right to left."""
+    return f"{RIGHT_TO_LEFT}{text}{END}" if text else text
 
 
 def read_number(text: str, decimal: str = ".") -> float | None:
