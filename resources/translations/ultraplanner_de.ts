@@ -7866,12 +7866,12 @@
         <translation>Anlauf</translation>
     </message>
     <message>
-        <source>Finish, and 8 of 10 days</source>
-        <translation>Ziel und 8 von 10 Tagen</translation>
+        <source>Planned finish</source>
+        <translation>Zielzeit im Plan</translation>
     </message>
     <message>
-        <source>Least in hand</source>
-        <translation>Kleinstes Polster</translation>
+        <source>Tightest cutoff</source>
+        <translation>Knappster Cutoff</translation>
     </message>
     <message>
         <source>Kept</source>
@@ -7894,12 +7894,24 @@
         <translation>Limit {0}</translation>
     </message>
     <message>
-        <source>the finish</source>
-        <translation>das Ziel</translation>
+        <source>Finish</source>
+        <translation>Ziel</translation>
     </message>
     <message>
-        <source>{0} to {1}</source>
-        <translation>{0} bis {1}</translation>
+        <source>{0}, {1} to spare</source>
+        <translation>{0}, {1} Luft</translation>
+    </message>
+    <message>
+        <source>{0}, {1} too late</source>
+        <translation>{0}, {1} zu spät</translation>
+    </message>
+    <message>
+        <source>{0}, likely {1} – {2}</source>
+        <translation>{0}, wohl {1} – {2}</translation>
+    </message>
+    <message>
+        <source>On 8 of 10 days like the one planned you finish between {0} and {1}.</source>
+        <translation>An 8 von 10 Tagen wie dem geplanten bist du zwischen {0} und {1} im Ziel.</translation>
     </message>
     <message>
         <source>The cutoff that leaves the least time, with the later of target and forecast</source>
@@ -7912,10 +7924,6 @@
     <message>
         <source>{0} full weeks, {1} needed</source>
         <translation>{0} volle Wochen, {1} nötig</translation>
-    </message>
-    <message>
-        <source>{0}   {1} – {2}</source>
-        <translation>{0}   {1} – {2}</translation>
     </message>
 </context>
 <context>
@@ -9962,8 +9970,16 @@
         <translation>Bereich Spanne Streuung Wahrscheinlichkeit Chance Betreuung</translation>
     </message>
     <message>
-        <source>Finish, and 8 of 10 days</source>
-        <translation>Ziel und 8 von 10 Tagen</translation>
+        <source>Planned finish, and how likely</source>
+        <translation>Zielzeit im Plan, und wie wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>Tightest cutoff</source>
+        <translation>Knappster Cutoff</translation>
+    </message>
+    <message>
+        <source>least in hand spare header</source>
+        <translation>Reserve Luft Kopfzeile</translation>
     </message>
     <message>
         <source>The finish your targets come to, and between which times 8 of 10 days would end if you are in the shape you think. Injury, heat and bad stomachs are not in it.</source>
@@ -10034,20 +10050,12 @@
         <translation>Spielraum</translation>
     </message>
     <message>
-        <source>Least in hand</source>
-        <translation>Kleinstes Polster</translation>
-    </message>
-    <message>
         <source>The cutoff that leaves you the least time, and how much. It is the one to plan for; if it is missed, change the finish aimed for, the stops, or the targets before it.</source>
         <translation>Das Zeitlimit, das dir am wenigsten Zeit lässt, und wie viel. Darauf solltest du planen; wird es verpasst, ändere die angestrebte Zielzeit, die Halte oder die Vorgaben davor.</translation>
     </message>
     <message>
         <source>The least of cutoff minus arrival over all cutoffs; the later of target and forecast counts.</source>
         <translation>Das Kleinste von Zeitlimit minus Ankunft über alle Zeitlimits; die spätere von Vorgabe und Prognose zählt.</translation>
-    </message>
-    <message>
-        <source>tightest cutoff header</source>
-        <translation>knappstes Zeitlimit Kopf</translation>
     </message>
     <message>
         <source>When it gets hard here</source>
@@ -14131,7 +14139,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>ProfileLane</name>
     <message>
         <source>No course yet. Drop a GPX file on the window.</source>
-        <extracomment>Each climb or descent with its names and how wide each is. Pieces a section is stretched in. How far a stretched piece may reach past the picture it is taken from. Names of climbs stand in a lane at least so many of their lines high, with room at both sides.</extracomment>
+        <extracomment>Each climb or descent with its names and how wide each is. Pieces a section is stretched in. How far a stretched piece may reach past the picture it is taken from. Names of climbs stand in a lane at least so many of their lines high, with room at both sides. What was painted before with head and heights that still hold.</extracomment>
         <translation>Noch keine Strecke. Zieh eine GPX-Datei ins Fenster.</translation>
     </message>
     <message>
@@ -15526,7 +15534,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>StationHead</name>
     <message>
         <source>Aid stations</source>
-        <extracomment>The leg that ends at this key is to be folded, or unfolded.</extracomment>
+        <extracomment>The box round a name keeps so far from it, and as far from that of its neighbour. So much of a name stays beside one in the hand. The leg that ends at this key is to be folded, or unfolded.</extracomment>
         <translation>Verpflegungsstellen</translation>
     </message>
     <message>

@@ -253,6 +253,30 @@ def test_header_says_what_the_least_in_hand_was_while_something_is_held(window):
     assert caption.text() == plain
 
 
+def test_header_says_to_spare_or_too_late_at_the_tightest_cutoff(window):
+    words, header = window.settings.words(), window.workplace.header
+    tightest = window.document.outlook.tightest
+    spare = words.duration(tightest.to_cutoff_s)
+    assert header._tightest._value.text() == f"{tightest.name}, {spare} to spare"
+    key = next(s.key for s in stations(window) if s.name == tightest.name)
+    station = window.document.project.course.station(key)
+    sooner_s = station.cutoff_s - tightest.to_cutoff_s - 600.0
+    window.document.try_edit(ChangeStation(replace(station, cutoff_s=sooner_s)))
+    assert header._tightest._value.text() == f"{tightest.name}, 10 min too late !"
+
+
+def test_header_says_the_finish_planned_and_between_what_it_is_likely(window):
+    outlook, words = window.document.outlook, window.settings.words()
+    finish, race = window.workplace.header._finish, outlook.project.race
+    low, high = outlook.sections[-1].window_s
+    said = finish._value.text()
+    assert said.startswith(f"{words.duration(outlook.target.finish_s)}, likely")
+    assert words.duration(low) in said
+    assert words.duration(high) in said
+    for part in ("8 of 10", words.clock(race.clock(low)), words.clock(race.clock(high))):
+        assert part in finish.toolTip()
+
+
 def test_whatever_can_be_grasped_on_race_day_is_explained(window):
     day, head = window.workplace.raceday, window.workplace.raceday.head
     day.folds.choose((stations(window)[1].key,))

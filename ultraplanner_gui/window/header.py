@@ -1,4 +1,4 @@
-"""The header: race, runway, finish, least in hand, and when the work was last kept."""
+"""The header: race, runway, finish, tightest cutoff, and when the work was last kept."""
 
 from __future__ import annotations
 
@@ -122,8 +122,8 @@ class Header(QWidget):
         title.addWidget(self._name)
         title.addWidget(self._facts)
         self._runway = HeaderFigure(self.tr("Runway"), "runway", self)
-        self._finish = HeaderFigure(self.tr("Finish, and 8 of 10 days"), "finish window", self)
-        self._tightest = HeaderFigure(self.tr("Least in hand"), "least in hand", self)
+        self._finish = HeaderFigure(self.tr("Planned finish"), "finish window", self)
+        self._tightest = HeaderFigure(self.tr("Tightest cutoff"), "least in hand", self)
         self._kept = HeaderFigure(self.tr("Kept"), "kept", self)
         set_topics({self: "sheet", self._name: "race name", self._facts: "race facts"})
         self._figures = QHBoxLayout()
@@ -201,14 +201,15 @@ class Header(QWidget):
         before_s = was.tightest.to_cutoff_s if was.tightest is not None else None
         self._tightest.setVisible(tightest is not None)
         if tightest is not None and tightest.to_cutoff_s is not None:
-            place = tightest.name or self.tr("the finish")
+            place, spare_s = tightest.name or self.tr("Finish"), tightest.to_cutoff_s
+            said = self.tr("{0}, {1} to spare") if spare_s >= 0 else self.tr("{0}, {1} too late")
             self._tightest.show_value(
-                self.tr("{0} to {1}").format(words.duration(tightest.to_cutoff_s), place),
-                tightest.to_cutoff_s < 0,
+                said.format(place, words.duration(abs(spare_s))),
+                spare_s < 0,
                 self.tr(
                     "The cutoff that leaves the least time, with the later of target and forecast"
                 ),
-                _before(words, before_s, tightest.to_cutoff_s),
+                _before(words, before_s, spare_s),
             )
 
     def show_kept(self, at: datetime | None, place: str, trouble: str = "") -> None:
@@ -234,19 +235,27 @@ class Header(QWidget):
             words, last = self._words(), outlook.sections[-1]
             low, high = last.window_s
             self._finish.show_value(
-                self.tr("{0}   {1} – {2}").format(
+                self.tr("{0}, likely {1} – {2}").format(
                     words.duration(outlook.target.finish_s),
                     words.duration(low),
                     words.duration(high),
                 ),
                 outlook.trouble is not None,
-                words.say(outlook.trouble) if outlook.trouble is not None else "",
+                self._finish_tip(outlook, low, high),
                 _before(
                     words,
                     was.target.finish_s if was.target is not None else None,
                     outlook.target.finish_s,
                 ),
             )
+
+    def _finish_tip(self, outlook: Outlook, low_s: float, high_s: float) -> str:
+        words = self._words()
+        if outlook.trouble is not None:
+            return words.say(outlook.trouble)
+        low, high = (words.clock(outlook.project.race.clock(s)) for s in (low_s, high_s))
+        said = self.tr("On 8 of 10 days like the one planned you finish between {0} and {1}.")
+        return said.format(low, high)
 
 
 def _before(words: Words, before_s: float | None, now_s: float) -> str:

@@ -437,7 +437,7 @@ TARGETS: tuple[Topic, ...] = (
     ),
     Topic(
         "finish window",
-        QT_TRANSLATE_NOOP("Help", "Finish, and 8 of 10 days"),
+        QT_TRANSLATE_NOOP("Help", "Planned finish, and how likely"),
         QT_TRANSLATE_NOOP(
             "Help",
             "The finish your targets come to, and between which times 8 of 10 days would end if "
@@ -506,7 +506,7 @@ TARGETS: tuple[Topic, ...] = (
     ),
     Topic(
         "least in hand",
-        QT_TRANSLATE_NOOP("Help", "Least in hand"),
+        QT_TRANSLATE_NOOP("Help", "Tightest cutoff"),
         QT_TRANSLATE_NOOP(
             "Help",
             "The cutoff that leaves you the least time, and how much. It is the one to plan for; "
@@ -519,7 +519,7 @@ TARGETS: tuple[Topic, ...] = (
         ),
         (PLAN,),
         see=("time in hand", "cutoff", "target"),
-        words=QT_TRANSLATE_NOOP("Help", "tightest cutoff header"),
+        words=QT_TRANSLATE_NOOP("Help", "least in hand spare header"),
     ),
     Topic(
         "when it gets hard",
