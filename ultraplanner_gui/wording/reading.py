@@ -67,7 +67,7 @@ def without_isolates(text: str) -> str:
 
 def from_the_right(text: str) -> str:
     """Return *text* so that its parts follow one another from right to left."""
-    return f"{RIGHT_TO_LEFT}{text}{END}" if text else text
+    return f"{RIGHT_TO_LEFT}{text}{END}" if text.strip() else text
 
 
 def read_number(text: str, decimal: str = ".") -> float | None:
