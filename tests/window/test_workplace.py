@@ -1,5 +1,6 @@
 """The two storeys share the window; lanes are the user's to choose."""
 
+from dataclasses import replace
 from datetime import date
 from itertools import pairwise
 
@@ -10,6 +11,10 @@ from PySide6.QtWidgets import QApplication, QDialog
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
+from ultraplanner_gui.edits.block import ReplaceBlock
+from ultraplanner_gui.edits.block_moves import RemoveSessions
+from ultraplanner_gui.edits.course import RemoveStation
+from ultraplanner_gui.edits.fuel import RemoveItem
 from ultraplanner_gui.edits.sections import SplitSection
 from ultraplanner_gui.window.main_window import MainWindow
 
@@ -192,6 +197,43 @@ def test_what_an_undo_takes_away_is_selected_no_longer(open_window):
     assert (selection.kind, selection.key) == ("", "")
     window.table.by_name["name_section"].trigger()
     assert not window.findChildren(QDialog)
+
+
+def _removal(kind, project):
+    """Return what removes two sessions, or one thing of another *kind*, and their keys."""
+    course = project.course
+    if kind == "session":
+        keys = tuple(s.key for s in project.block.sessions if s.is_open)[4:6]
+        return RemoveSessions(keys), keys
+    if kind == "station":
+        key = course.stations[2].key
+        return RemoveStation(key), (key,)
+    key = project.fuel.items[5].key
+    return RemoveItem(key), (key,)
+
+
+@pytest.mark.parametrize("kind", ["session", "station", "item"])
+def test_what_an_undo_brings_back_is_selected_as_before(open_window, kind):
+    window = open_window(1440, 900)
+    document, selection = window.document, window.workplace.selection
+    edit, keys = _removal(kind, document.project)
+    selection.choose_all(kind, keys, keys[0])
+    document.perform(edit)
+    assert selection.kind == ""
+    document.undo_stack.undo()
+    assert (selection.kind, selection.key, selection.keys) == (kind, keys[0], keys)
+    document.undo_stack.redo()
+    assert selection.kind == ""
+
+
+def test_undo_of_a_whole_new_block_selects_nothing(open_window):
+    window = open_window(1440, 900)
+    document, selection = window.document, window.workplace.selection
+    block = document.project.block
+    fewer = [replace(s, key=f"new-{s.key}") for s in block.sessions[::2]]
+    document.perform(ReplaceBlock(replace(block, sessions=tuple(fewer))))
+    document.undo_stack.undo()
+    assert selection.kind == ""
 
 
 def test_how_the_storeys_share_the_window_is_remembered(open_window):

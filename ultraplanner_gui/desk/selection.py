@@ -12,6 +12,9 @@ from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
 
+#: What can go and come back; of several that come back at once, the first of these counts.
+KINDS = ("session", "station", "item", "recording", "section")
+
 
 class Selection(QObject):
     """What is selected: its `kind`, empty for none, and its `key`.
@@ -26,6 +29,7 @@ class Selection(QObject):
         self._kind: str = ""
         self._key = ""
         self._keys: tuple[str, ...] = ()
+        self._lost = ""
 
     @property
     def kind(self) -> str:
@@ -68,24 +72,44 @@ class Selection(QObject):
 
     def forget_missing(self, project: Project) -> None:
         """Select no longer what *project* does not have."""
-        course = project.course
-        there: dict[str, Iterable[Session | Section | AidStation | FuelItem | KeptRecording]] = {
-            "session": project.block.sessions,
-            "item": project.fuel.items,
-            "recording": project.recordings,
-            "section": course.sections if course is not None else (),
-            "station": course.stations if course is not None else (),
-        }
         if self._kind == "week" and project.block.sessions:
             return
-        known = {thing.key for thing in there.get(self._kind, ())}
+        known = set(_keys_of(project, self._kind))
         left = [key for key in self._keys if key in known]
         if self._key not in known:
             self.choose_all(self._kind, left)
         elif len(left) < len(self._keys):
             self.choose_all(self._kind, left, self._key)
 
+    def choose_returned(self, before: Project, now: Project) -> None:
+        """Select what *now* has again and *before* had not, as after the undo of a removal.
+
+        Where something went as well, or most of it is new, nothing is selected: that is a change
+        of the whole rather than a return.
+        """
+        for kind in KINDS:
+            were = set(_keys_of(before, kind))
+            keys = _keys_of(now, kind)
+            back = [key for key in keys if key not in were]
+            if back and len(keys) == len(were) + len(back) and len(back) <= max(1, len(were)):
+                self.choose_all(kind, back, self._lost)
+                return
+
     def _set(self, kind: str, key: str, keys: tuple[str, ...]) -> None:
         if (kind, key, keys) != (self._kind, self._key, self._keys):
+            self._lost = self._lost if kind else self._key
             self._kind, self._key, self._keys = kind, key, keys
             self.changed.emit()
+
+
+def _keys_of(project: Project, kind: str) -> list[str]:
+    """Return the keys of everything of this *kind* in *project*, in its order."""
+    course = project.course
+    there: dict[str, Iterable[Session | Section | AidStation | FuelItem | KeptRecording]] = {
+        "session": project.block.sessions,
+        "item": project.fuel.items,
+        "recording": project.recordings,
+        "section": course.sections if course is not None else (),
+        "station": course.stations if course is not None else (),
+    }
+    return [thing.key for thing in there.get(kind, ())]

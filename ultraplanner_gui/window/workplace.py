@@ -62,6 +62,7 @@ class Workplace(QWidget):
         super().__init__(parent)
         self.document = document
         self.selection = Selection(self)
+        self._before_step = document.project
         self._settings = settings
         self._ask = ask
         words: Callable[[], Words] = settings.words
@@ -103,6 +104,7 @@ class Workplace(QWidget):
         box.addWidget(self.header)
         box.addWidget(self._places, 1)
         document.changed.connect(self._on_changed)
+        document.stepped.connect(self._on_stepped)
         document.kept.connect(self._on_kept)
         document.keep_failed.connect(self._on_keep_failed)
         self.selection.changed.connect(self._on_selected)
@@ -269,7 +271,13 @@ class Workplace(QWidget):
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
         self.header.show_outlook(after, self.document.before)
         if after is self.document.before:  # what a drag makes and takes away is another matter
+            self._before_step = before.project
             self.selection.forget_missing(after.project)
+
+    @Slot(object)
+    def _on_stepped(self, edit: object) -> None:
+        """Select what an undo or redo brought back."""
+        self.selection.choose_returned(self._before_step, self.document.project)
 
     @Slot(object)
     def _on_kept(self, at: object) -> None:
