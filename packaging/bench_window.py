@@ -41,7 +41,8 @@ from ultraplanner_gui.wording.words import Words
 
 SIZE = (1920, 1080)
 FRAME_MS = 16.0
-EVENTS = 160
+EVENTS = 171
+MOVES_A_TURN = 40
 TICK_MS = 4
 LEFT = Qt.MouseButton.LeftButton
 
@@ -77,6 +78,7 @@ class Stage:
         rows = [w for w in self.window.findChildren(Rows) if w.isVisible()]
         self.paints = Paints([*drawn, *rows, self.place.header])
         self.unpainted = 0
+        self.waiting: Counter[str] = Counter()
 
     def frame(self, work: Work, lead: str) -> Work:
         """Return *work* with everything it leads to painted, the widget *lead* at least once."""
@@ -95,7 +97,10 @@ class Stage:
         return run
 
     def drag(self, lead: Lane, path: Sequence[QPoint], floor: Work) -> tuple[list[float], ...]:
-        """Drag along *path* in *lead*, *floor* by turns; return the times of both."""
+        """Drag along *path* in *lead*, *floor* by turns; return the times of both.
+
+        A turn is many moves: after each the floor would paint what the drag left for later.
+        """
         QTest.mousePress(lead, LEFT, pos=path[0])
         steps = iter(path[1:])
         move = self.frame(lambda: QTest.mouseMove(lead, next(steps)), _name(lead))
@@ -103,25 +108,37 @@ class Stage:
             move(), floor()
         self.paints.of.clear()
         self.unpainted = 0
-        times, busy = [], []
-        for _ in range(len(path) - 11):
-            begin = time.thread_time()
-            ours = timed(move)
-            busy.append((time.thread_time() - begin) * 1000.0)
+        self.waiting.clear()
+        ours: list[float] = []
+        busy: list[float] = []
+        floors: list[float] = []
+        left = len(path) - 11
+        while left > 0:
+            turn = min(left, MOVES_A_TURN)
+            left -= turn
+            for _ in range(turn):
+                begin = time.thread_time()
+                ours.append(timed(move))
+                busy.append((time.thread_time() - begin) * 1000.0)
+                self.waiting.update(_name(lane) for lane in self.place.raceday.lanes if lane.waits)
             # Counted for the drag alone.
             counted = self.paints.of.copy()
-            times.append((ours, timed(floor)))
+            floors += [timed(floor) for _ in range(turn)]
             self.paints.of = counted
         QTest.mouseRelease(lead, LEFT, pos=path[-1])
         settle()
-        return [a for a, _ in times], [b for _, b in times], busy
+        return ours, floors, busy
 
     def painted(self, events: int) -> str:
         """Return how often each widget was painted per event."""
         if self.unpainted:
             return f"NOT PAINTED in {self.unpainted} events"
-        counts = sorted(self.paints.of.items())
-        return ", ".join(f"{name} {count / events:.2f}" for name, count in counts)
+
+        def listed(counts: Counter[str]) -> str:
+            return ", ".join(f"{name} {n / events:.2f}" for name, n in sorted(counts.items()))
+
+        waiting = f"; left to a later move: {listed(self.waiting)}" if self.waiting else ""
+        return f"{listed(self.paints.of)}{waiting}"
 
 
 def rows(folder: Path) -> Iterator[Row]:

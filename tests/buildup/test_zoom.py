@@ -236,6 +236,7 @@ def test_the_figures_at_the_pointer_stay_with_their_week_through_a_zoom(long_sta
     storey = long_stage.storey
     storey._cursor.point(700.0)
     long_stage.grid.zoom_in()
+    QApplication.processEvents()
     index = storey._week_at(700.0)
     left, right = axis(long_stage).edges(index, storey.head.body().width())
     line = storey._cursor.line.geometry()

@@ -61,6 +61,14 @@ def plan():
     return project
 
 
+def rest(storey):
+    """Let the hand rest until no lane waits for its turn to be painted."""
+    QApplication.processEvents()
+    while any(lane.waits for lane in storey.lanes):
+        QTest.qWait(5)
+    QApplication.processEvents()
+
+
 class Stage:
     """Race day in a window of its own, with hands on it."""
 

@@ -89,6 +89,7 @@ def test_the_readout_follows_a_drag(stage):
     key = stage.document.project.fuel.items[4].key
     start = stage.token(key)
     stage.drag(stage.fuel, start, start + QPoint(120, 0))
+    QApplication.processEvents()
 
     assert stage.storey._cursor.line.x() == start.x() + 120
     assert said(stage)

@@ -7,6 +7,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from tests.raceday.conftest import rest
 from ultraplanner_gui.widgets.theme import theme
 
 LEFT = Qt.MouseButton.LeftButton
@@ -47,7 +48,7 @@ DRAGS = {
 
 def on_screen(storey):
     """What the moves have left on the screen, and what is there once all is painted anew."""
-    QApplication.processEvents()
+    rest(storey)
     left = storey.screen().grabWindow(storey.winId()).toImage()
     for lane in storey.lanes:
         lane.update()

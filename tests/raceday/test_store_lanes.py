@@ -6,6 +6,7 @@ import numpy as np
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 
+from tests.raceday.conftest import rest
 from ultraplanner_gui.edits.fuel import KeepItems
 from ultraplanner_gui.edits.fuel_habits import SetTank
 from ultraplanner_gui.engine.fuel_clock import kept
@@ -41,6 +42,7 @@ def test_both_lanes_are_painted_anew_while_a_token_moves(stage_of):
     lanes = (stage.storey.glycogen, stage.storey.fluid)
     was = [_picture(lane) for lane in lanes]
     stage.drag(stage.fuel, stage.token(key), stage.token(key) + QPoint(200, 0))
+    rest(stage.storey)
     assert all(_picture(lane) != old for lane, old in zip(lanes, was, strict=True))
 
 

@@ -114,7 +114,7 @@ class BuildUp(QWidget):
         self.grid.show_outlook(now)
         for lane in self.lanes:
             lane.show_outlooks(before, now)
-        self._cursor.renew()
+        self._cursor.renew_soon()
 
     def redraw(self) -> None:
         """Draw everything anew after a change of units, language, colours or text size."""
@@ -272,7 +272,7 @@ class BuildUp(QWidget):
 
     def _on_axis_changed(self) -> None:
         # The week at the cursor is another now, or it lies elsewhere.
-        self._cursor.renew()
+        self._cursor.renew_soon()
 
     # Editor and menu
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import dataclass
@@ -73,6 +74,8 @@ class Document(QObject):
         self._outlook = derive(project, None, today())
         self._trial: Outlook | None = None
         self._tried: _Trial | None = None
+        #: When the last trial was begun, of `time.perf_counter`.
+        self.tried_s = 0.0
         self._ready: Outlook | None = None
         self._last_gesture = 0
         self._is_kept = file is not None and file.project is project
@@ -152,6 +155,7 @@ class Document(QObject):
 
     def try_edit(self, edit: Edit) -> bool:
         """Show what *edit* would lead to and keep nothing; return False if it cannot be done."""
+        self.tried_s = time.perf_counter()
         try:
             after = self._tried_out(edit)
         except PlanError as error:

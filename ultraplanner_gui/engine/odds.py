@@ -316,7 +316,7 @@ def _chances(ends: list[float], arrivals: Draws, limits: dict[float, float]) -> 
     found = []
     for at_m in sorted(limits):
         made &= arrivals[ends.index(at_m)] <= limits[at_m]
-        found.append(Chance(at_m, limits[at_m], float(made.mean())))
+        found.append(Chance(at_m, limits[at_m], int(np.count_nonzero(made)) / len(made)))
     return tuple(found)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 
 import numpy as np
@@ -50,7 +51,12 @@ class RaceLane(Lane):
     #: Whether the lines of the aid stations go over what the lane shows, or under it.
     lines_over = True
     _painted: QPixmap | None = None
-    _is_stale = True
+    #: Whether what was painted last is no longer what there is to show.
+    is_stale = True
+    #: Whether that is shown until the lane has its turn, and for how many moves it was so.
+    waits, waited = False, 0
+    #: How long the last painting took.
+    paint_s = 0.0
 
     def __init__(
         self,
@@ -137,18 +143,22 @@ class RaceLane(Lane):
         self.update()
 
     def update(self, *where: object) -> None:
-        self._is_stale = True
+        self.is_stale, self.waits = True, False
         super().update(*where)
 
+    def wait(self) -> None:
+        """Show what was painted last until the next `update`."""
+        self.waits = True
+        self.waited += 1
+
     def resizeEvent(self, event: QResizeEvent) -> None:
-        self._is_stale = True
+        self.is_stale, self.waits = True, False
         super().resizeEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         picture = self._kept_picture()
-        if self._is_stale:
+        if self.is_stale and not self.waits:
             self._paint_anew(picture)
-            self._is_stale = False
         with QPainter(self) as painter:
             painter.drawPixmap(0, 0, picture)
             if self.lines_over:
@@ -163,11 +173,14 @@ class RaceLane(Lane):
         if picture is None or picture.size() != size or picture.devicePixelRatio() != ratio:
             picture = self._painted = QPixmap(size)
             picture.setDevicePixelRatio(ratio)
-            self._is_stale = True
+            self.is_stale, self.waits = True, False
         return picture
 
     def _paint_anew(self, picture: QPixmap) -> None:
+        begun_s = time.perf_counter()
         self.paint_picture(picture)
+        self.paint_s = time.perf_counter() - begun_s
+        self.is_stale, self.waited = False, 0
 
     def paint_picture(self, picture: QPixmap) -> None:
         """Draw into *picture* what the lane shows, without the lines that go over it."""

@@ -30,6 +30,7 @@ from ultraplanner_gui.raceday.station_head import StationHead
 from ultraplanner_gui.raceday.surface_lane import SurfaceLane
 from ultraplanner_gui.raceday.target_lane import TargetLane
 from ultraplanner_gui.raceday.title_row import TitleRow
+from ultraplanner_gui.raceday.turns import Turns
 from ultraplanner_gui.raceday.warmth_lane import WarmthLane
 from ultraplanner_gui.widgets.axis import Measure, RaceAxis
 from ultraplanner_gui.widgets.lane_cursor import Spot
@@ -94,6 +95,7 @@ class RaceDay(QWidget):
         self._cursor = self.stack.follow(
             self.title, self._spot_at, self._step_from, lambda: self.title.free_left
         )
+        self._turns = Turns(self.lanes, self)
         self.folds = Folds(self.stack, document, self._axis, words, self.head, self.foot)
         self.folds.changed.connect(self._on_folded)
         self.head.fold_wanted.connect(self.folds.toggle)
@@ -111,7 +113,7 @@ class RaceDay(QWidget):
         box.addWidget(self.plan)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Race day"))
-        self._axis.changed.connect(self._cursor.renew)
+        self._axis.changed.connect(self._cursor.renew_soon)
         theme().changed.connect(self._fit_plan)
         self._axis.show(document.shown)
         document.changed.connect(self._on_changed)
@@ -293,7 +295,7 @@ class RaceDay(QWidget):
         else:
             foot = self.foot.geometry().top()
             self._snap_mark.stand_at(round(x), top, foot - top, caught.text)
-        self._cursor.renew()
+        self._cursor.renew_soon()
 
     @Slot()
     def _on_folded(self) -> None:
@@ -348,7 +350,11 @@ class RaceDay(QWidget):
                 lane.update()
             lane.renew(before, after)
             lane.renew_lines(before, after)
-        self._cursor.renew()
+        if self._document.trial_outlook is not None:
+            self._turns.share_out(self._document.tried_s)
+        else:
+            self._turns.end()
+        self._cursor.renew_soon()
 
     @Slot(object)
     def _on_plan_pointed(self, place_m: float | None) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import NamedTuple
 
-from PySide6.QtCore import QObject, QRect, Signal
+from PySide6.QtCore import QObject, QRect, Qt, Signal, Slot
 from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.widgets.lane_overlays import HairLine, Readout
@@ -29,6 +29,7 @@ class LaneCursor(QObject):
 
     #: It stands at a `Spot`, or with None nowhere.
     moved = Signal(object)
+    _fell_due = Signal()
 
     def __init__(
         self,
@@ -45,6 +46,8 @@ class LaneCursor(QObject):
         self.line = HairLine(stack)
         self.readout = Readout(stack)
         self.x: float | None = None
+        self._is_due = False
+        self._fell_due.connect(self._catch_up, Qt.ConnectionType.QueuedConnection)
 
     def point(self, x: float) -> None:
         """Stand at *x* of the stack, or nowhere if nothing is there."""
@@ -64,8 +67,21 @@ class LaneCursor(QObject):
         spot = self.renew()
         return ", ".join(spot.texts) if spot is not None else ""
 
+    @Slot()
+    def renew_soon(self) -> None:
+        """Say anew what is at the cursor before the next painting: once, however often asked."""
+        if not self._is_due:
+            self._is_due = True
+            self._fell_due.emit()
+
+    @Slot()
+    def _catch_up(self) -> None:
+        if self._is_due:
+            self.renew()
+
     def renew(self) -> Spot | None:
         """Say anew what is at the cursor; return it."""
+        self._is_due = False
         spot = self._spot_at(self.x) if self.x is not None else None
         self.moved.emit(spot)
         if spot is None:
