@@ -141,7 +141,7 @@ class ProfileLane(RaceLane):
         # Those of the plan as kept, so that names stay still under a drag.
         course = self.document.before.project.course
         stations = course.stations if course is not None else ()
-        xs = self.axis.xs_of(tuple(station.at_m for station in stations), body.width())
+        xs = self.axis.xs_of_stations(stations, body.width())
         lines = sorted(body.left() + x for x in xs)
         rooms: list[tuple[QRectF, str]] = []
         known = self._names_of(profile)

@@ -25,6 +25,7 @@ from ultraplanner_gui.wording.words import Words
 ZOOM_STEP = 1.25
 PAN_STEP = 0.1
 WHOLE_RACE_TURNS = 100.0
+DASHED, DOTTED = Qt.PenStyle.DashLine, Qt.PenStyle.DotLine
 
 
 def have_stations_changed(before: Outlook, after: Outlook) -> bool:
@@ -214,15 +215,16 @@ class RaceLane(Lane):
         course = self.shown.project.course
         if course is None or self.shown.profile is None:
             return
-        places_m = tuple(station.at_m for station in course.stations)
-        painter.setPen(QPen(theme().colours["strong_line"], Stroke.HAIR, Qt.PenStyle.DashLine))
-        self._paint_lines(painter, body, self.axis.xs_of(places_m, body.width()))
+        colours = theme().colours
+        painter.setPen(QPen(colours["strong_line"], Stroke.HAIR, DASHED))
+        self._paint_lines(painter, body, self.axis.xs_of_stations(course.stations, body.width()))
         was = self.document.before.project.course
         if was is None or was.stations is course.stations:
             return
         # Where stations in the hand are as the plan is kept.
-        left_m = {station.at_m for station in was.stations}.difference(places_m)
-        painter.setPen(QPen(theme().colours["ink"], Stroke.HAIR, Qt.PenStyle.DotLine))
+        left_m = {station.at_m for station in was.stations}
+        left_m.difference_update(station.at_m for station in course.stations)
+        painter.setPen(QPen(colours["ink"], Stroke.HAIR, DOTTED))
         xs = [self.axis.x_of_distance(at_m, body.width()) for at_m in left_m]
         self._paint_lines(painter, body, xs)
 

@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, Signal
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
-from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.course import AidStation, FloatArray
 from ultraplanner_gui.widgets.theme import theme
 
 Measure = Literal["distance", "clock"]
@@ -67,6 +67,8 @@ class RaceAxis(QObject):
         self._knots_there = (np.zeros(0), np.zeros(0))
         self._lay_of: tuple[object, ...] = ()
         self._xs_of: tuple[object, ...] = ()
+        # Held, so that no other stations have their identity.
+        self._stations: tuple[AidStation, ...] = ()
         self._xs_there: list[float] = []
         self._lay_there = _Lay([0.0, 1.0], [0.0, 1.0])
 
@@ -145,13 +147,14 @@ class RaceAxis(QObject):
             values = np.interp(at_m, places_m, times_s)
         return self._xs(values, width)
 
-    def xs_of(self, places_m: tuple[float, ...], width: float) -> list[float]:
-        """Return x of many places, reckoned once for all lanes that ask for the same."""
+    def xs_of_stations(self, stations: tuple[AidStation, ...], width: float) -> list[float]:
+        """Return x of the stations, reckoned once for all lanes that ask for the same."""
         target = self._target if self.measure == "clock" else None
-        of = (self.low, self.high, width, self.folds, target, theme().scale, places_m)
+        # The same stations are the same tuple: their fields are not compared.
+        of = (self.low, self.high, width, self.folds, target, theme().scale, id(stations))
         if of != self._xs_of:
-            self._xs_of = of
-            self._xs_there = [self.x_of_distance(at_m, width) for at_m in places_m]
+            self._xs_of, self._stations = of, stations
+            self._xs_there = [self.x_of_distance(station.at_m, width) for station in stations]
         return self._xs_there
 
     def share_of_race(self, at_m: float, width: float = 1.0) -> float:

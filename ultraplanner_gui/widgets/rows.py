@@ -318,8 +318,7 @@ class Rows(QWidget):
     def _is_one_line(self, row: Figure, width: int) -> bool:
         """Whether label and figure have room beside each other."""
         look, now = theme(), row.now + (" !" if row.warns else "")
-        label = look.metrics(TEXT_PT).horizontalAdvance(row.label)
-        figure = look.metrics(TEXT_PT, bold=True).horizontalAdvance(now)
+        label, figure = look.width(row.label, TEXT_PT), look.width(now, TEXT_PT, bold=True)
         return label + figure + look.px(4) <= width
 
     def _across(self, rect: QRectF) -> QRectF:
@@ -343,7 +342,7 @@ class Rows(QWidget):
         """Draw the ground of a figure that has just changed."""
         look = theme()
         text = row.now + (" !" if row.warns else "")
-        width = look.metrics(TEXT_PT, bold=True).horizontalAdvance(text) + look.px(6)
+        width = look.width(text, TEXT_PT, bold=True) + look.px(6)
         high = look.metrics(TEXT_PT).height() + look.px(3)
         ground = QRectF(rect.right() - width, rect.bottom() - high - 1.0, width, high)
         painter.setPen(Qt.PenStyle.NoPen)
@@ -446,14 +445,12 @@ class Rows(QWidget):
             shown, before = from_the_right(shown), from_the_right(before)
         draw_text(painter, lower, shown, c[colour], now_font, right | middle)
         if before:
-            gap = max(
-                look.metrics(TEXT_PT, bold=True).horizontalAdvance(now), look.px(52)
-            ) + look.px(14)
+            gap = max(look.width(now, TEXT_PT, bold=True), look.px(52)) + look.px(14)
             free = rect.width() - gap
             if lower.top() == upper.top():
-                free -= look.metrics(TEXT_PT).horizontalAdvance(label)
+                free -= look.width(label, TEXT_PT)
             # Written over the label neither could be read.
-            if look.metrics(SMALL_PT).horizontalAdvance(before) + look.px(4) <= free:
+            if look.width(before, SMALL_PT) + look.px(4) <= free:
                 place = self._across(lower.adjusted(0, 0, -gap, 0))
                 draw_text(painter, place, before, c["soft"], look.font(SMALL_PT), right | middle)
 
