@@ -1931,6 +1931,10 @@
         <translation>Nichts bewegt sich mehr von selbst.</translation>
     </message>
     <message>
+        <source>Nothing moves as long as your system asks programs to keep still.</source>
+        <translation>Nichts bewegt sich, solange dein System die Programme um Ruhe bittet.</translation>
+    </message>
+    <message>
         <source>Select two sessions first: click one, Ctrl and click one.</source>
         <translation>Wähle erst zwei Einheiten: eine anklicken, die andere mit Strg anklicken.</translation>
     </message>
@@ -13318,6 +13322,7 @@ Limit</translation>
     <name>MainWindow</name>
     <message>
         <source>Open &amp;recent</source>
+        <extracomment>What is asked of the system then is in nobody&apos;s way any more.</extracomment>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
@@ -15167,8 +15172,8 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Schriftgröße</translation>
     </message>
     <message>
-        <source>A moved session settles, changed figures are marked for a moment</source>
-        <translation>Eine verschobene Einheit gleitet an ihren Platz, geänderte Zahlen sind kurz markiert</translation>
+        <source>A moved session settles, changed figures are marked for a moment; not where your system asks to keep still</source>
+        <translation>Eine verschobene Einheit setzt sich, geänderte Zahlen sind kurz markiert; nicht, wenn dein System um Ruhe bittet</translation>
     </message>
     <message>
         <source>Motion</source>

@@ -16,7 +16,7 @@ def target(stage):
 @pytest.fixture(autouse=True)
 def wished_again():
     yield
-    Motion.wished = True
+    Motion.wished, Motion.is_stilled = True, False
 
 
 def test_a_tile_let_go_settles_into_its_cell(stage, target, qtbot):
@@ -37,6 +37,14 @@ def test_where_motion_is_stopped_the_tile_is_there_at_once(stage, target):
     Motion.wished = False
     stage.drag("easy5", target)
     stage.release(stage.spot_of(target))
+    assert stage.grid._settling.key == ""
+
+
+def test_where_the_system_asks_to_keep_still_the_tile_is_there_at_once(stage, target):
+    Motion.still(True)
+    stage.drag("easy5", target)
+    stage.release(stage.spot_of(target))
+    assert stage.session("easy5").day == target
     assert stage.grid._settling.key == ""
 
 

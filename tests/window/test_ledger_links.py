@@ -130,6 +130,21 @@ def test_nothing_is_marked_where_motion_is_stopped(window):
     assert rows._fresh == frozenset()
 
 
+def test_nothing_is_marked_where_the_system_asks_to_keep_still(window, monkeypatch):
+    monkeypatch.setattr(Motion, "is_stilled", False)
+    window._stillness.told.emit(True)
+    rows = Rows("Figures", window)
+    rows.show_rows((Figure("Distance", "60 km"),))
+    rows.show_rows((Figure("Distance", "64 km"),))
+    assert rows._fresh == frozenset()
+    window.deeds.motion()
+    window.deeds.motion()
+    assert "keep still" in window._message.text()
+    window._stillness.told.emit(False)
+    rows.show_rows((Figure("Distance", "60 km"),))
+    assert rows._fresh == {0}
+
+
 def test_a_swap_offered_in_the_ledger_is_one_step(window):
     document = window.document
     ahead = [s for s in document.project.block.sessions if s.is_open and s.kind.is_run]

@@ -122,7 +122,9 @@ class Settings:
         "motion",
         True,
         QT_TRANSLATE_NOOP(
-            "Settings", "A moved session settles, changed figures are marked for a moment"
+            "Settings",
+            "A moved session settles, changed figures are marked for a moment; not where your "
+            "system asks to keep still",
         ),
         name=QT_TRANSLATE_NOOP("Settings", "Motion"),
     )

@@ -64,6 +64,8 @@ class BuildUpDeeds(JobDeeds):
         settings.motion = Motion.wished = not settings.motion
         said = self.tr("Tiles settle and changed figures are marked.")
         still = self.tr("Nothing moves by itself any more.")
+        if settings.motion and Motion.is_stilled:
+            said = self.tr("Nothing moves as long as your system asks programs to keep still.")
         self._window.inform(said if settings.motion else still)
 
     @Slot()

@@ -43,6 +43,8 @@ if TYPE_CHECKING:
     from ultraplanner_gui.window.workplace import Workplace
 
 MESSAGE_MS = 12_000
+#: What is asked of the system then is in nobody's way any more.
+STILLNESS_MS = 400
 
 
 class MainWindow(QMainWindow):
@@ -99,6 +101,16 @@ class MainWindow(QMainWindow):
         self._refresh_welcome()
         self._enable()
         self._title()
+        self._listen_for_stillness()
+
+    def _listen_for_stillness(self) -> None:
+        """Hear from the system whether things shall keep still, a while after the first sight."""
+        from ultraplanner_gui.desk.stillness import Stillness
+        from ultraplanner_gui.widgets.motion import Motion
+
+        self._stillness = Stillness(self)
+        self._stillness.told.connect(Motion.still)
+        QTimer.singleShot(STILLNESS_MS, self._stillness.ask)
 
     def hand_on_keys(self) -> None:
         """Let the keys act that were pressed before there was anything for them to act on."""
@@ -286,6 +298,7 @@ class MainWindow(QMainWindow):
             and self.document is not None
         ):
             self.document.refresh_today()
+            self._stillness.ask()
         super().changeEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -296,6 +309,7 @@ class MainWindow(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:
         self.settings.window_geometry = bytes(self.saveGeometry().data())
         if self.is_furnished:
+            self._stillness.stop()
             self.jobs.close()
             self.close_document()
         event.accept()
