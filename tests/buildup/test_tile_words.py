@@ -4,12 +4,14 @@ from collections import Counter
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QPainter, QPixmap
 
 from tests.buildup.conftest import TODAY, make_block, run
 from ultraplanner_gui.buildup import kinds, strips, tile
 from ultraplanner_gui.edits.block import ChangeSession
 from ultraplanner_gui.edits.block_moves import PasteSessions
-from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.block import Ground, Kind
 from ultraplanner_gui.widgets.theme import theme
 
 
@@ -119,6 +121,23 @@ def test_the_longest_of_three_has_a_line_to_itself(stage_of):
     others = [t.rect for t in tiles if t is not long]
     assert all(long.rect.width() > 1.9 * rect.width() for rect in others)
     assert others[0].top() == others[1].top() != long.rect.top()
+
+
+@pytest.mark.parametrize("ground", [g for g in Ground if g is not Ground.LEVEL])
+def test_no_ground_line_runs_through_the_figure_of_a_low_tile(stage_of, monkeypatch, ground):
+    stage = stage_of(block=make_block(18), size=(1144, 446))
+    tiles = _with_others(stage, run("jog", TODAY, Kind.EASY, 6, ground=ground))
+    low = next(one for one in tiles if one.session.key.startswith("jog"))
+    lines, rects = [], []
+    monkeypatch.setattr(tile, "draw_ground", lambda painter, rect, *more: lines.append(rect))
+    monkeypatch.setattr(tile, "draw_text", lambda painter, rect, *more: rects.append(rect))
+    picture = QPixmap(low.rect.size().toSize())
+    with QPainter(picture) as painter:
+        tile.paint_tile(painter, QRectF(picture.rect()), low.session, tile.Stage(), stage.words)
+    metrics = theme().metrics(tile.KIND_PT, bold=True)
+    baselines = [r.center().y() + (metrics.ascent() - metrics.descent()) / 2 for r in rects]
+    assert len(lines) == 1
+    assert max(baselines) <= lines[0].top()
 
 
 @pytest.mark.parametrize("count", [1, 2, 3, 4, 5, 7])

@@ -7,9 +7,10 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.buildup.conftest import make_block, make_project, outlook
+from ultraplanner_gui.buildup import distance_lane
 from ultraplanner_gui.buildup.storey import WISHES
 from ultraplanner_gui.buildup.weekhead import runs, today_edge
-from ultraplanner_gui.edits.block import ChangeSession, MoveSession
+from ultraplanner_gui.edits.block import ChangeSession, MoveSession, RemoveSession
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.widgets.room import Wish, share_out
 from ultraplanner_gui.widgets.theme import theme
@@ -67,6 +68,23 @@ def test_a_trial_marks_the_lane_it_changes_and_leaves_the_others(stage):
     after = [lane.grab().toImage() for lane in lanes]
     changed = [a != b for a, b in zip(before, after, strict=True)]
     assert changed == [True, True, False, False]
+
+
+def test_the_figure_on_trial_stands_clear_of_the_bar_before(stage, monkeypatch):
+    feet = {}
+    monkeypatch.setattr(
+        distance_lane,
+        "paint_label",
+        lambda painter, at, text, *more, **also: feet.__setitem__(text, at.y()),
+    )
+    lane = stage.storey.lanes[0]
+    stage.document.try_edit(RemoveSession("long6"))
+    week = next(c for c in lane.columns(lane.body()) if c.before and distance_lane._is_changed(c))
+    lane.grab()
+    before = distance_lane.bar_rect(
+        week.rect, lane._scale(lane.body()), 0.0, week.before.distance_m
+    )
+    assert feet[stage.words.distance_bare(week.now.distance_m, 0)] <= before.top()
 
 
 def test_a_dropped_trial_leaves_no_trace(stage):

@@ -144,6 +144,8 @@ class DistanceLane(WeekLane):
         if before is not None and _is_changed(column):
             paint_before(painter, bar_rect(column.rect, scale, 0.0, before.distance_m))
         foot = min(bar.top(), scale.y(week.planned_m))
+        if before is not None and _is_changed(column):
+            foot = min(foot, scale.y(before.distance_m))
         if week.ceiling_m is not None and week.role is Role.LOADING:
             foot = _paint_ceiling(painter, bar, foot, scale.y(week.ceiling_m), scale)
         return foot

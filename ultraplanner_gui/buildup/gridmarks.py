@@ -76,9 +76,12 @@ def paint_chosen(painter: QPainter, mark: Mark) -> None:
 
 
 def _clear_of_text(rect: QRectF) -> QRectF:
-    """Return where the outline of a tile runs: round a low one, whose text has no room to spare."""
+    """Return where the outline of a tile runs: on the edge of a low one.
+
+    Its text has no room to spare, nor has that of its neighbours.
+    """
     is_low = rect.height() < theme().px(LOW_PX)
-    return rect.adjusted(-1.0, -1.0, 1.0, 1.0) if is_low else rect
+    return rect.adjusted(0.5, 0.5, -0.5, -0.5) if is_low else rect
 
 
 def paint_box(painter: QPainter, mark: Mark) -> None:

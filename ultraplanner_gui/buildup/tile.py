@@ -33,6 +33,7 @@ WIDE_PX = 74.0
 #: Less climb or drop is not worth a word.
 TELLING_M = 100.0
 FLAT_PX = 2.5
+LOW_PX = 18.0
 FOOT_PX = 7.0
 LINES_TOP_PX, LINES_FOOT_PX = 1.25, 1.5
 #: Share of the room under a line that tails of letters take.
@@ -82,14 +83,21 @@ def paint_tile(
         return
     foot = min(look.px(FOOT_PX), box.height() * 0.15)
     line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
-    _paint_ground_line(painter, line, session)
     room = QRectF(line.left(), box.top(), line.width() - spare_px, line.top() - box.top())
     if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(30):
+        _paint_ground_line(painter, line, session)
         _paint_two_lines(painter, room, session, stage, words)
-    else:
-        if session.ground is Ground.LEVEL:
-            room.setBottom(box.bottom() - 2.0)
-        _paint_one_line(painter, room, session, stage, words)
+        return
+    if session.ground is Ground.LEVEL:
+        room.setBottom(box.bottom() - 2.0)
+    elif box.height() < look.px(LOW_PX):
+        # Figures as high up as they go, the ground line as low: else it runs through them.
+        line.translate(0.0, 0.5)
+        metrics = look.metrics(KIND_PT)
+        top = box.top() + LINES_TOP_PX - (metrics.ascent() - metrics.capHeight())
+        room = QRectF(room.left(), top, room.width(), metrics.height())
+    _paint_ground_line(painter, line, session)
+    _paint_one_line(painter, room, session, stage, words)
 
 
 def _paint_ground_line(painter: QPainter, line: QRectF, session: Session) -> None:
