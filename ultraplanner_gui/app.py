@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import argparse
 import builtins
 import gc
 import os
@@ -13,6 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from ultraplanner_gui import __version__
+from ultraplanner_gui.options import options_of
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
@@ -26,7 +26,7 @@ SETTLED_MS = 1000
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the program; return its exit code: 0, or 2 with one sentence on what is wrong."""
-    options = _options(sys.argv[1:] if arguments is None else arguments)
+    options = options_of(sys.argv[1:] if arguments is None else arguments)
     if options.self_test:
         from ultraplanner_gui.self_test import self_test
 
@@ -43,63 +43,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return commands.cards(options.cards, options.file, options.demo)
 
 
-def _options(arguments: Sequence[str]) -> argparse.Namespace:
-    parser = argparse.ArgumentParser(
-        prog="ultraplanner-gui",
-        description="Plan an ultramarathon: training block, section targets, fuel, cards.",
-        epilog="Without an option the window opens, with FILE in it if one is named.",
-    )
-    parser.add_argument(
-        "file",
-        nargs="?",
-        type=Path,
-        metavar="FILE",
-        help="a project (.ultraplan) or a course (.gpx); with --cards also a folder of projects",
-    )
-    deeds = parser.add_mutually_exclusive_group()
-    parser.add_argument("--demo", action="store_true", help="take the demo project")
-    deeds.add_argument(
-        "--cards",
-        type=Path,
-        metavar="OUT",
-        help="write all cards of FILE to the PDF OUT, without a window; "
-        "if FILE is a folder, a PDF of each project in it into the folder OUT",
-    )
-    deeds.add_argument(
-        "--dump", action="store_true", help="print the project FILE as lines of JSON"
-    )
-    deeds.add_argument(
-        "--restore",
-        type=Path,
-        metavar="LINES",
-        help="make the new project FILE out of the lines of JSON in LINES (- for standard input)",
-    )
-    deeds.add_argument(
-        "--self-test",
-        action="store_true",
-        help="see whether this installation works, in a folder that is thrown away",
-    )
-    parser.add_argument(
-        "--throw-away",
-        action="store_true",
-        help="keep settings and new projects in a folder that is gone when the window closes",
-    )
-    parser.add_argument(
-        "--translation",
-        type=Path,
-        metavar="QM",
-        help="speak the language of the compiled translation QM, for trying one",
-    )
-    parser.add_argument("--version", action="version", version=f"Ultraplanner {__version__}")
-    return parser.parse_args(arguments)
-
-
 def _run_thrown_away(file: Path | None, demo: bool, translation: Path | None) -> int:
     """Run the window with a profile of its own, for trying things."""
-    import tempfile
+    from ultraplanner_gui.desk.further_windows import thrown_away
 
-    with tempfile.TemporaryDirectory(prefix="ultraplanner-") as home:
-        os.environ["ULTRAPLANNER_HOME"] = home
+    with thrown_away():
         return _run_window(file, demo, translation)
 
 
@@ -129,7 +77,10 @@ def _run_window(file: Path | None, demo: bool, translation: Path | None) -> int:
     settings = Settings()
     language = speak(app, settings.language)
     if translation is not None:
+        from ultraplanner_gui.desk.further_windows import hand_on
+
         language = speak_from(app, translation) or language
+        hand_on("--translation", str(translation.absolute()))
     write_as(app, language)
     QLocale.setDefault(plain_figures(QLocale(settings.words().locale)))
     theme().choose(settings.theme, settings.text_percent)
@@ -164,7 +115,12 @@ def _project_to_open(settings: Settings, file: Path | None, demo: bool) -> Path 
         return demo_path(date.today())
     if file is not None:
         return file if file.suffix.lower() == ".ultraplan" else None
-    return Path(settings.sitting[0]) if settings.sitting else None
+    return Path(settings.sitting[0]) if settings.sitting and not _is_beside_another() else None
+
+
+def _is_beside_another() -> bool:
+    """Whether this window was opened from another one, which has what was open last."""
+    return bool(os.environ.get("ULTRAPLANNER_BESIDE"))
 
 
 def _first_sight(settings: Settings, project: Path) -> FirstSight:
@@ -187,7 +143,7 @@ def _open(window: MainWindow, file: Path | None, demo: bool) -> None:
         window.deeds.demo()
     elif file is not None:
         window.deeds.open_any(file)
-    else:
+    elif not _is_beside_another():
         window.deeds.go_on()
 
 

@@ -10,6 +10,7 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ultraplanner_gui.options import speak_plainly
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, StoreError
 
 if TYPE_CHECKING:
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
 
 SUFFIX = ".ultraplan"
 DONE, FAULTY = 0, 2
+_STANDARD_INPUT = QT_TRANSLATE_NOOP("Store", "standard input")
 
 
 def cards(target: Path, source: Path | None, demo: bool) -> int:
@@ -47,9 +49,9 @@ def restore(source: Path, target: Path | None) -> int:
     """Make the project *target* out of lines of JSON in *source*, or standard input for "-"."""
     from ultraplanner_gui.store.json_lines import lines_of, restore
 
-    def read(into: Path) -> None:
+    def read(into: Path, words: Words) -> None:
         if str(source) == "-":
-            restore(lines_of(sys.stdin.buffer), "standard input", into)
+            restore(lines_of(sys.stdin.buffer), words.translate(_STANDARD_INPUT), into)
             return
         try:
             with source.open("rb") as file:
@@ -64,7 +66,7 @@ def restore(source: Path, target: Path | None) -> int:
         words = settings.words()
         if target is None:
             return _refused(words, _nothing_named())
-        return _told(words, lambda: read(target))
+        return _told(words, lambda: read(target, words))
 
 
 def _print(lines: Iterable[bytes]) -> None:
@@ -146,6 +148,7 @@ def _spoken() -> Iterator[Settings]:
     settings = Settings()
     write_as(app, speak(app, settings.language))
     register_fonts()
+    speak_plainly()
     yield settings
 
 

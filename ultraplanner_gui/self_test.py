@@ -10,9 +10,13 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from ultraplanner_gui.desk.language import tr
+from ultraplanner_gui.options import speak_plainly
+
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
+    from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.window.main_window import MainWindow
 
 BUILD_LIMIT_MS = 120_000
@@ -35,6 +39,7 @@ def self_test() -> int:
 def _goes_through(folder: Path) -> bool:
     from PySide6.QtWidgets import QApplication
 
+    from ultraplanner_gui.desk.language import speak, write_as
     from ultraplanner_gui.desk.settings import Settings
     from ultraplanner_gui.widgets.theme import theme
     from ultraplanner_gui.window.ask import Ask
@@ -50,17 +55,19 @@ def _goes_through(folder: Path) -> bool:
     assert isinstance(app, QApplication)
     app.setStyle("Fusion")
     settings = Settings(folder / "settings.ini")
+    write_as(app, speak(app, settings.language))
+    speak_plainly()
     theme().choose("light", 100)
     window = MainWindow(settings)
     window.ask = Printing(window)
     try:
         return all(
             (
-                _step("resources", _has_resources),
-                _step("window", lambda: _shows_demo(window, app)),
-                _step("block, in a process of its own", lambda: _builds(window)),
-                _step("course, calendar, tables", lambda: _hands_over(window, folder)),
-                _step("cards", lambda: _writes_cards(window, folder / "cards.pdf")),
+                _step(tr("resources"), _has_resources),
+                _step(tr("window"), lambda: _shows_demo(window, app)),
+                _step(tr("block, in a process of its own"), lambda: _builds(window)),
+                _step(tr("course, calendar, tables"), lambda: _hands_over(window, folder)),
+                _step(tr("cards"), lambda: _writes_cards(window, folder / "cards.pdf")),
             )
         )
     finally:
@@ -72,10 +79,25 @@ def _step(name: str, work: Callable[[], str]) -> bool:
     try:
         found = work()
     except Exception as error:
-        print(f"FAILED  {name}: {error!r}", flush=True)
+        # A sentence of ours, or what nobody thought of as Python says it.
+        why = str(error) if type(error) is RuntimeError else repr(error)
+        _tell(tr("FAILED"), name, why)
         return False
-    print(f"ok      {name}: {found} ({time.monotonic() - begin:.1f} s)", flush=True)
+    took = _number(time.monotonic() - begin)
+    _tell(tr("ok"), name, tr("{0} ({1} s)").format(found, took))
     return True
+
+
+def _tell(mark: str, name: str, found: str) -> None:
+    """Print a line, padded so that the names stand below one another."""
+    widest = max(len(tr("ok")), len(tr("FAILED")))
+    print(f"{mark:<{widest + 2}}{name}: {found}", flush=True)
+
+
+def _number(value: float) -> str:
+    from PySide6.QtCore import QLocale
+
+    return QLocale.system().toString(value, "f", 1)
 
 
 def _has_resources() -> str:
@@ -93,9 +115,9 @@ def _has_resources() -> str:
     qt = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
     lacking = [one for one in LANGUAGES if not (qt / f"qtbase_{one}.qm").exists()]
     if lacking:
-        raise FileNotFoundError(f"Qt has no words in {', '.join(lacking)}")
+        raise RuntimeError(tr("Qt has no words in {0}.").format(", ".join(lacking)))
     named = [ZoneInfo("Europe/London").key, str(known_locale("de_DE")), str(known_locale(FALLBACK))]
-    return f"{len(files)} files, {', '.join(named)}"
+    return tr("{0} files, {1}").format(len(files), ", ".join(named))
 
 
 def _shows_demo(window: MainWindow, app: QApplication) -> str:
@@ -103,10 +125,16 @@ def _shows_demo(window: MainWindow, app: QApplication) -> str:
     window.deeds.demo()
     app.processEvents()
     picture = window.grab()
-    document = window.document
-    if document is None or picture.isNull():
-        raise RuntimeError("the demo did not open")
+    document = _document(window)
+    if picture.isNull():
+        raise RuntimeError(tr("The demo did not open."))
     return f"{app.platformName()}, {document.project.race.name}"
+
+
+def _document(window: MainWindow) -> Document:
+    if window.document is None:
+        raise RuntimeError(tr("The demo did not open."))
+    return window.document
 
 
 def _builds(window: MainWindow) -> str:
@@ -114,6 +142,7 @@ def _builds(window: MainWindow) -> str:
 
     from ultraplanner_gui.engine.block_exact import ExactPlan
 
+    document = _document(window)
     heard: list[object] = []
     loop = QEventLoop()
 
@@ -127,19 +156,18 @@ def _builds(window: MainWindow) -> str:
     QTimer.singleShot(BUILD_LIMIT_MS, loop.quit)
     window.deeds.build_block()
     loop.exec()
-    document = window.document
-    if document is None or not heard or not isinstance(heard[-1], ExactPlan):
-        raise RuntimeError("the search for a block ended without one")
+    if not heard or not isinstance(heard[-1], ExactPlan):
+        raise RuntimeError(tr("The search for a block ended without one."))
     sessions = len(document.project.block.sessions)
-    return f"{sessions} sessions, searched plan has {len(heard[-1].plan.block.sessions)}"
+    searched = len(heard[-1].plan.block.sessions)
+    return tr("{0} sessions, searched plan has {1}").format(sessions, searched)
 
 
 def _hands_over(window: MainWindow, folder: Path) -> str:
     from ultraplanner_gui.desk.jobs import Token
     from ultraplanner_gui.window.export_deeds import calendar_job, gpx_job, tables_job, xlsx_job
 
-    document, words = window.document, window.settings.words()
-    assert document is not None
+    document, words = _document(window), window.settings.words()
     jobs = {
         "race.gpx": gpx_job,
         "sessions.ics": calendar_job,
@@ -149,17 +177,16 @@ def _hands_over(window: MainWindow, folder: Path) -> str:
     for name, job in jobs.items():
         path = job(Token(lambda share: None), document.outlook, words, folder / name)
         if not path.stat().st_size:
-            raise RuntimeError(f"{name} is empty")
+            raise RuntimeError(tr("{0} is empty.").format(name))
     return ", ".join(jobs)
 
 
 def _writes_cards(window: MainWindow, path: Path) -> str:
     from ultraplanner_gui.cards.pdf import write_cards
 
-    document = window.document
-    assert document is not None
-    write_cards(document.outlook, window.settings.words(), path)
+    write_cards(_document(window).outlook, window.settings.words(), path)
     raw = path.read_bytes()
     if not raw.startswith(b"%PDF") or not raw.rstrip().endswith(b"%%EOF"):
-        raise RuntimeError("the PDF is not whole")
-    return f"{raw.count(b'/Type /Page') - raw.count(b'/Type /Pages')} pages"
+        raise RuntimeError(tr("The PDF is not whole."))
+    pages = raw.count(b"/Type /Page") - raw.count(b"/Type /Pages")
+    return tr("{0} pages").format(pages)

@@ -254,14 +254,6 @@
         <translation>Von letzter Belastungswoche</translation>
     </message>
     <message>
-        <source>Longest, share</source>
-        <translation>Längster, Anteil</translation>
-    </message>
-    <message>
-        <source>30 days before it</source>
-        <translation>30 Tage davor</translation>
-    </message>
-    <message>
         <source>Match</source>
         <translation>Passt</translation>
     </message>
@@ -532,10 +524,6 @@
     <message>
         <source>At walking pace</source>
         <translation>Im Gehen</translation>
-    </message>
-    <message>
-        <source>There</source>
-        <translation>Dort</translation>
     </message>
     <message>
         <source>Leave later, and a cutoff is missed even at planned speed.</source>
@@ -1019,6 +1007,70 @@
     <message>
         <source>Drag the top of a target: up is faster. Click anything for its figures.</source>
         <translation>Zieh eine Vorgabe an der Oberkante: nach oben ist schneller. Ein Klick zeigt zu allem die Zahlen.</translation>
+    </message>
+    <message>
+        <source>resources</source>
+        <translation>Dateien des Programms</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>block, in a process of its own</source>
+        <translation>Trainingsblock, in einem eigenen Prozess</translation>
+    </message>
+    <message>
+        <source>course, calendar, tables</source>
+        <translation>Strecke, Kalender, Tabellen</translation>
+    </message>
+    <message>
+        <source>cards</source>
+        <translation>Karten</translation>
+    </message>
+    <message>
+        <source>{0} ({1} s)</source>
+        <translation>{0} ({1} s)</translation>
+    </message>
+    <message>
+        <source>ok</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>FAILED</source>
+        <translation>FEHLER</translation>
+    </message>
+    <message>
+        <source>Qt has no words in {0}.</source>
+        <translation>Qt hat keine Texte für {0}.</translation>
+    </message>
+    <message>
+        <source>{0} files, {1}</source>
+        <translation>{0} Dateien, {1}</translation>
+    </message>
+    <message>
+        <source>The demo did not open.</source>
+        <translation>Die Demo ging nicht auf.</translation>
+    </message>
+    <message>
+        <source>The search for a block ended without one.</source>
+        <translation>Die Suche nach einem Block endete ohne einen.</translation>
+    </message>
+    <message>
+        <source>{0} sessions, searched plan has {1}</source>
+        <translation>{0} Einheiten, der gesuchte Plan hat {1}</translation>
+    </message>
+    <message>
+        <source>{0} is empty.</source>
+        <translation>{0} ist leer.</translation>
+    </message>
+    <message>
+        <source>The PDF is not whole.</source>
+        <translation>Das PDF ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>{0} pages</source>
+        <translation>{0} Seiten</translation>
     </message>
 </context>
 <context>
@@ -3488,6 +3540,111 @@
     <message>
         <source>From 00:00 to 23:59, on the clock at the race</source>
         <translation>Von 00:00 bis 23:59, nach der Uhr am Rennort</translation>
+    </message>
+</context>
+<context>
+    <name>Command line</name>
+    <message>
+        <source>usage: </source>
+        <translation>Aufruf: </translation>
+    </message>
+    <message>
+        <source>positional arguments</source>
+        <translation>Argumente</translation>
+    </message>
+    <message>
+        <source>options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <source>show this help message and exit</source>
+        <translation>diese Hilfe zeigen und enden</translation>
+    </message>
+    <message>
+        <source>%(prog)s: error: %(message)s
+</source>
+        <translation>%(prog)s: Fehler: %(message)s
+</translation>
+    </message>
+    <message>
+        <source>argument %(argument_name)s: %(message)s</source>
+        <translation>Argument %(argument_name)s: %(message)s</translation>
+    </message>
+    <message>
+        <source>unrecognized arguments: %s</source>
+        <translation>unbekannte Argumente: %s</translation>
+    </message>
+    <message>
+        <source>expected one argument</source>
+        <translation>braucht eine Angabe dahinter</translation>
+    </message>
+    <message>
+        <source>not allowed with argument %s</source>
+        <translation>geht nicht zusammen mit %s</translation>
+    </message>
+    <message>
+        <source>ignored explicit argument %r</source>
+        <translation>nimmt keine Angabe, auch nicht %r</translation>
+    </message>
+    <message>
+        <source>ambiguous option: %(option)s could match %(matches)s</source>
+        <translation>mehrdeutige Option: %(option)s kann %(matches)s heißen</translation>
+    </message>
+    <message>
+        <source>Plan an ultramarathon: training block, section targets, fuel, cards.</source>
+        <translation>Plane einen Ultramarathon: Trainingsblock, Abschnittsziele, Verpflegung, Karten.</translation>
+    </message>
+    <message>
+        <source>Without an option the window opens, with FILE in it if one is named.</source>
+        <translation>Ohne Option geht das Fenster auf, mit DATEI darin, wenn eine genannt ist.</translation>
+    </message>
+    <message>
+        <source>FILE</source>
+        <translation>DATEI</translation>
+    </message>
+    <message>
+        <source>a project (.ultraplan) or a course (.gpx); with --cards also a folder of projects</source>
+        <translation>ein Projekt (.ultraplan) oder eine Strecke (.gpx); mit --cards auch ein Ordner voller Projekte</translation>
+    </message>
+    <message>
+        <source>take the demo project</source>
+        <translation>das Demo-Projekt nehmen</translation>
+    </message>
+    <message>
+        <source>keep settings and new projects in a folder that is gone when its last window closes</source>
+        <translation>Einstellungen und neue Projekte in einem Ordner halten, der mit seinem letzten Fenster verschwindet</translation>
+    </message>
+    <message>
+        <source>speak the language of the compiled translation QM, for trying one</source>
+        <translation>die Sprache der übersetzten Datei QM sprechen, um sie auszuprobieren</translation>
+    </message>
+    <message>
+        <source>show the version and exit</source>
+        <translation>die Version zeigen und enden</translation>
+    </message>
+    <message>
+        <source>OUT</source>
+        <translation>ZIEL</translation>
+    </message>
+    <message>
+        <source>write all cards of FILE to the PDF OUT, without a window; if FILE is a folder, a PDF of each project in it into the folder OUT</source>
+        <translation>alle Karten von DATEI ohne Fenster in das PDF ZIEL schreiben; ist DATEI ein Ordner, von jedem Projekt darin ein PDF in den Ordner ZIEL</translation>
+    </message>
+    <message>
+        <source>print the project FILE as lines of JSON</source>
+        <translation>das Projekt DATEI als Zeilen aus JSON ausgeben</translation>
+    </message>
+    <message>
+        <source>LINES</source>
+        <translation>ZEILEN</translation>
+    </message>
+    <message>
+        <source>make the new project FILE out of the lines of JSON in LINES (- for standard input)</source>
+        <translation>aus den JSON-Zeilen in ZEILEN das neue Projekt DATEI machen (- für die Standardeingabe)</translation>
+    </message>
+    <message>
+        <source>see whether this installation works, in a folder that is thrown away</source>
+        <translation>prüfen, ob diese Installation funktioniert, in einem Ordner, der danach verschwindet</translation>
     </message>
 </context>
 <context>
@@ -15748,6 +15905,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <message>
         <source>{0} could not be written: the disk is full or away. Save a copy elsewhere.</source>
         <translation>{0} ließ sich nicht schreiben: der Datenträger ist voll oder weg. Speichere eine Kopie anderswo.</translation>
+    </message>
+    <message>
+        <source>standard input</source>
+        <translation>der Standardeingabe</translation>
     </message>
     <message>
         <source>{0} could not be read. Check that you may open it.</source>

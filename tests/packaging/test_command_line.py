@@ -1,5 +1,7 @@
 """What the program does from a command line, without a window."""
 
+import argparse
+import inspect
 import json
 import os
 import shutil
@@ -13,7 +15,8 @@ from PySide6.QtCore import QCoreApplication, QObject, QUrl
 from PySide6.QtGui import QFileOpenEvent
 
 from tests.store.projects import full_project, small_project
-from ultraplanner_gui import __version__, app
+from ultraplanner_gui import __version__, app, options
+from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.store.project_file import ProjectFile, read_project
 from ultraplanner_gui.window.handed_over import HandedOver
 
@@ -138,12 +141,90 @@ def test_version_and_help_need_no_qt():
         assert ended.returncode == 0
 
 
+GERMAN = {"LC_ALL": "de_DE.UTF-8", "PYTHONUTF8": "1"}
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code", "told"),
+    [
+        (["--help"], 0, "Plane einen Ultramarathon"),
+        (["--help"], 0, "DATEI"),
+        (["--cards"], 2, "Fehler: Argument --cards: braucht eine Angabe dahinter"),
+        (["--dump", "--cards", "x"], 2, "geht nicht zusammen mit --dump"),
+        (["a", "b"], 2, "unbekannte Argumente: b"),
+        (["--dump=x"], 2, "nimmt keine Angabe"),
+        (["--dump"], 2, "Nenne eine Projektdatei"),
+    ],
+)
+def test_it_answers_in_the_language_of_the_system(tmp_path, arguments, code, told):
+    ended = started(*arguments, env=environment(tmp_path) | GERMAN, text=True, encoding="utf-8")
+    assert told in ended.stdout + ended.stderr
+    assert ended.returncode == code
+
+
+def test_the_language_of_the_window_is_that_of_the_help(tmp_path):
+    home = tmp_path / "home"
+    settings = Settings(places_of(home) / "settings.ini")
+    settings.language = "de"
+    settings.store.sync()
+    env = environment(tmp_path) | {"ULTRAPLANNER_HOME": str(home), "PYTHONUTF8": "1"}
+    assert "Optionen:" in started("--help", env=env, text=True, encoding="utf-8").stdout
+
+
+def places_of(home):
+    folder = home / "settings"
+    folder.mkdir(parents=True)
+    return folder
+
+
+def test_help_makes_no_folder(tmp_path):
+    started("--help", env=environment(tmp_path) | GERMAN)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_what_is_translated_for_argparse_is_what_it_says():
+    written = inspect.getsource(argparse)
+    for text in options.OF_ARGPARSE:
+        assert repr(text) in written, text
+
+
+def test_signs_a_terminal_does_not_know_end_nothing(tmp_path):
+    env = environment(tmp_path) | GERMAN | {"PYTHONUTF8": "0", "PYTHONIOENCODING": "ascii"}
+    ended = started("--help", env=env)
+    assert ended.returncode == 0
+    assert b"pr?fen" in ended.stdout
+
+
 def test_self_test_goes_through_the_whole_job(tmp_path):
     ended = started("--self-test", env=environment(tmp_path))
     lines = ended.stdout.decode().splitlines()
     assert ended.returncode == 0, (lines, ended.stderr)
     assert [line.split()[0] for line in lines] == ["ok"] * 5
     assert list(tmp_path.iterdir()) == [], "something was left outside the folder thrown away"
+
+
+def test_self_test_speaks_the_language_of_the_system(tmp_path):
+    """And names what is missing in it."""
+    program = (
+        "from ultraplanner_gui import self_test; self_test._has_resources = lambda: 'da'; "
+        "self_test._shows_demo = lambda window, app: exec('raise RuntimeError(1)'); "
+        "raise SystemExit(self_test.self_test())"
+    )
+    ended = subprocess.run(
+        [sys.executable, "-c", program],
+        cwd=ROOT,
+        env=environment(tmp_path) | GERMAN,
+        capture_output=True,
+        text=True,
+        encoding="utf-8",
+        check=False,
+    )
+    first, second, *others = ended.stdout.splitlines()
+    assert first.startswith("gut     Dateien des Programms: da (0,")
+    assert second == "FEHLER  Fenster: 1"
+    # Nothing waits for a demo that is not there.
+    assert [line.endswith(": Die Demo ging nicht auf.") for line in others] == [True] * 3
+    assert ended.returncode == 2
 
 
 def test_self_test_names_what_does_not_work(tmp_path):

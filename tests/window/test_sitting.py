@@ -1,4 +1,5 @@
 from datetime import date
+from pathlib import Path
 
 import pytest
 
@@ -128,3 +129,16 @@ def test_a_copy_over_the_open_file_is_refused(qtbot, settings, path):
     window.deeds.write_mail_copy(LeftOut(), path)
     assert len(told) == 1
     assert path.read_bytes() == before
+
+
+def test_closing_leaves_what_another_window_has_noted(qtbot, settings, path):
+    window = new_window(qtbot, settings)
+    window.deeds.open_project_file(path)
+    window.sitting._note()
+    # Another process, by the file of the settings alone.
+    other = Settings(Path(settings.store.fileName()))
+    other.sitting = noted = ("/elsewhere/other.ultraplan", "sheet", "", "")
+    other.store.sync()
+    window.close()
+    settings.store.sync()
+    assert settings.sitting == noted

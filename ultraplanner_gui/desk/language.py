@@ -44,6 +44,7 @@ CONTEXTS = (
     "Export",
     "Jobs",
     "Crash",
+    "Command line",
 )
 """Where sentences are marked that travel in a `Message`, which does not say its own context."""
 

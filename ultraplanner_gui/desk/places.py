@@ -19,8 +19,14 @@ _DEVICES = re.compile(r"(?i)(con|prn|aux|nul|com\d|lpt\d)(\..*)?$")
 
 
 def settings_file() -> Path:
-    """Return the file of the settings."""
-    return _made(_home("settings") or _config()) / "settings.ini"
+    """Return the file of the settings, in a folder that is there."""
+    _made(settings_path().parent)
+    return settings_path()
+
+
+def settings_path() -> Path:
+    """Return where the settings are or would be."""
+    return (_home("settings") or _config()) / "settings.ini"
 
 
 def data() -> Path:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QProcess, Slot
+from PySide6.QtCore import QLocale, Slot
 
 from ultraplanner_gui.desk import places
+from ultraplanner_gui.desk.language import plain_figures
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.widgets.theme import theme
@@ -27,8 +27,9 @@ class ProgramDeeds(JobDeeds):
     @Slot()
     def another_window(self) -> None:
         """Start the program a second time: each window has a project, and a coach sees two."""
-        own = [] if getattr(sys, "frozen", False) else ["-m", "ultraplanner_gui"]
-        QProcess.startDetached(sys.executable, own)
+        from ultraplanner_gui.desk.further_windows import open_another
+
+        open_another()
 
     @Slot()
     def handbook(self) -> None:
@@ -59,7 +60,7 @@ class ProgramDeeds(JobDeeds):
         if look != self._shown[0]:
             theme().choose(settings.theme, settings.text_percent)
         if words != self._shown[1]:
-            QLocale.setDefault(QLocale(settings.words().locale))
+            QLocale.setDefault(plain_figures(QLocale(settings.words().locale)))
             window.reopen_views()
         elif window.workplace is not None:
             window.workplace.raceday.choose_measure(settings.race_axis)

@@ -26,6 +26,7 @@ class Sitting(QObject):
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window)
         self._window = window
+        self._own = ""
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -37,10 +38,12 @@ class Sitting(QObject):
         self._rest.start()
 
     def ended(self) -> None:
-        """Forget where one was: the project is closed."""
+        """Forget where one was: the project is closed. What another window notes stays."""
         self._rest.stop()
-        if self._window.settings.sitting:
-            self._window.settings.sitting = ()
+        settings = self._window.settings
+        settings.store.sync()
+        if settings.sitting and settings.sitting[0] == self._own:
+            settings.sitting = ()
 
     def go_on(self) -> bool:
         """Open what was open when the program last ended by a fault; return whether it was."""
@@ -52,6 +55,7 @@ class Sitting(QObject):
             file = ProjectFile.open(path)
         except PlanError:  # another window has it, or it cannot be opened: nothing to go on with
             return False
+        self._own = path
         self._window.deeds.show_file(file)
         self._window.go(place if place in ("sheet", "tables", "cards") else "sheet")
         if kind and self._window.workplace is not None:
@@ -65,6 +69,7 @@ class Sitting(QObject):
         if place is None or place.document.path is None:
             return
         chosen = place.selection
-        now = (str(place.document.path), place.place, chosen.kind, chosen.key)
+        self._own = str(place.document.path)
+        now = (self._own, place.place, chosen.kind, chosen.key)
         if self._window.settings.sitting != now:
             self._window.settings.sitting = now
