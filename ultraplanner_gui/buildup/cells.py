@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 ROWS = 7

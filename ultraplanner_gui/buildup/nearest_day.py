@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import QObject, QTimer, Signal, Slot
@@ -21,6 +20,7 @@ from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 #: So far around the day it is looked; so long the hand rests before.
 FARTHEST_DAYS = 10

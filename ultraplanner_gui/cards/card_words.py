@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, PlanError, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import Words
 
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from itertools import pairwise
 
 from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.cards.page import BAND, LEAST_X_HEIGHT_MM, Op, Page, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
+from ultraplanner_gui.plan.value import dataclass
 
 LEAST_MARGIN_MM = 3.0
 LARGEST_MARGIN_MM = 12.0

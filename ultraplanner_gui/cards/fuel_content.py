@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from ultraplanner_gui.cards.card_words import (
     Turning,
@@ -22,6 +21,7 @@ from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.course import Offer
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.cautions import STANDING
 from ultraplanner_gui.wording.words import Words
 

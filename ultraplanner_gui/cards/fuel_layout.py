@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import partial
 from typing import NamedTuple
 
@@ -11,6 +10,7 @@ from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, FuelRow
 from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
+from ultraplanner_gui.plan.value import dataclass
 
 MOST_NAME_LINES = 2
 MOST_NAME_SHARE = 0.42

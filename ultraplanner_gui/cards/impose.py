@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.cards.flow import Frame
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 SLACK_MM = 0.05
 

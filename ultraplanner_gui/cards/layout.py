@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache, partial
 from typing import TypeVar
 
@@ -28,6 +28,7 @@ from ultraplanner_gui.cards.strip_layout import Laid, set_concertina, set_wrist
 from ultraplanner_gui.cards.wall_layout import wall_sheet
 from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
 FILL_POWER, WRITING_POWER = 0.85, 1.9

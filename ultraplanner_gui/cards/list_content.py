@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.cards.card_words import Turning
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

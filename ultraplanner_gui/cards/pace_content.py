@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import datetime
 from itertools import pairwise
 from typing import Literal
@@ -26,6 +25,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import NONE, Words
 
 LATE_S = 1800.0

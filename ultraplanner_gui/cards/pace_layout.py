@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
@@ -11,6 +10,7 @@ from ultraplanner_gui.cards.pace_content import Clock, PaceCard, PaceRow
 from ultraplanner_gui.cards.page import Op, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import NONE
 
 MOST_NAME_LINES = 2

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Literal
+
+from ultraplanner_gui.plan.value import dataclass
 
 MM_PER_PT = 25.4 / 72.0
 X_HEIGHT_EM = 0.55

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
 
 from ultraplanner_gui.cards.impose import SLACK_MM, Placed, impose
 from ultraplanner_gui.cards.page import Line, Op, Page
+from ultraplanner_gui.plan.value import dataclass
 
 CUT_MM, CUT_GREY = 0.1, 0.6
 OVERLAP_MM = 10.0

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice
@@ -16,6 +15,7 @@ from ultraplanner_gui.cards.paint import measure, paint_page
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.cards import Card
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import Words
 
 SCREEN_MM = 66.0

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -16,6 +15,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.fuel import Shape
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import NONE, Words
 
 STEPS = 120

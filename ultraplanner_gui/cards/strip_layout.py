@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.flow import Frame
@@ -24,6 +23,7 @@ from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import BAND_GAP_MM, BAND_MM, light_band
 from ultraplanner_gui.cards.strip_content import Concertina, Leg, WristStrip
 from ultraplanner_gui.plan.fuel import Shape
+from ultraplanner_gui.plan.value import dataclass
 
 CELL_PAD_EM = 0.35
 LEAST_LEG_EM = 8.5

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import partial
 
 from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.page import BLACK, Op, Rect, Strokes, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.week_content import WallCard, WallTile, WallWeek
+from ultraplanner_gui.plan.value import dataclass
 
 TILE_PAD_EM = 0.3
 TILE_LINE_MM, HARD_LINE_MM, MARK_LINE_MM = 0.15, 0.5, 0.35

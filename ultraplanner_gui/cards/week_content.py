@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from ultraplanner_gui.cards.card_words import Turning, say, turning
@@ -16,6 +15,7 @@ from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Gut, Kind, Session
 from ultraplanner_gui.plan.cards import Card, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.cautions import RED_FLAGS
 from ultraplanner_gui.wording.words import Words
 

@@ -9,7 +9,6 @@ from __future__ import annotations
 import multiprocessing
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from multiprocessing.connection import Connection
 
 from ultraplanner_gui.desk.jobs import Token
@@ -19,6 +18,7 @@ from ultraplanner_gui.engine.block_worker import Failure, News, mend_block, sear
 from ultraplanner_gui.engine.repair_request import Repair, RepairRequest
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 LOOK_S = 0.05
 GRACE_S = 0.2

@@ -5,7 +5,6 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import date, datetime
 from pathlib import Path
 
@@ -19,6 +18,7 @@ from ultraplanner_gui.engine import outlook as engine
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, StoreError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.store.project_file import NEW_LABEL, Point, ProjectFile
 
 Derive = Callable[[Project, Outlook | None, date], Outlook]

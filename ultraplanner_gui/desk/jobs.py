@@ -7,13 +7,13 @@ import sys
 import threading
 import time
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import partial
 from typing import Concatenate, NewType, ParamSpec
 
 from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, Slot
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 P = ParamSpec("P")
 Ticket = NewType("Ticket", int)

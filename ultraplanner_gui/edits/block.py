@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from typing import ClassVar
 
@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
+from ultraplanner_gui.plan.value import dataclass
 
 # The race is a session too, so these hold whatever `edits.race` allows a race.
 LONGEST_SESSION_M = 1_000_000.0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import ClassVar
 
@@ -20,6 +20,7 @@ from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 MOST_REPEATS = 52
 FARTHEST_DAYS = 3660

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 SMALLEST_CARD_MM = 30.0
 LARGEST_CARD_MM = 900.0

@@ -7,7 +7,7 @@ what is underfoot in `surfaces`.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import ClassVar
 
@@ -22,6 +22,7 @@ from ultraplanner_gui.plan.course import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 LONGEST_STOP_S = 24 * 3600.0
 HIGHEST_CLIMB_M = 100_000.0

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import (
@@ -32,6 +32,7 @@ from ultraplanner_gui.plan.course import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.elevation import M_PER_FOOT
 
 SHORTEST_COURSE_M = 1_000.0

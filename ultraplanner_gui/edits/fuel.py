@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
@@ -12,6 +12,7 @@ from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 HIGHEST_CARB_G_PER_H = 120.0
 HIGHEST_FLUID_ML_PER_H = 1000.0

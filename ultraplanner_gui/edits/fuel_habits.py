@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.compound import Together
@@ -18,6 +18,7 @@ from ultraplanner_gui.plan.fuel import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 LEAST_SWEAT_L_PER_H, MOST_SWEAT_L_PER_H = 0.1, 3.5
 MOST_SWEAT_TESTS = 100

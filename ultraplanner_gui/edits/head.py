@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.logistics import LONGEST_LINE, MOST_LINES
@@ -11,6 +11,7 @@ from ultraplanner_gui.plan.head import Head
 from ultraplanner_gui.plan.logistics import IfThen, KitPlace, OwnDay, PackedKit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 LONGEST_FINISH_S = 240.0 * 3600.0
 MOST_DAYS_BEFORE = 30

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass, replace
 from typing import ClassVar, TypeVar
 
 from ultraplanner_gui.edits.block import MarkDone, MarkMissed
@@ -11,6 +11,7 @@ from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.logistics import Logistics, PlaceNotes
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 LONGEST_LINE = 300
 MOST_LINES = 200

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
@@ -12,6 +12,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.pacing import Pacing, PastRun
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 MOST_FADE_SHARE = 2.0
 COLDEST_C, WARMEST_C = -60.0, 60.0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.pacing import PastRun
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR, Race
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 SHORTEST_RACE_S = 600.0
 

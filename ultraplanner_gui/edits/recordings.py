@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
+from ultraplanner_gui.plan.value import dataclass
 
 MOST_BYTES_IN_ALL = 200 * 1024 * 1024
 LONGEST_NAME = 200

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.review import Lesson, PinnedTo, Review
+from ultraplanner_gui.plan.value import dataclass
 
 LONGEST_TEXT = 2_000
 MOST_LESSONS = 200

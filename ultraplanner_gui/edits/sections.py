@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import course_of
@@ -13,6 +13,7 @@ from ultraplanner_gui.engine.section_cuts import CutBy, cut_at, ends_every, with
 from ultraplanner_gui.plan.course import SHORTEST_SECTION_M, Course, Section, fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 SHORTEST_EVERY_M = 500.0
 LONGEST_EVERY_M = 500_000.0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from typing import ClassVar
 
@@ -10,6 +10,7 @@ from ultraplanner_gui.edits.course import ChangeStation, course_of
 from ultraplanner_gui.edits.race import ChangeRace
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import ClassVar
 
 from ultraplanner_gui.edits.course import check_factors, course_of
@@ -10,6 +10,7 @@ from ultraplanner_gui.engine.surface_spans import painted
 from ultraplanner_gui.plan.course import Surface, SurfaceFactors
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 SHORTEST_SPAN_M = 10.0
 

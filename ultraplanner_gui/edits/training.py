@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import ClassVar
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -19,6 +19,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 from ultraplanner_gui.plan.runner import Health, Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 DAY_S = 86_400.0

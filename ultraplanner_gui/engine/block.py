@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ultraplanner_gui.engine.block_dress import dressed
 from ultraplanner_gui.engine.block_layout import Layout, laid_out
@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.runway import Runway
 from ultraplanner_gui.plan.block import Block, Kind, Session
 from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.value import dataclass
 
 __all__ = ["BlockPlan", "BlockRequest", "build_block", "finished"]
 

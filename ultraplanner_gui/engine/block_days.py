@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date
 from itertools import combinations, pairwise
 
@@ -15,6 +15,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind, weeks_to_go
 from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Ask
 from ultraplanner_gui.science.training import easy_days_after, rest_days_after
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date
 
 from ultraplanner_gui.engine.block_days import (
@@ -20,6 +20,7 @@ from ultraplanner_gui.engine.block_weeks import Calendar, Frame, growth_curve, t
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Ramp
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,

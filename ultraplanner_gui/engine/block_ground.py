@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_weeks import Calendar, tune_up_s
 from ultraplanner_gui.engine.runway import CLIMB_SHARE
 from ultraplanner_gui.plan.block import Ground, Kind
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.training import reach_m, time_on_feet_s
 
 HILLY_PER_M = 0.010

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ultraplanner_gui.engine.block_days import Pattern, pattern
 from ultraplanner_gui.engine.block_fill import Filled, fill
@@ -10,6 +10,7 @@ from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_request import BlockRequest, check_request
 from ultraplanner_gui.engine.block_weeks import Calendar, calendar
 from ultraplanner_gui.engine.runway import RaceAsks, Runway, growth_of, race_asks, runway
+from ultraplanner_gui.plan.value import dataclass
 
 RECASTS = 3
 

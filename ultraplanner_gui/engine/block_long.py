@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.engine.block_weeks import growth_curve
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.training import growth_steps, ten_percent_more
 
 BETWEEN_SHARE = 0.75

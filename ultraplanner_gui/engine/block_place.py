@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.block_days import LONG_KINDS, Slot
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.value import dataclass
 
 STEP_M = 500
 LEAST_SESSION_M = 3_000

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.plan.block import Ground, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.surface import Surface
+from ultraplanner_gui.plan.value import dataclass
 
 LEAST_FREE_S = 20 * 60.0
 

@@ -7,11 +7,11 @@ Programming Computation 10 (2018) 119-142.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any, TypeAlias
 
 from ultraplanner_gui.engine.block_rows import Rows
+from ultraplanner_gui.plan.value import dataclass
 
 Watch = Callable[[float, float], None]
 Foreign: TypeAlias = Any

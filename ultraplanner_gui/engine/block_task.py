@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind
+from ultraplanner_gui.plan.value import dataclass
 
 LONG_KINDS = (Kind.LONG, Kind.REHEARSAL)
 SHARP_KINDS = (Kind.HILLS, Kind.TEMPO, Kind.INTERVALS, Kind.DOWNHILL)

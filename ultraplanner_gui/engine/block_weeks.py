@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.runway import taper_weeks, whole_weeks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.training import rest_days_after, taper_shares
 
 TUNE_UP_DAYS_APART = 14

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Protocol
 
 from ultraplanner_gui.engine.block_exact import ExactPlan, Progress, Search, best_block
@@ -11,6 +10,7 @@ from ultraplanner_gui.engine.repair import repair_block
 from ultraplanner_gui.engine.repair_request import Repair, RepairRequest
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import Message, PlanError
+from ultraplanner_gui.plan.value import dataclass
 
 
 class Line(Protocol):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 
 import numpy as np
@@ -15,6 +15,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import LEVEL_RUNNING_J_PER_KG_M, pace_cost
 
 # OWN limits, as every threshold in this module: what one recording can bear.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from zoneinfo import ZoneInfo
 
@@ -19,6 +19,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, 
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.training import CLIMB_EQUIVALENT
 
 HOUR_S = 3600.0

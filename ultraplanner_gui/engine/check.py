@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,6 @@ limits: OWN.)
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
@@ -19,6 +18,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.section_cuts import End, cut_at
 from ultraplanner_gui.plan.course import Course, FloatArray, Section, Slope
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.elevation import turning_points
 
 # OWN: on a course of 2,500 m of climb a rise of 100 m is a climb, on a flatter one a lower rise.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -11,6 +10,7 @@ from ultraplanner_gui.engine.pacing import PacePlan, stopped_before
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.constant_power import Pieces, Ways, power_for_time, times_at_power
 from ultraplanner_gui.science.walking import hiking_speed, naismith_s, tobler_speed
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from itertools import combinations
 from types import MappingProxyType
@@ -14,6 +13,7 @@ from ultraplanner_gui.engine.pacing import PaceShape, Stop, pace_at_effort, pace
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from functools import lru_cache
 
@@ -15,6 +14,7 @@ import numpy as np
 
 from ultraplanner_gui.engine.light import dark_share, small_hours
 from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.value import dataclass
 
 _CLOCK_STEP_S = 60.0
 _MOST_CLOCK_STEPS = 4096

@@ -5,7 +5,7 @@ Each can be switched off. How many minutes they come to is in `engine.conditions
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 
 import numpy as np
@@ -15,6 +15,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import Effect, ValleyForecast
 from ultraplanner_gui.plan.course import FloatArray, SurfaceFactors, SurfaceSpan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.environment import (
     HEAT_LOSS_PER_K,
     altitude_power,

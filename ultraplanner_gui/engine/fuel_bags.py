@@ -6,7 +6,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 
 from ultraplanner_gui.engine.fuel_fill_cells import has_tap
@@ -15,6 +14,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape
 from ultraplanner_gui.plan.station import AidStation, Kit, Offer
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import dose
 
 # OWN: how near a table an item counts as eaten there.

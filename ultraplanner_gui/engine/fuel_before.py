@@ -6,12 +6,12 @@ Rows from other parts of the race week join by `merged`.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 
 from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import meal_carb_g
 from ultraplanner_gui.science.hydration import drink_before_ml
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 import numpy as np
 
@@ -13,6 +13,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import FuelPlan, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import (
     MOST_FLUID_ML_PER_H,
     MOST_GLUCOSE_G_PER_H,

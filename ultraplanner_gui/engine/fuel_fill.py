@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from time import monotonic
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
@@ -26,6 +26,7 @@ from ultraplanner_gui.engine.fuel_kit import (
 )
 from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, S_PER_H
 
 # OWN: how far from what is asked an hour may be.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg
 from ultraplanner_gui.engine.fuel_placing import slot_times
@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.station import AidStation, Offer
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import S_PER_H
 
 DAY_S = 24.0 * S_PER_H

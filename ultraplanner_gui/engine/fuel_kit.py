@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum, auto
 
 from ultraplanner_gui.plan.fuel import (
@@ -15,6 +14,7 @@ from ultraplanner_gui.plan.fuel import (
     SweatTest,
     Tolerance,
 )
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.caffeine import limits_mg, lower_limits_mg, young_limits_mg
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MUCH_FLUID_ML_PER_H
 from ultraplanner_gui.science.hydration import sweat_l_per_h

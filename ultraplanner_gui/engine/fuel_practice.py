@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.fuel_kit import Taste, may_use, taste_of
 from ultraplanner_gui.plan.block import Block, Gut, Session
 from ultraplanner_gui.plan.fuel import Food, FuelPlan, Portion, Tolerance
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import S_PER_H, dose
 
 # OWN: only a run this long, eaten on for so much of the rate, says anything of the race.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from dataclasses import fields
 
 import numpy as np
 import numpy.typing as npt
@@ -17,6 +17,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.caffeine import in_body_mg
 from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -13,6 +12,7 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.slope import slope_felt
 from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.walking import gait_change_speed
 
 # OWN: a shorter stretch is no change of gait one plans for.

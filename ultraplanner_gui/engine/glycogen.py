@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -18,6 +17,7 @@ from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Effort, FuelPlan, Tank
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MOST_MIXED_G_PER_H
 from ultraplanner_gui.science.glycogen import (
     EMPTY_SHARE,

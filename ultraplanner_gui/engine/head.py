@@ -8,7 +8,6 @@ our own.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 
@@ -22,6 +21,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Slope
 from ultraplanner_gui.plan.head import DayKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import Words
 
 #: How a race time reads on the clock.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 import numpy as np
@@ -12,6 +12,7 @@ from ultraplanner_gui.engine.calibration import Estimate, Fit, error_of, fit
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

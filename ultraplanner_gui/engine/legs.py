@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
@@ -10,6 +9,7 @@ from ultraplanner_gui.engine.light import Light
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import Surface
+from ultraplanner_gui.plan.value import dataclass
 
 #: The key of the leg that ends at the finish; no station has an empty key.
 LAST_LEG = ""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from functools import lru_cache
 from typing import Literal
@@ -11,6 +11,7 @@ import numpy as np
 
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.sun import (
     CIVIL_TWILIGHT_DEG,
     SUNRISE_DEG,

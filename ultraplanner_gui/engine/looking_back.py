@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import combinations, pairwise
 from math import factorial
@@ -29,6 +28,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 PIECE_M = 200.0

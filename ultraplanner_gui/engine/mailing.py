@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.logistics import Identity
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.runner import Health
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.plan.value import dataclass
 
 LEAST_PATIENCE_S = 1800.0
 

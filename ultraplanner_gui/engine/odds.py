@@ -13,7 +13,6 @@ import math
 import threading
 from bisect import bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -23,6 +22,7 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 Draws = npt.NDArray[np.float32]
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.checks import Check, block_checks
@@ -22,6 +21,7 @@ from ultraplanner_gui.engine.worries import worry_check
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -22,6 +21,7 @@ from ultraplanner_gui.engine.warmth import Warmth, warmth
 from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 _MOVED_S = 1.0
 

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import lru_cache
 from typing import Literal
@@ -26,6 +25,7 @@ from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 PaceShape = Literal["forecast", "target", "even"]

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
@@ -19,6 +18,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError,
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 Kind = Literal["race", "long run"]

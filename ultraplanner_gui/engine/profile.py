@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -11,6 +10,7 @@ from ultraplanner_gui.engine.course_scale import line_distance, places_of_points
 from ultraplanner_gui.engine.surface_spans import surface_factors_of
 from ultraplanner_gui.plan.course import Course, FloatArray, Line, Surface
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.elevation import climb_and_drop, filled, moving_mean
 
 __all__ = ["Profile", "build_profile", "line_distance"]

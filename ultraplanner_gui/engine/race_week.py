@@ -6,13 +6,13 @@ And the days after: how long to rest by how long the race is, and what not to wa
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from ultraplanner_gui.engine.fuel_before import DAYS, CountdownRow, fuel_countdown, merged
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, Message, Quantity, message
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 
 #: As long as this takes a night with it whatever the start (own rule).
 NIGHT_S = 18.0 * 3600.0

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -10,6 +9,7 @@ import numpy as np
 from ultraplanner_gui.engine.profile import Profile, build_profile, line_distance
 from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.plan.recording import Recording
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import distance_along
 
 PIECE_M = 150.0

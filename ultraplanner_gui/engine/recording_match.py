@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 import numpy as np
@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.course import Course, FloatArray, Line
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import local_plane
 
 #: A run begun before this hour may belong to the day before (own rule).

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import timedelta
 
 from ultraplanner_gui.engine.block_request import BlockRequest
@@ -31,6 +31,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before, within_ten_percent
 
 NODES = 5000

@@ -7,11 +7,12 @@ grow to a loading week.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Block, Kind, Session, weeks_to_go
+from ultraplanner_gui.plan.value import dataclass
 
 STEP_S = 300
 LEAST_STEPS = 4

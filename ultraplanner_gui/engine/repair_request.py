@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.value import dataclass
 
 
 class Cause(StrEnum):

@@ -7,9 +7,8 @@ known better: Mujika and Padilla 2000, Sports Med 30:79-87 and 30:145-154.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.repair_request import Absence, Cause
+from ultraplanner_gui.plan.value import dataclass
 
 LATE_DAYS = 10
 LATE_WEEKS = 8

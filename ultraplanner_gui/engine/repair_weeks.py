@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.block_rows import Term
 from ultraplanner_gui.engine.repair_fates import Mend, RepairModel, metres_of
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, weeks_to_go
+from ultraplanner_gui.plan.value import dataclass
 
 # Costs and shares are own choices.
 #: What a metre costs that a rule gives way by.

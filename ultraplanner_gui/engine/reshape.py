@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -21,6 +21,7 @@ from ultraplanner_gui.plan.course import (
     SurfaceFactors,
     fresh_key,
 )
+from ultraplanner_gui.plan.value import dataclass
 
 #: Two lengths nearer than this are one: rounding, not stretching.
 SAME_M = 1e-3

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 
 from ultraplanner_gui.engine.match import GRADIENT_EDGES
 from ultraplanner_gui.engine.recorded_pace import RecordedPace
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 HOUR_S = 3600.0

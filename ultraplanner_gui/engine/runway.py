@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import pairwise
 
@@ -10,6 +9,7 @@ from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Level, Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Ramp, Wishes
 from ultraplanner_gui.science.training import (
     CLIMB_EQUIVALENT,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from itertools import pairwise
 
@@ -14,6 +14,7 @@ from ultraplanner_gui.plan.course import (
     Slope,
     fresh_key,
 )
+from ultraplanner_gui.plan.value import dataclass
 
 
 class CutBy(StrEnum):

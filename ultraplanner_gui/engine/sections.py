@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -15,6 +14,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import AidStation, Course, CutoffKind, FloatArray, Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 
 # Own measurement: holds 80 % of real arrivals when the finish is met as planned.
 WINDOW_AT_HALF = 0.09

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.plan.block import Ground, Kind, Mind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 
 SHORT_S = 40 * 60.0
 KEPT = 2

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from itertools import pairwise
 
 import numpy as np
@@ -22,6 +22,7 @@ from ultraplanner_gui.plan.block import Ground, Session
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.science.training import likeness
 

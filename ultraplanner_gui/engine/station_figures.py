@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 
 from ultraplanner_gui.engine.check import Check
@@ -22,6 +22,7 @@ from ultraplanner_gui.engine.sections import SectionFigures, arrival_window
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
 from ultraplanner_gui.plan.station import AidStation, CutoffKind
+from ultraplanner_gui.plan.value import dataclass
 
 #: OWN: a stop is shortened by whole steps, and where that gains at least so much.
 STEP_S, LEAST_GAIN_S = 300.0, 60.0

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.review import Taken
+from ultraplanner_gui.plan.value import dataclass
 
 HOUR_S = 3600.0
 

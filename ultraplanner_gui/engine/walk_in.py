@@ -6,7 +6,6 @@ Only for those who are well: a tired walker goes at nine tenths of the median hi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -15,6 +14,7 @@ from ultraplanner_gui.engine.pacing import PacePlan, Stop, stopped_before
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, CutoffKind, FloatArray
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.walking import hiking_speed, walking_speed
 
 # OWN: after many hours one walks at nine tenths of the speed of fresh hikers.

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 import numpy as np
@@ -13,6 +12,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import ValleyForecast
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 
 PLACES = 240
 # OWN: darker than this the estimate, which assumes sun, is not shown.

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Yardstick
 from ultraplanner_gui.science.training import (
     CLIMB_EQUIVALENT,

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -13,6 +12,7 @@ from ultraplanner_gui.exchange.gpx_parse import GpxFile, Kind, Strand
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
 from ultraplanner_gui.plan.reading import Repair, RepairKind
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import EQUATOR_RADIUS_M, distance_along, distance_between
 
 # OWN limits. Tracks that continue one another seldom meet to the metre, so a short way between

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime, time, timedelta
 from typing import NoReturn
 
@@ -17,6 +17,7 @@ from ultraplanner_gui.plan.message import (
     Quantity,
 )
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 
 # OWN: a cutoff later than that after the one before from the one before is a
 # clock or weekday that does not fit.

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from ultraplanner_gui.exchange.csv_out import unguarded
 from ultraplanner_gui.exchange.safe_read import shown_name
 from ultraplanner_gui.exchange.table_file import read_text
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
+from ultraplanner_gui.plan.value import dataclass
 
 MOST_LINES = 5_000
 MOST_CELLS = 100

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Collection
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -25,6 +24,7 @@ from ultraplanner_gui.exchange.waypoints import SECTION_END, propose_stations
 from ultraplanner_gui.plan.course import Course, Line, Reading, RepairKind, sections_between
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
 from ultraplanner_gui.plan.recording import Recording
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import distance_along
 
 SHORTEST_COURSE_M = 10.0

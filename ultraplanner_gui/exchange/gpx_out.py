@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from pathlib import Path
 
@@ -17,6 +16,7 @@ from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.exchange.waypoints import AID_STATION, SECTION_END
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import Words
 
 

@@ -11,7 +11,7 @@ import math
 import re
 from array import array
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Literal, NoReturn
@@ -22,6 +22,7 @@ import numpy as np
 from ultraplanner_gui.exchange.safe_read import read_bytes, shown_name
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, CourseError
+from ultraplanner_gui.plan.value import dataclass
 
 _NAMESPACE = re.compile(r"|https?://(www\.)?topografix\.com/GPX/\S{0,20}", re.IGNORECASE)
 DEEPEST = 64

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -18,6 +17,7 @@ import numpy.typing as npt
 
 from ultraplanner_gui.engine.profile import GRID_M, MOST_PIECES, THRESHOLD_M, WINDOW_M
 from ultraplanner_gui.plan.course import FloatArray, Line
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.elevation import moving_mean
 from ultraplanner_gui.science.geodesy import distance_along
 

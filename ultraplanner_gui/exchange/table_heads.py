@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum, auto
 
 from ultraplanner_gui.exchange.table_text import TextLine
 from ultraplanner_gui.plan.course import Offer
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.reading import M_PER_FOOT, M_PER_KM, M_PER_MILE
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 import csv
 import re
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Literal
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError
+from ultraplanner_gui.plan.value import dataclass
 
 # OWN limits.
 LONGEST_TEXT = 200_000

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -16,6 +15,7 @@ from ultraplanner_gui.plan.course import (
     fresh_key,
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import EQUATOR_RADIUS_M
 
 # OWN limits.

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 from enum import StrEnum
 
@@ -11,6 +11,7 @@ from ultraplanner_gui.plan.fuel import Portion
 from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.surface import Surface
+from ultraplanner_gui.plan.value import dataclass
 
 
 class Kind(StrEnum):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import StrEnum
 from itertools import pairwise
 
@@ -21,6 +21,7 @@ from ultraplanner_gui.plan.station import (
     StopKind,
 )
 from ultraplanner_gui.plan.surface import Surface, SurfaceFactors, SurfaceSpan
+from ultraplanner_gui.plan.value import dataclass
 
 __all__ = [
     "SHORTEST_SECTION_M",

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from ultraplanner_gui.plan.value import dataclass
 
 Unit = Literal[
     "m",

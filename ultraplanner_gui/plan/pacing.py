@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
+
+from ultraplanner_gui.plan.value import dataclass
 
 #: The target keeps half of the forecast's fade unless the runner wants it otherwise.
 USUAL_FADE_SHARE = 0.5

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.candidates import Candidate
 from ultraplanner_gui.plan.cards import DEFAULT_CARDS, Card
@@ -17,6 +15,7 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.review import Lesson, Review
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 
 @dataclass(frozen=True, slots=True)

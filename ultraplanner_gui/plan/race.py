@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
+
+from ultraplanner_gui.plan.value import dataclass
 
 #: Years a race or session may lie in; outside them dates and zones cannot be trusted.
 FIRST_YEAR, LAST_YEAR = 1900, 2200

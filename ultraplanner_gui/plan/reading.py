@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from ultraplanner_gui.plan.message import Message
+from ultraplanner_gui.plan.value import dataclass
 
 
 class RepairKind(StrEnum):

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
 
 from ultraplanner_gui.plan.course import FloatArray, Line
+from ultraplanner_gui.plan.value import dataclass
 
 #: Recordings one project holds, and bytes of one as it is kept.
 MOST_RECORDINGS = 500

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from ultraplanner_gui.plan.ground import GroundAtHand
 from ultraplanner_gui.plan.pacing import PastRun
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 

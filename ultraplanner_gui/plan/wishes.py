@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
+
+from ultraplanner_gui.plan.value import dataclass
 
 
 class Ramp(StrEnum):

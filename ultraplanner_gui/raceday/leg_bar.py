@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from itertools import pairwise
 
 from PySide6.QtCore import QLineF, QRectF, Qt
@@ -12,6 +11,7 @@ from PySide6.QtGui import QPainter, QPen
 from ultraplanner_gui.engine.legs import Leg, legs_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -10,6 +9,7 @@ import numpy.typing as npt
 
 from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.plan.course import Course, FloatArray
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import local_plane
 
 #: Two visits of one place this far apart along the drawn line are two passes over it.

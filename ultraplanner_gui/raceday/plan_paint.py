@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -13,6 +12,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, FloatArray
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.raceday.plan_line import DrawnLine
 from ultraplanner_gui.raceday.relief import FULL_WASH
 from ultraplanner_gui.raceday.surface_looks import plan_pen

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 import numpy as np
@@ -17,6 +16,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.relief import FORMAT, relief
 from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_texts, nice_ticks

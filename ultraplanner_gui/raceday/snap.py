@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Callable, Collection, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from PySide6.QtCore import QObject, Qt, Signal
@@ -14,6 +13,7 @@ from PySide6.QtGui import QMouseEvent
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.engine.climbs import Hill, hills_of
 from ultraplanner_gui.plan.course import Slope
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words

@@ -5,12 +5,11 @@ Tones are those of the ground; the patterns tell surfaces apart in black and whi
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QCoreApplication, QRectF, Qt
 from PySide6.QtGui import QBrush, QIcon, QPainter, QPen, QPixmap
 
 from ultraplanner_gui.plan.course import Surface
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording import course_names

@@ -6,13 +6,14 @@ import json
 import math
 import types
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import MISSING, Field, dataclass, fields, is_dataclass
+from dataclasses import MISSING, Field, fields, is_dataclass
 from datetime import UTC, date, datetime, timedelta
 from enum import Enum
 from itertools import chain
 from typing import Literal, TypeAlias, TypeVar, Union, get_args, get_origin, get_type_hints
 from zoneinfo import ZoneInfo
 
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.store import columns
 from ultraplanner_gui.store.troubles import damaged, unfit
 

@@ -6,11 +6,12 @@ import re
 import shutil
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
 from ultraplanner_gui.store.database import MAJOR, VERSION, Database
 from ultraplanner_gui.store.parts import (

@@ -12,9 +12,10 @@ import os
 import socket
 import sys
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
+
+from ultraplanner_gui.plan.value import dataclass
 
 _MOST_BYTES = 4096
 _MOST_LETTERS = 40

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import partial
 from hashlib import blake2b
 from itertools import groupby
@@ -18,6 +18,7 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.store.codec import Json, decode, decode_rows, encode
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.soundness import is_sound_line

@@ -7,7 +7,7 @@ may still have one. What is lost everywhere gets its default and is named.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any, TypeVar
@@ -24,6 +24,7 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import distance_along
 from ultraplanner_gui.store.codec import decode, decode_rows, from_bytes
 from ultraplanner_gui.store.database import is_sealed

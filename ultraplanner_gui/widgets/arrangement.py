@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
+
+from ultraplanner_gui.plan.value import dataclass
 
 HIDDEN = "-"
 BEFORE_HEIGHT = ":"

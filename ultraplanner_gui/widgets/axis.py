@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -12,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import AidStation, FloatArray
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.theme import theme
 
 Measure = Literal["distance", "clock"]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Generic, TypeVar
 
 from PySide6.QtCore import QCoreApplication, QObject, Signal, Slot
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.fields import DurationField
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space

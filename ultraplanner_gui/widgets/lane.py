@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Stroke
 

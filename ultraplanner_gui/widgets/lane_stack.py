@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 from math import ceil
@@ -12,6 +11,7 @@ from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QMenu, QWidget
 
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.arrangement import Arrangement
 from ultraplanner_gui.widgets.lane_cursor import LaneCursor, Spot
 from ultraplanner_gui.widgets.lane_hand import LaneHand

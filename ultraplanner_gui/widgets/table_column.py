@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any, Generic, Protocol, TypeVar
 
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_text import without_unit
 from ultraplanner_gui.wording import locales
 from ultraplanner_gui.wording.reading import without_isolates

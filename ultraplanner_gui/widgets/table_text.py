@@ -6,9 +6,9 @@ import csv
 import re
 import unicodedata
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording.words import Words
 
 MOST_CHARACTERS = 400_000

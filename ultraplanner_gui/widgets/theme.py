@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 import shiboken6
@@ -11,6 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiAppli
 from PySide6.QtWidgets import QApplication, QLabel
 
 from ultraplanner_gui.desk import resources
+from ultraplanner_gui.plan.value import dataclass
 
 FONT_FAMILY = "B612"
 FONT_FILES = ("fonts/B612-Regular.otf", "fonts/B612-Bold.otf")

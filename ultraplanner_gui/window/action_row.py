@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtGui import QKeySequence
+
+from ultraplanner_gui.plan.value import dataclass
 
 Standard = QKeySequence.StandardKey
 

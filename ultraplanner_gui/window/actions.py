@@ -5,7 +5,6 @@ Menus, context menus, the switch of places, the list of keys and the finder are 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QObject
@@ -13,6 +12,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from ultraplanner_gui.plan.block import Kind, Session
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.window.action_row import (
     ALWAYS,
     MARKED,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import datetime
 from functools import partial
 
@@ -16,6 +16,7 @@ from ultraplanner_gui.exchange.course_rows import (
 )
 from ultraplanner_gui.exchange.course_text import offers_in, read_cutoff
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import distance_unit, height_unit, unit

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+
+from ultraplanner_gui.plan.value import dataclass
 
 _WORD = re.compile(r"[^\W_]+(?:[.,:’'][^\W_]+)*")
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.window.help_html import Inks, as_html, link_to, paragraph, said
 from ultraplanner_gui.wording import handbook
 from ultraplanner_gui.wording.help.topic import Topic

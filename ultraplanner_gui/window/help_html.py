@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.theme import LIGHT, Colours, theme
 from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.wording.help.topic import Source, Topic

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.rows import Heads, Link, Row, Rule, Sentence
 from ultraplanner_gui.window.ledger_week import ACTION
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
@@ -24,6 +23,7 @@ from ultraplanner_gui.engine.looking_back import Cause, LookBack, Minutes, Secti
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence, Title
 from ultraplanner_gui.widgets.table_column import say

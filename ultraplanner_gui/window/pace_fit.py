@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import (
@@ -25,6 +24,7 @@ from ultraplanner_gui.engine.calibration import Estimate
 from ultraplanner_gui.engine.held_out import TriedFit, tried_fit
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -29,6 +29,7 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.plan.block import weeks_to_go
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Health, Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.form_column import SMALL_PT
 from ultraplanner_gui.widgets.help_topic import set_topic

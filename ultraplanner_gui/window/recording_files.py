@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import zlib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from ultraplanner_gui.desk.jobs import Token
@@ -13,6 +12,7 @@ from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_RECORDINGS, KeptRecording
+from ultraplanner_gui.plan.value import dataclass
 
 ENDINGS = (".gpx", ".gpx.gz")
 #: Entries of a folder that are looked at, and folders within folders, at most.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 import numpy as np
 from PySide6.QtCore import Qt
@@ -23,6 +22,7 @@ from ultraplanner_gui.engine.run_analysis import RunAnalysis, SlopeClass, analys
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence, Title

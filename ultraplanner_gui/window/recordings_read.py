@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.engine.prediction import result_of
@@ -11,6 +10,7 @@ from ultraplanner_gui.plan.message import CourseError, Message, PlanError
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import dataclass
 
 #: Recordings that could not be used, and why.
 LeftOut = tuple[tuple[str, Message], ...]

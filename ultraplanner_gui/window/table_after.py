@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import date
 
 from ultraplanner_gui.engine.fuel_before import CountdownRow
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_week import days_after
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import TableSpec, unit

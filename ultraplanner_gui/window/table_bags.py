@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel_habits import SetStationFoods
 from ultraplanner_gui.engine.fuel_bags import BagPlan, Bought, Carry, Pack, Source, bag_plan
@@ -14,6 +12,7 @@ from ultraplanner_gui.plan.fuel import Food
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.station import AidStation, Kit
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Aim, Column, say
 from ultraplanner_gui.widgets.table_text import (
     READABLE_UNITS,

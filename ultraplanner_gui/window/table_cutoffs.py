@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime
 
 from ultraplanner_gui.engine.gait import walked_between
@@ -13,6 +12,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_sections import NO_COURSE, name_of, span_column
 from ultraplanner_gui.window.table_spec import TableSpec, distance_unit

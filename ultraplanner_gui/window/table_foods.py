@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import ChangeFood, RemoveFood
@@ -10,6 +10,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Allergen, Food, Shape, Sugars, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import NO, YES, Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_fuel import CAFFEINE, CARBS, FLUID, FOOD, SODIUM

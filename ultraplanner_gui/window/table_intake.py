@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from ultraplanner_gui.engine.fuelling import Intake
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import TableSpec, one_line, unit

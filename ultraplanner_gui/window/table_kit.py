@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.head import TickKit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.logistics import KitPlace, PackedKit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column, is_yes, say
 from ultraplanner_gui.window.table_spec import TableSpec
 from ultraplanner_gui.wording.words import NONE, Words

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from ultraplanner_gui.edits.compound import PasteCells
@@ -11,6 +11,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import (
     Aim,
     Keyed,

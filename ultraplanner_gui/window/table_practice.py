@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from PySide6.QtCore import QCoreApplication
 
@@ -14,6 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Done, Gut, Kind, Session
 from ultraplanner_gui.plan.fuel import FuelPlan, Portion
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import RowDeed, TableSpec, one_line, unit

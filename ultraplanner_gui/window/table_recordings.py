@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import timedelta
 
 from ultraplanner_gui.buildup import kinds
@@ -14,6 +13,7 @@ from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_spec import (
     TableSpec,

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.edits.compound import MoveSurface
@@ -12,6 +10,7 @@ from ultraplanner_gui.edits.surfaces import PaintSurface
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Surface, SurfaceSpan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE

@@ -6,9 +6,9 @@ Nothing is said twice: all but the ten steps is what the help says anyway.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.help import topics
 from ultraplanner_gui.wording.help.topic import Mark, Topic

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache
 
 from babel import Locale, UnknownLocaleError
 from babel.dates import format_date, format_skeleton
 from babel.numbers import format_decimal, parse_pattern
+
+from ultraplanner_gui.plan.value import dataclass
 
 FALLBACK = "en_GB"
 LETTER_TERRITORIES = frozenset(
