@@ -302,6 +302,14 @@
         <translation>{0}-mal {1} {2}, {3}</translation>
     </message>
     <message>
+        <source>Its share of the week</source>
+        <translation>Sein Anteil der Woche</translation>
+    </message>
+    <message>
+        <source>Longest, 30 days before</source>
+        <translation>Längster, 30 Tage davor</translation>
+    </message>
+    <message>
         <source>Climb</source>
         <translation>Aufstieg</translation>
     </message>
@@ -362,6 +370,14 @@
         <translation>Anstrengung</translation>
     </message>
     <message>
+        <source>{0} One more like it.</source>
+        <translation>{0} Noch einmal dasselbe.</translation>
+    </message>
+    <message>
+        <source>{0} {1} more like it.</source>
+        <translation>{0} Noch {1}-mal dasselbe.</translation>
+    </message>
+    <message>
         <source>It holds only as long as it was; H puts it back.</source>
         <translation>Es hält nur so lang, wie sie war; H macht das.</translation>
     </message>
@@ -412,14 +428,6 @@
     <message>
         <source>Checks that do not hold</source>
         <translation>Nicht erfüllte Prüfungen</translation>
-    </message>
-    <message>
-        <source>{0} And once more.</source>
-        <translation>{0} Und noch einmal.</translation>
-    </message>
-    <message>
-        <source>{0} And {1} times more.</source>
-        <translation>{0} Und noch {1}-mal.</translation>
     </message>
     <message>
         <source>Checks it touches</source>
@@ -524,6 +532,10 @@
     <message>
         <source>At walking pace</source>
         <translation>Im Gehen</translation>
+    </message>
+    <message>
+        <source>Pace there</source>
+        <translation>Tempo dort</translation>
     </message>
     <message>
         <source>Leave later, and a cutoff is missed even at planned speed.</source>
@@ -765,6 +777,10 @@
     <message>
         <source>What it is for</source>
         <translation>Wozu es dient</translation>
+    </message>
+    <message>
+        <source>With only 40 minutes</source>
+        <translation>Mit nur 40 Minuten</translation>
     </message>
     <message>
         <source>Questions on health, before the first hard weeks</source>
@@ -1691,8 +1707,16 @@
         <translation>Blockvorlagen (*.ultrablock);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <source>Apply a template</source>
-        <translation>Vorlage anwenden</translation>
+        <source>Choose a template</source>
+        <translation>Vorlage wählen</translation>
+    </message>
+    <message>
+        <source>Template blocks (*.ultrablock)</source>
+        <translation>Blockvorlagen (*.ultrablock)</translation>
+    </message>
+    <message>
+        <source>Keep the template in</source>
+        <translation>Vorlage behalten in</translation>
     </message>
     <message>
         <source>Export to</source>
@@ -5833,8 +5857,8 @@
         <translation>Der Start lässt sich nur innerhalb seines Tages verschieben; einen anderen Tag stellst du unter Rennen und Läufer ein.</translation>
     </message>
     <message>
-        <source>Apply a template</source>
-        <translation>Vorlage anwenden</translation>
+        <source>Put a template in</source>
+        <translation>Vorlage einsetzen</translation>
     </message>
 </context>
 <context>
@@ -6771,8 +6795,8 @@
         <translation>Eigene Zeilen für die letzten Tage</translation>
     </message>
     <message>
-        <source>Apply a template</source>
-        <translation>Vorlage anwenden</translation>
+        <source>Adjust a template to this race</source>
+        <translation>Vorlage an dieses Rennen anpassen</translation>
     </message>
 </context>
 <context>
@@ -7116,6 +7140,14 @@
     <message>
         <source>About {0} to {1} of glycogen left of {2}; {3} waits in the gut</source>
         <translation>Etwa {0} bis {1} Glykogen von {2} übrig; {3} warten im Magen</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>niedrig</translation>
+    </message>
+    <message>
+        <source>nearly gone</source>
+        <translation>fast leer</translation>
     </message>
     <message>
         <source>legs empty from {0}</source>
@@ -17661,8 +17693,16 @@ schneller oben</translation>
 <context>
     <name>TemplateDeeds</name>
     <message>
-        <source>Written: {0}</source>
-        <translation>Geschrieben: {0}</translation>
+        <source>Kept as a template: {0}</source>
+        <translation>Als Vorlage behalten: {0}</translation>
+    </message>
+    <message>
+        <source>A template needs a plan</source>
+        <translation>Eine Vorlage braucht einen Plan</translation>
+    </message>
+    <message>
+        <source>Open the plan it is for, or start one, and drop the template then.</source>
+        <translation>Öffne den Plan, für den sie ist, oder beginne einen, und lege die Vorlage dann hinein.</translation>
     </message>
     <message>
         <source>That did not work</source>
@@ -17680,24 +17720,52 @@ schneller oben</translation>
         <translation>Distanzen wie in der Vorlage</translation>
     </message>
     <message>
-        <source>Distances times {0}, to begin at your usual week</source>
-        <translation>Distanzen mal {0}, damit es mit deiner üblichen Woche beginnt</translation>
+        <source>Distances times {0}, to begin at this runner&apos;s usual week</source>
+        <translation>Distanzen mal {0}, damit es bei der üblichen Woche dieses Läufers beginnt</translation>
+    </message>
+    <message>
+        <source>&amp;Put it in</source>
+        <translation>&amp;Einsetzen</translation>
+    </message>
+    <message>
+        <source>{0} to go</source>
+        <translation>noch {0}</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weeks ahead, the largest {0}.</source>
+        <translation>
+            <numerusform>%n Woche voraus, die größte {0}.</numerusform>
+            <numerusform>%n Wochen voraus, die größte {0}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sessions are left out: they fall before today, or on what stays.</source>
+        <translation>
+            <numerusform>%n Einheit entfällt: Sie läge vor heute oder auf dem, was bleibt.</numerusform>
+            <numerusform>%n Einheiten entfallen: Sie lägen vor heute oder auf dem, was bleibt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rules break</source>
+        <translation>
+            <numerusform>%n Regel bricht</numerusform>
+            <numerusform>%n Regeln brechen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rules strain</source>
+        <translation>
+            <numerusform>%n Regel ist gespannt</numerusform>
+            <numerusform>%n Regeln sind gespannt</numerusform>
+        </translation>
     </message>
     <message>
         <source>Rules it would strain or break</source>
         <translation>Regeln, die sie dehnen oder brechen würde</translation>
     </message>
     <message>
-        <source>Apply</source>
-        <translation>Anwenden</translation>
-    </message>
-    <message>
         <source>A template knows neither this runner&apos;s health nor their days. The rules are checked again below; what breaks them should be changed before it is run.</source>
         <translation>Eine Vorlage kennt weder die Gesundheit dieses Läufers noch seine Tage. Die Regeln werden unten neu geprüft; was sie bricht, sollte vor dem Laufen geändert werden.</translation>
-    </message>
-    <message>
-        <source>{0} weeks, the largest {1}. Sessions left out: {2}.</source>
-        <translation>{0} Wochen, die größte {1}. Weggelassene Einheiten: {2}.</translation>
     </message>
     <message>
         <source>Every rule holds.</source>

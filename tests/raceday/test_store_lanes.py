@@ -12,6 +12,8 @@ from ultraplanner_gui.edits.fuel_habits import SetTank
 from ultraplanner_gui.engine.fuel_clock import kept
 from ultraplanner_gui.engine.glycogen import ledger_of
 from ultraplanner_gui.plan.fuel import Effort, Keep, Tank
+from ultraplanner_gui.raceday import glycogen_lane
+from ultraplanner_gui.widgets.theme import theme
 
 TALL = (1200, 800)
 
@@ -53,6 +55,25 @@ def test_readouts_say_band_gut_fluid_and_sodium(stage):
     assert "waits in the gut" in said[0]
     assert "of fluid" in said[1]
     assert "of sodium" in said[1]
+
+
+def test_the_limits_of_the_stores_are_named(stage_of, monkeypatch):
+    stage = stage_of(size=TALL)
+    written = []
+    monkeypatch.setattr(
+        glycogen_lane, "draw_text", lambda _p, _r, text, *more: written.append(text)
+    )
+    stage.storey.glycogen.update()
+    stage.storey.glycogen.grab()
+    assert written == ["low", "nearly gone"]
+
+
+def test_the_units_of_fluid_and_sodium_show_their_lines(stage_of):
+    lane = stage_of(size=TALL).storey.fluid
+    image = lane.grab().toImage()
+    head = range(round(lane.body().left()))
+    hues = {image.pixelColor(x, y).name() for x in head for y in range(image.height())}
+    assert {theme().colours.sky, theme().colours.plum} <= hues
 
 
 def test_empty_legs_are_drawn_and_said(stage_of):

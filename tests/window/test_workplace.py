@@ -17,6 +17,7 @@ from ultraplanner_gui.edits.course import RemoveStation
 from ultraplanner_gui.edits.fuel import RemoveItem
 from ultraplanner_gui.edits.sections import SplitSection
 from ultraplanner_gui.window.main_window import MainWindow
+from ultraplanner_gui.window.workplace import race_share
 
 TODAY = date(2026, 11, 25)
 
@@ -234,6 +235,18 @@ def test_undo_of_a_whole_new_block_selects_nothing(open_window):
     document.perform(ReplaceBlock(replace(block, sessions=tuple(fewer))))
     document.undo_stack.undo()
     assert selection.kind == ""
+
+
+def test_a_higher_window_gives_more_of_itself_to_the_many_lanes_of_the_race(open_window):
+    low, high = open_window(1440, 900).workplace, open_window(1920, 1080).workplace
+    assert race_share(900) < race_share(990) < race_share(1080) == race_share(1440)
+    assert high.raceday.height() - low.raceday.height() > 0.6 * (high.height() - low.height())
+    assert high.buildup.grid.height() >= low.buildup.grid.height()
+    lanes = [
+        sum(lane.isVisible() for lane in (day.warmth, day.surface, day.fluid))
+        for day in (low.raceday, high.raceday)
+    ]
+    assert lanes == [0, 3]
 
 
 def test_how_the_storeys_share_the_window_is_remembered(open_window):

@@ -34,6 +34,8 @@ WIDE_PX = 74.0
 TELLING_M = 100.0
 FLAT_PX = 2.5
 LOW_PX = 18.0
+#: Of more effort the ink would be too heavy for a low tile.
+MOST_LOW_INK = 5
 FOOT_PX = 7.0
 LINES_TOP_PX, LINES_FOOT_PX = 1.25, 1.5
 #: Share of the room under a line that tails of letters take.
@@ -88,24 +90,32 @@ def paint_tile(
         _paint_ground_line(painter, line, session)
         _paint_two_lines(painter, room, session, stage, words)
         return
+    effort = _effort(session)
     if session.ground is Ground.LEVEL:
         room.setBottom(box.bottom() - 2.0)
     elif box.height() < look.px(LOW_PX):
         # Figures as high up as they go, the ground line as low: else it runs through them.
         line.translate(0.0, 0.5)
+        effort = min(effort, MOST_LOW_INK)
         metrics = look.metrics(KIND_PT)
         top = box.top() + LINES_TOP_PX - (metrics.ascent() - metrics.capHeight())
         room = QRectF(room.left(), top, room.width(), metrics.height())
-    _paint_ground_line(painter, line, session)
+    _paint_ground_line(painter, line, session, effort)
     _paint_one_line(painter, room, session, stage, words)
 
 
-def _paint_ground_line(painter: QPainter, line: QRectF, session: Session) -> None:
+def _effort(session: Session) -> int:
+    return session.actual.effort if session.done is not None else session.effort
+
+
+def _paint_ground_line(
+    painter: QPainter, line: QRectF, session: Session, effort: int | None = None
+) -> None:
     colour = ground_colour(session)
     if session.missed:
         colour.setAlphaF(0.45)
-    actual = session.actual if session.done is not None else session
-    draw_ground(painter, line, session.ground, actual.effort, colour)
+    shown = _effort(session) if effort is None else effort
+    draw_ground(painter, line, session.ground, shown, colour)
 
 
 def _paint_flat(

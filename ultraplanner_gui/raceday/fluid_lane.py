@@ -16,7 +16,15 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.raceday.race_lane import RaceLane, bends
 from ultraplanner_gui.widgets.axis import RaceAxis
-from ultraplanner_gui.widgets.lane import Scale, draw_curve, nice_ticks
+from ultraplanner_gui.widgets.lane import (
+    GUTTER_PX,
+    HEAD_PX,
+    NAME_PT,
+    UNIT_PT,
+    Scale,
+    draw_curve,
+    nice_ticks,
+)
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording.words import Words
@@ -43,6 +51,26 @@ class FluidLane(RaceLane):
         super().__init__("", "", 44.0, document, selection, axis, words, parent)
         self.rename(self.tr("Fluid, sodium"))
         self.set_unit(self.tr("mL/h, mg/h"))
+
+    def paint_head(self, painter: QPainter) -> None:
+        """Draw name and units, under each unit a piece of its line."""
+        super().paint_head(painter)
+        look, texts = theme(), self.tr("mL/h, mg/h").split(", ")
+        line, small = look.metrics(NAME_PT, bold=True).height(), look.metrics(UNIT_PT).height()
+        foot = 2.0 + line + small
+        if foot > self.height() - 1 or len(texts) != 2:
+            return
+        right = look.px(HEAD_PX - GUTTER_PX)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+        pens = (
+            QPen(look.colours["plum"], Stroke.LINE, Qt.PenStyle.DashLine),
+            QPen(look.colours["sky"], Stroke.LINE),
+        )
+        for text, pen in zip(reversed(texts), pens, strict=True):
+            left = right - look.width(text, UNIT_PT)
+            painter.setPen(pen)
+            painter.drawLine(QPointF(left, round(foot)), QPointF(right, round(foot)))
+            right = left - look.width(", ", UNIT_PT)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         fuel, kept = self.shown.fuel, self.document.before.fuel

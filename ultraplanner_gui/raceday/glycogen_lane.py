@@ -33,6 +33,7 @@ from ultraplanner_gui.wording.words import Words
 #: Points drawn at most: a band as smooth as the eye sees it.
 MOST_POINTS = 120
 HEAD_ROOM = 1.06
+CENTRED = Align.AlignCenter
 
 
 class GlycogenLane(RaceLane):
@@ -136,7 +137,19 @@ class GlycogenLane(RaceLane):
         """Draw where the reserve is low and where it is nearly gone."""
         ys = [scale.y(share * ledger.start_g) for share in (LOW_SHARE, EMPTY_SHARE)]
         levels = [(body.left(), body.right(), y) for y in ys]
-        draw_levels(painter, levels, theme().colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine)
+        look = theme()
+        draw_levels(painter, levels, look.colours["clay"], Stroke.HAIR, Qt.PenStyle.DashLine)
+        height, left = look.metrics(UNIT_PT).height(), body.left() + look.px(4.0)
+        if ys[1] + height / 2 > body.bottom():
+            return
+        names = (self.tr("low"), self.tr("nearly gone"))
+        # One beside the other, as the lines lie near each other; too near, one name does.
+        has_both = ys[1] - ys[0] >= 0.75 * height
+        for y, name in zip(ys, names if has_both else names[:1], strict=False):
+            place = QRectF(left, y - height / 2, look.width(name, UNIT_PT) + 4.0, height)
+            painter.fillRect(place, look.colours["lane"])
+            draw_text(painter, place, name, look.colours["clay"], look.font(UNIT_PT), CENTRED)
+            left = place.right() + look.px(4.0)
 
     def _paint_gut(self, painter: QPainter, body: QRectF, ledger: GlycogenLedger) -> None:
         """Hatch the foot where more waits in the gut than can be used."""

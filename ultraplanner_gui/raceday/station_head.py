@@ -375,7 +375,7 @@ class StationHead(RaceLane):
     def _places(self, labels: list[Label], body: QRectF) -> list[tuple[Label, QRectF]]:
         """Return where each label goes: over its line as far as its neighbours let it."""
         gap = theme().px(GAP_PX)
-        left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 2.0
+        left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 6.0
         placed, height = [], _row_height()
         for row in range(self._rows):
             stand = labels[row :: self._rows]

@@ -127,13 +127,13 @@ def week_rows(
     if week.last_loading_m:
         of_last = _of_last(was, words), _of_last(week, words)
         pairs.add(tr("Of last loading week"), "of last loading week", of_last)
-    share = _share(was, words), _share(week, words)
-    pairs.add(tr("Longest, share"), "long-run share", share)
     longest = each(words.distance, was.longest_m, week.longest_m)
     pairs.add(tr("Longest run"), "longest run of the week", longest)
+    share = _share(was, words), _share(week, words)
+    pairs.add(tr("Its share of the week"), "long-run share", share)
     if now is not None:
         reference = (_of_30_days(before, was, words), _of_30_days(now, week, words))
-        pairs.add(tr("30 days before it"), "longest run of the week", reference)
+        pairs.add(tr("Longest, 30 days before"), "longest run of the week", reference)
     on_feet = each(words.duration, was.on_feet_s, week.on_feet_s)
     pairs.add(tr("On feet"), "time on feet", on_feet)
     pairs.add(tr("Climb"), "weekly climb", each(words.height, was.climb_m, week.climb_m))
@@ -246,7 +246,7 @@ def _loose_checks(now: Outlook, before: Outlook, words: Words) -> list[Row]:
         row = _check_row(worst, words)
         others = len(checks) - 1
         if others:
-            more = tr("{0} And once more.") if others == 1 else tr("{0} And {1} times more.")
+            more = tr("{0} One more like it.") if others == 1 else tr("{0} {1} more like it.")
             row = replace(row, text=more.format(row.text, others))
         rows.append(row)
         rows += _mend_rows(now, before, worst, words)

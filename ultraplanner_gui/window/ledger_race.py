@@ -189,7 +189,7 @@ def _add_walked(
     pairs.add(tr("At walking pace"), "walking", (far[0], far[1]))
     if both[1][0] >= 1.0:
         pace = [words.pace_with_unit(long_s / max(far_m, 1.0)) for far_m, long_s in both]
-        pairs.add(tr("There"), "walking", (pace[0], pace[1]))
+        pairs.add(tr("Pace there"), "walking", (pace[0], pace[1]))
 
 
 def _add_latest(
@@ -326,7 +326,9 @@ def _fuel_rows(
         pairs.add(tr("In the body at most"), "caffeine in the body", most)
     salt = each(words.milligrams, old.sodium_mg_per_l, fuel.sodium_mg_per_l)
     pairs.add(tr("Sodium a litre"), "sodium", salt)
-    pairs.add(tr("Energy"), "food energy", each(words.number, was.energy_kcal, now.energy_kcal))
+    pairs.add(
+        tr("Energy"), "food energy", each(words.kilocalories, was.energy_kcal, now.energy_kcal)
+    )
     _add_stores(pairs, stores, words)
     ledger = stores[1]
     found = (*(ledger.checks if ledger is not None else ()), *fuel.checks)

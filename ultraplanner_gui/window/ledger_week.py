@@ -65,8 +65,11 @@ def word_rows(session: Session, words: Words) -> list[Row]:
     """Return why a session is there, how it should feel, and what to keep of it."""
     said = session_words(session)
     rows: list[Row] = [Rule(), Heads(tr("What it is for"), topic=session.kind.value)]
-    texts = (said.why, said.talk, *said.extras, said.short, *said.cautions)
+    texts = (said.why, said.talk, *said.extras, *said.cautions)
     rows += [Sentence(words.say(text), session.kind.value) for text in texts]
+    if session.kind is not Kind.RACE:
+        rows.append(Heads(tr("With only 40 minutes"), topic=session.kind.value))
+    rows.append(Sentence(words.say(said.short), session.kind.value))
     return rows
 
 

@@ -43,6 +43,8 @@ STOREY_OF = {
     "item": "raceday",
 }
 QWIDGETSIZE_MAX = (1 << 24) - 1
+#: What race day has of a window of these heights, at the usual text size, and between them.
+RACE_SHARES = ((900.0, 0.44), (1080.0, 0.5))
 
 
 class Workplace(QWidget):
@@ -198,7 +200,8 @@ class Workplace(QWidget):
     def _restore_split(self, height: int) -> None:
         self._is_split = True
         if not (self._split and self._storeys.restoreState(self._split)):
-            self._storeys.setSizes([round(height * 0.56), round(height * 0.44)])
+            share = race_share(height)
+            self._storeys.setSizes([round(height * (1.0 - share)), round(height * share)])
 
     def _storeys_by_name(self) -> dict[str, BuildUp | RaceDay]:
         return {"buildup": self.buildup, "raceday": self.raceday}
@@ -287,3 +290,14 @@ class Workplace(QWidget):
     @Slot(object)
     def _on_keep_failed(self, message: Message) -> None:
         self.header.show_kept(None, "", self._settings.words().say(message))
+
+
+def race_share(height: float) -> float:
+    """Return what share of a window of *height* race day has, as long as the user chose none.
+
+    Seven rows of days need about the same height in any window; what a higher one has to spare
+    goes to the many lanes of the race.
+    """
+    (low, least), (high, most) = RACE_SHARES
+    part = (height / max(1.0, theme().scale) - low) / (high - low)
+    return least + (most - least) * min(max(part, 0.0), 1.0)

@@ -196,6 +196,10 @@ class Words:
         """Return "400 mg"."""
         return self._with_unit(self.number(mg), "mg")
 
+    def kilocalories(self, kcal: float | None) -> str:
+        """Return "5,800 kcal"."""
+        return self._with_unit(self.number(kcal), "kcal")
+
     def kilograms(self, kg: float | None) -> str:
         """Return "70.5 kg"."""
         return self._with_unit(self.number(kg, 1), "kg")
