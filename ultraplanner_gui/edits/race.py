@@ -7,7 +7,6 @@ from typing import ClassVar
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.project import SetFirstWeekday
-from ultraplanner_gui.edits.training import check_training
 from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, PlanError, Quantity, Unit
 from ultraplanner_gui.plan.pacing import PastRun
@@ -133,6 +132,9 @@ def check_runner(runner: Runner) -> None:
                 "Edit", "The time free for running lies between 0 and 24 hours a day."
             )
         )
+    # It brings a dozen values along that no start needs.
+    from ultraplanner_gui.edits.training import check_training
+
     check_training(runner)
     check_past_runs(runner.past_runs)
 

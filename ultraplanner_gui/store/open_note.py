@@ -9,7 +9,6 @@ from __future__ import annotations
 import getpass
 import json
 import os
-import socket
 import sys
 from contextlib import suppress
 from datetime import UTC, datetime
@@ -101,4 +100,9 @@ def _user() -> str:
 
 
 def _host() -> str:
+    if sys.platform != "win32":
+        return os.uname().nodename
+    # Sockets take longer to import than the note to write.
+    import socket
+
     return socket.gethostname()

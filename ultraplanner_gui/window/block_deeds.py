@@ -10,7 +10,6 @@ from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.edits.better_block import TakeBetterBlock
 from ultraplanner_gui.edits.block import ReplaceBlock
 from ultraplanner_gui.window.job_deeds import JobDeeds
 
@@ -73,6 +72,8 @@ class BlockDeeds(JobDeeds):
         """Offer the block that was searched for, if it is better and still fits."""
         if document is not self._window.document:
             return
+        from ultraplanner_gui.edits.better_block import TakeBetterBlock
+
         edit = TakeBetterBlock(built, exact.plan.block)
         if exact.is_better and edit.fits(document.project):
             self._window.offer.propose(document, edit, self._better_text(exact))

@@ -11,7 +11,6 @@ from PySide6.QtCore import Slot
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.edits.training import AddGround
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind
 from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.window.job_deeds import JobDeeds
@@ -231,6 +230,8 @@ class BuildUpDeeds(JobDeeds):
             self._start(partial(self._put_loop_in, document), read_loop, path)
 
     def _put_loop_in(self, document: Document, ground: GroundAtHand) -> None:
+        from ultraplanner_gui.edits.training import AddGround
+
         if document is self._window.document:
             document.perform(AddGround(ground))
 

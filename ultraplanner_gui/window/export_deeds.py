@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.edits.compound import ImportSessions
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.window.job_deeds import JobDeeds
@@ -120,6 +119,8 @@ class ExportDeeds(JobDeeds):
         ImportForm(plan, words, partial(self._take_import, document), self._window).open()
 
     def _take_import(self, document: Document, edits: tuple[Edit, ...]) -> None:
+        from ultraplanner_gui.edits.compound import ImportSessions
+
         if document is self._window.document:
             document.perform(ImportSessions(edits))
 

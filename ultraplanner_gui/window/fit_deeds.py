@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.recordings import AddRecordings
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.window.pace_deeds import PaceDeeds
 from ultraplanner_gui.window.recording_deeds import RecordingDeeds
@@ -89,6 +88,8 @@ class FitDeeds(RecordingDeeds, PaceDeeds):
         if document is not self._window.document:
             return
         if to_keep:
+            from ultraplanner_gui.edits.recordings import AddRecordings
+
             document.perform(AddRecordings(to_keep))
         taken(chosen)
 

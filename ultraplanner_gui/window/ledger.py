@@ -20,7 +20,6 @@ from ultraplanner_gui.edits.block_moves import SwapSessions
 from ultraplanner_gui.edits.course import NoteHardStretch
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.stations import SetStop
-from ultraplanner_gui.edits.training import MendBlock
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.course import Course, Section
@@ -168,6 +167,8 @@ class Ledger(QScrollArea):
         checks = self._document.outlook.checks
         mend = checks[int(place)].mend if int(place) < len(checks) else None
         if mend is not None:
+            from ultraplanner_gui.edits.training import MendBlock
+
             self._document.perform(MendBlock(mend))
 
     def _put_first(self, race_first: bool) -> None:

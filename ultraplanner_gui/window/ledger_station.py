@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.check import Check
-from ultraplanner_gui.engine.fuel_bags import BagPlan, Pack, Source, bag_plan
 from ultraplanner_gui.engine.legs import Leg, leg_at, light_in, surfaces_in
 from ultraplanner_gui.engine.odds import IN_TWENTY, Chance
 from ultraplanner_gui.engine.outlook import Outlook
@@ -28,6 +28,9 @@ from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Ru
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.wording import course_names
 from ultraplanner_gui.wording.words import NONE, Words
+
+if TYPE_CHECKING:
+    from ultraplanner_gui.engine.fuel_bags import BagPlan, Pack
 
 #: What a click on a mend of a stop does: the station and its stop in seconds follow.
 SET_STOP = "stop"
@@ -245,12 +248,16 @@ def _bags(kept: Outlook) -> BagPlan | None:
     course, fuel, target = kept.project.course, kept.fuel, kept.target
     if course is None or fuel is None or target is None:
         return None
+    from ultraplanner_gui.engine.fuel_bags import bag_plan
+
     return bag_plan(fuel.plan, course, kept.sections, target.finish_s)
 
 
 def _bag_rows(
     project: Project, station: AidStation, packs: Sequence[Pack], words: Words
 ) -> list[Row]:
+    from ultraplanner_gui.engine.fuel_bags import Source
+
     packed = {
         Source.BAG: tr("Drop bag"),
         Source.CREW: tr("From the crew"),

@@ -12,8 +12,6 @@ from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.edits.recordings import AddRecordings, RemoveRecording
-from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
 from ultraplanner_gui.plan.block import Done, Kind
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import KeptRecording
@@ -115,6 +113,8 @@ class RecordingDeeds(JobDeeds):
     def remove_recording(self) -> None:
         document, kept = self._window.document, self._chosen()
         if document is not None and kept is not None:
+            from ultraplanner_gui.edits.recordings import RemoveRecording
+
             document.perform(RemoveRecording(kept.key))
 
     def ask_what_dropped(self, path: Path) -> None:
@@ -139,6 +139,9 @@ class RecordingDeeds(JobDeeds):
     def _add_kept(self, document: Document, kept: Kept) -> None:
         if document is not self._window.document:
             return
+        from ultraplanner_gui.edits.recordings import AddRecordings
+        from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
+
         added, known = kept.recordings, kept.known
         if document.project is not kept.project:
             there = document.project.recordings

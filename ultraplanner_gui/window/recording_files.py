@@ -8,7 +8,6 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_RECORDINGS, KeptRecording
@@ -42,6 +41,7 @@ def keep_all(token: Token, paths: Sequence[Path], project: Project) -> Kept:
 
     PlanError if there is no file, or the only one cannot be used.
     """
+    from ultraplanner_gui.engine.recording_match import all_matched, is_same_run
     from ultraplanner_gui.exchange.kept_recording import keep_recording, recording_of
 
     files, is_cut = files_in(paths, token)
