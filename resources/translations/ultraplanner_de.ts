@@ -6796,6 +6796,7 @@
     </message>
     <message>
         <source>Adjust a template to this race</source>
+        <extracomment>What the frame of the system takes of the height, about.</extracomment>
         <translation>Vorlage an dieses Rennen anpassen</translation>
     </message>
 </context>

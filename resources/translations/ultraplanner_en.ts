@@ -39,6 +39,37 @@
     </message>
 </context>
 <context>
+    <name>TemplateForm</name>
+    <message numerus="yes">
+        <source>%n weeks ahead, the largest {0}.</source>
+        <translation>
+            <numerusform>%n week ahead, the largest {0}.</numerusform>
+            <numerusform>%n weeks ahead, the largest {0}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sessions are left out: they fall before today, or on what stays.</source>
+        <translation>
+            <numerusform>%n session is left out: it falls before today, or on what stays.</numerusform>
+            <numerusform>%n sessions are left out: they fall before today, or on what stays.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rules break</source>
+        <translation>
+            <numerusform>%n rule breaks</numerusform>
+            <numerusform>%n rules break</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rules strain</source>
+        <translation>
+            <numerusform>%n rule strains</numerusform>
+            <numerusform>%n rules strain</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WeekHead</name>
     <message numerus="yes">
         <source>%n weeks are out of view here</source>

@@ -22,6 +22,7 @@ OTHER = {
     "text_percent": 140,
     "race_axis": "clock",
     "last_folder": "/somewhere/with, comma",
+    "template_folder": "/somewhere/else",
     "recent_names": ("/one only.ultraplan",),
     "window_geometry": b"\x00\x01\xff",
     "window_state": b"x",

@@ -241,7 +241,7 @@ def _import(window):
 def _template(window):
     path = window.document.path.with_name("mine.ultrablock")
     window.deeds._write_template(path)
-    window.deeds._open_template(path)
+    window.deeds.open_template(path)
 
 
 def _match_screen(window):

@@ -52,14 +52,18 @@ def downloads() -> Path:
 
 def free_project_path(name: str) -> Path:
     """Return a path in `documents` for a new project called *name* that is not taken yet."""
-    stem = " ".join(_FORBIDDEN.sub(" ", name).split())[:_LONGEST_NAME].strip(" .")
-    if not stem or _DEVICES.match(stem):
-        stem = f"Race {stem}".strip()
+    stem = file_name(name)
     folder, number, path = documents(), 2, documents() / f"{stem}{SUFFIX}"
     while path.exists():
         path = folder / f"{stem} {number}{SUFFIX}"
         number += 1
     return path
+
+
+def file_name(name: str) -> str:
+    """Return *name* as a file can be called on every system, without what follows the point."""
+    stem = " ".join(_FORBIDDEN.sub(" ", name).split())[:_LONGEST_NAME].strip(" .")
+    return f"Race {stem}".strip() if not stem or _DEVICES.match(stem) else stem
 
 
 def _home(part: str) -> Path | None:

@@ -166,6 +166,7 @@ class Settings:
         "cards/screens", (), "Pixels to a millimetre of each screen that was measured"
     )
     last_folder = Setting("last_folder", "", "The folder a file was last taken from")
+    template_folder = Setting("template_folder", "", "The folder a template was last in")
     recent_names = Setting[tuple[str, ...]]("recent_files", (), "The projects opened last")
     window_geometry = Setting("window/geometry", b"", "Where the window stood")
     sitting = Setting[tuple[str, ...]](

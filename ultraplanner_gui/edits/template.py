@@ -15,7 +15,7 @@ from ultraplanner_gui.plan.project import Project
 class ApplyTemplate:
     """The user took the block that a template gives for this race and runner."""
 
-    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Apply a template")
+    label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Put a template in")
     block: Block
     gesture: int = 0
 

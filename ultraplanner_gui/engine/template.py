@@ -8,11 +8,12 @@ from datetime import date, timedelta
 
 from ultraplanner_gui.engine.block_dress import race_session
 from ultraplanner_gui.engine.block_ground import GroundRules
+from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.first_plan import request_of
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_to_go
-from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.template import Template
 
@@ -29,10 +30,10 @@ class Laid:
     left_out: int
 
     @property
-    def loose(self) -> tuple[Message, ...]:
-        """What the rules say that do not hold, the broken ones first."""
+    def loose(self) -> tuple[Check, ...]:
+        """The rules that do not hold, the broken ones first."""
         checks = [c for c in self.outlook.checks if c.state is not State.HOLDS]
-        return tuple(c.text for c in sorted(checks, key=lambda c: c.state is not State.BREAKS))
+        return tuple(sorted(checks, key=lambda c: c.state is not State.BREAKS))
 
 
 def template_of(project: Project, name: str) -> Template:

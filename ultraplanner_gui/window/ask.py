@@ -90,7 +90,12 @@ class Ask(QObject):
     def which_template(self, folder: Path, taken: PathTaken) -> None:
         """Ask for a template block."""
         kinds = self.tr("Template blocks (*.ultrablock);;All files (*)")
-        self._file(self.tr("Apply a template"), folder, kinds, taken)
+        self._file(self.tr("Choose a template"), folder, kinds, taken)
+
+    def where_to_keep_template(self, proposed: Path, taken: PathTaken) -> None:
+        """Ask where a block is to be kept as a template."""
+        kinds = self.tr("Template blocks (*.ultrablock)")
+        self._save(self.tr("Keep the template in"), proposed, "ultrablock", taken, kinds)
 
     def where_to_export(self, proposed: Path, taken: PathTaken) -> None:
         """Ask where a file for another program is to be written."""
@@ -118,8 +123,10 @@ class Ask(QObject):
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         self._open(dialog, taken)
 
-    def _save(self, title: str, proposed: Path, suffix: str, taken: PathTaken) -> None:
-        dialog = QFileDialog(self._window, title, str(proposed.parent), f"*.{suffix}")
+    def _save(
+        self, title: str, proposed: Path, suffix: str, taken: PathTaken, kinds: str = ""
+    ) -> None:
+        dialog = QFileDialog(self._window, title, str(proposed.parent), kinds or f"*.{suffix}")
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(suffix)
         dialog.selectFile(proposed.name)

@@ -102,6 +102,8 @@ class Deeds(
             return
         if path.suffix.lower() == ".ultraplan":
             self.open_project_file(path)
+        elif path.suffix.lower() == ".ultrablock":
+            self.open_template(path)
         else:
             self._read_course(path, self._propose)
 
