@@ -15433,6 +15433,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>&amp;Übliche Werte</translation>
     </message>
     <message>
+        <source>&amp;Take back</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
         <source>E&amp;xport…</source>
         <translation>&amp;Ausgeben…</translation>
     </message>
@@ -15449,6 +15453,10 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Alle Einstellungen sind wie bei einem neuen Nutzer.</translation>
     </message>
     <message>
+        <source>All settings are as they were.</source>
+        <translation>Alle Einstellungen sind wie zuvor.</translation>
+    </message>
+    <message>
         <source>Export settings</source>
         <translation>Einstellungen exportieren</translation>
     </message>
@@ -15461,12 +15469,16 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>Einstellungen (*.json)</translation>
     </message>
     <message>
-        <source>Passed over, unknown here: {0}</source>
-        <translation>Übergangen, hier unbekannt: {0}</translation>
+        <source>Written: {0}</source>
+        <translation>Geschrieben: {0}</translation>
     </message>
     <message>
-        <source>Done.</source>
-        <translation>Fertig.</translation>
+        <source>Taken from {0}.</source>
+        <translation>Aus {0} übernommen.</translation>
+    </message>
+    <message>
+        <source>Passed over, unknown here: {0}</source>
+        <translation>Übergangen, hier unbekannt: {0}</translation>
     </message>
 </context>
 <context>

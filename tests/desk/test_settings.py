@@ -113,6 +113,14 @@ def test_recent_files_are_newest_first_without_doubles(path):
     assert settings.last_folder == str(Path("/runs"))
 
 
+def test_the_demo_is_no_folder_to_look_in_next(path):
+    settings = Settings(path)
+    settings.remember_file(Path("/runs/own.ultraplan"))
+    settings.remember_file(places.data() / "demo.ultraplan")
+    assert settings.last_folder == str(Path("/runs"))
+    assert settings.recent_files[0].name == "demo.ultraplan"
+
+
 def test_throw_away_home_holds_everything(tmp_path, monkeypatch):
     monkeypatch.setenv(places.HOME_VARIABLE, str(tmp_path / "home"))
     made = (places.settings_file(), places.data(), places.logs(), places.documents())

@@ -1,10 +1,11 @@
 import json
 from datetime import date
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox, QFileDialog
+from PySide6.QtWidgets import QComboBox, QFileDialog, QLineEdit
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
@@ -55,22 +56,59 @@ def test_search_leaves_what_it_is_about(window):
     assert form.said.text()
 
 
-def test_choices_are_exported_and_come_back(window, tmp_path, monkeypatch):
-    form, file = opened(window), str(tmp_path / "mine.json")
+def picked(form, name):
+    """Choose the file *name* in the dialog that is open over *form*."""
+    dialog = next(d for d in form.findChildren(QFileDialog) if d.isVisible())
+    dialog.setDirectory(str(Path(name).parent))
+    dialog.findChild(QLineEdit, "fileNameEdit").setText(name)
+    dialog.accept()
+
+
+def test_choices_are_exported_and_come_back(window, tmp_path):
+    form = opened(window)
     choose(row_of(form, "cards/paper").field, "A4")
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (file, ""))
-    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (file, ""))
     form._on_export()
+    picked(form, str(tmp_path / "mine"))
+    assert form.said.text() == "Written: mine.json"
     form._on_reset()
     assert window.settings.card_paper == "card"
     form._on_import()
+    picked(form, str(tmp_path / "mine.json"))
     assert window.settings.card_paper == "A4"
     assert row_of(form, "cards/paper").field.currentData() == "A4"
+    assert form.said.text() == "Taken from mine.json."
 
 
-def test_a_file_that_is_none_is_said_so(window, tmp_path, monkeypatch):
+def test_usual_values_and_an_import_can_be_taken_back(window, tmp_path):
+    form = opened(window)
+    choose(row_of(form, "units").field, "imperial")
+    choose(row_of(form, "cards/paper").field, "A3")
+    assert not form.take_back.isEnabled()
+    form._on_reset()
+    assert (window.settings.units, window.settings.card_paper) == ("system", "card")
+    form.take_back.click()
+    assert (window.settings.units, window.settings.card_paper) == ("imperial", "A3")
+    assert row_of(form, "units").field.currentData() == "imperial"
+    assert window.workplace.header._words().units == "imperial"
+    assert not form.take_back.isEnabled()
+    file = tmp_path / "theirs.json"
+    file.write_text(json.dumps({"units": "metric", "shoe": 44}), "utf-8")
+    form.import_from(str(file))
+    assert form.said.text() == "Taken from theirs.json. Passed over, unknown here: shoe"
+    form.take_back.click()
+    assert window.settings.units == "imperial"
+
+
+def test_a_file_that_is_none_is_said_so(window, tmp_path):
     form, file = opened(window), tmp_path / "bad.json"
     file.write_text(json.dumps([1]), "utf-8")
-    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(file), ""))
-    form._on_import()
+    form.import_from(str(file))
     assert "holds no settings" in form.said.text()
+    assert not form.take_back.isEnabled()
+
+
+def test_where_nothing_can_be_written_is_said(window, tmp_path):
+    form = opened(window)
+    form.export_to(str(tmp_path / "no such folder" / "mine.json"))
+    assert "mine.json" in form.said.text()
+    assert not form.said.text().startswith("Written")

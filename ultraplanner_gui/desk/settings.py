@@ -226,7 +226,8 @@ class Settings:
         """Put *path* first among the recent files."""
         older = [name for name in self.recent_names if name != str(path)]
         self.recent_names = (str(path), *older)[:RECENT_FILES]
-        self.last_folder = str(path.parent)
+        if path.parent != places.data():  # where the demo lies, and nothing of the user's own
+            self.last_folder = str(path.parent)
 
     def _locale(self) -> str:
         if self.locale != SYSTEM:

@@ -51,6 +51,17 @@ def read_settings(settings: Settings, path: Path) -> tuple[str, ...]:
     return tuple(unknown)
 
 
+def chosen_settings(settings: Settings) -> dict[str, Choice]:
+    """Return what is chosen now, by attribute."""
+    return {name: getattr(settings, name) for name, _ in asked_for()}
+
+
+def choose_settings(settings: Settings, chosen: dict[str, Choice]) -> None:
+    """Choose again what `chosen_settings` has given."""
+    for name, value in chosen.items():
+        setattr(settings, name, value)
+
+
 def reset_settings(settings: Settings) -> None:
     """Choose what a new user would have."""
     for name, setting in asked_for():

@@ -28,6 +28,8 @@ from ultraplanner_gui.desk.settings import Setting, Settings
 from ultraplanner_gui.desk.settings_file import (
     Choice,
     asked_for,
+    choose_settings,
+    chosen_settings,
     read_settings,
     reset_settings,
     write_settings,
@@ -50,6 +52,7 @@ class SettingsForm(QDialog):
     ) -> None:
         super().__init__(parent)
         self._settings, self._apply = settings, apply
+        self._before: dict[str, Choice] = {}
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowTitle(self.tr("Settings"))
         set_topic(self, "settings")
@@ -83,13 +86,19 @@ class SettingsForm(QDialog):
     def _buttons(self) -> QDialogButtonBox:
         role = QDialogButtonBox.ButtonRole
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close, self)
-        for text, do in (
-            (self.tr("&Usual values"), self._on_reset),
-            (self.tr("E&xport…"), self._on_export),
-            (self.tr("&Import…"), self._on_import),
-        ):
-            button = buttons.addButton(text, role.ActionRole)
+        made = [
+            (buttons.addButton(text, role.ActionRole), do)
+            for text, do in (
+                (self.tr("&Usual values"), self._on_reset),
+                (self.tr("&Take back"), self._on_taken_back),
+                (self.tr("E&xport…"), self._on_export),
+                (self.tr("&Import…"), self._on_import),
+            )
+        ]
+        for button, do in made:
             button.clicked.connect(do)
+        self.take_back = made[1][0]
+        self.take_back.setEnabled(False)
         buttons.rejected.connect(self.reject)
         for each in buttons.findChildren(QPushButton):  # Enter in the search closes nothing
             each.setAutoDefault(False)
@@ -107,47 +116,92 @@ class SettingsForm(QDialog):
         for row in self.rows:
             for widget in (row, row.label):
                 widget.setVisible(row in found)
-        self.said.setText("" if found else self.tr("No setting has this in its name or text."))
+        self._say("" if found else self.tr("No setting has this in its name or text."))
 
     def _on_changed(self) -> None:
-        self.said.setText("")
+        self._say("")
         self._apply()
 
     @Slot()
     def _on_reset(self) -> None:
-        reset_settings(self._settings)
-        self._show_all(self.tr("All settings are as a new user has them."))
+        self._change(
+            lambda: reset_settings(self._settings),
+            self.tr("All settings are as a new user has them."),
+        )
+
+    @Slot()
+    def _on_taken_back(self) -> None:
+        before, self._before = self._before, {}
+        self.take_back.setEnabled(False)
+        choose_settings(self._settings, before)
+        self._show_all(self.tr("All settings are as they were."))
 
     @Slot()
     def _on_export(self) -> None:
-        start = str(Path(self._settings.last_folder) / "ultraplanner-settings.json")
-        name, _ = QFileDialog.getSaveFileName(self, self.tr("Export settings"), start)
-        if name:
-            self._say_done(lambda: write_settings(self._settings, Path(name)))
+        dialog = self._dialog(self.tr("Export settings"))
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix("json")
+        dialog.selectFile("ultraplanner-settings.json")
+        dialog.fileSelected.connect(self.export_to)
+        dialog.open()
 
     @Slot()
     def _on_import(self) -> None:
-        start = self._settings.last_folder
-        name, _ = QFileDialog.getOpenFileName(
-            self, self.tr("Import settings"), start, self.tr("Settings (*.json)")
-        )
-        if name:
-            self._say_done(lambda: read_settings(self._settings, Path(name)))
+        dialog = self._dialog(self.tr("Import settings"))
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        dialog.fileSelected.connect(self.import_from)
+        dialog.open()
 
-    def _say_done(self, do: Callable[[], tuple[str, ...] | None]) -> None:
+    def _dialog(self, title: str) -> QFileDialog:
+        kinds = self.tr("Settings (*.json)")
+        dialog = QFileDialog(self, title, str(places.documents()), kinds)
+        dialog.finished.connect(dialog.deleteLater)
+        return dialog
+
+    @Slot(str)
+    def export_to(self, name: str) -> None:
+        """Write what is chosen to the file *name*, and say so or why not."""
         try:
-            unknown = do()
+            write_settings(self._settings, Path(name))
         except PlanError as error:
-            self.said.setText(self._settings.words().say(error.message))
+            self._say(self._settings.words().say(error.message), is_wrong=True)
             return
-        text = self.tr("Passed over, unknown here: {0}").format(", ".join(unknown or ()))
-        self._show_all(text if unknown else self.tr("Done."))
+        self._say(self.tr("Written: {0}").format(Path(name).name))
+
+    @Slot(str)
+    def import_from(self, name: str) -> None:
+        """Choose what the file *name* says, and say what became of it."""
+        unknown: list[str] = []
+        try:
+            self._change(lambda: unknown.extend(read_settings(self._settings, Path(name))), "")
+        except PlanError as error:
+            self._say(self._settings.words().say(error.message), is_wrong=True)
+            return
+        said = [self.tr("Taken from {0}.").format(Path(name).name)]
+        if unknown:
+            text = self.tr("Passed over, unknown here: {0}")
+            said.append(text.format(", ".join(unknown)))
+        self._say(" ".join(said))
+
+    def _change(self, do: Callable[[], None], said: str) -> None:
+        """Let *do* choose anew, in a way that can be taken back."""
+        before = chosen_settings(self._settings)
+        do()
+        if before != chosen_settings(self._settings):
+            self._before = before
+            self.take_back.setEnabled(True)
+        self._show_all(said)
 
     def _show_all(self, said: str) -> None:
         for row in self.rows:
             row.show_value()
         self._apply()
-        self.said.setText(said)
+        self._say(said)
+
+    def _say(self, text: str, is_wrong: bool = False) -> None:
+        colours = theme().colours
+        dress(self.said, Pt.LABEL, colours.clay if is_wrong else colours.ink)
+        self.said.setText(text)
 
 
 class _Row(QWidget):
