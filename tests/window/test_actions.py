@@ -1,15 +1,20 @@
 """Context menus are made from the one table, and offer what can be done."""
 
 from datetime import date
+from itertools import pairwise
 
 import pytest
+from PySide6.QtCore import QEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QMenu
 
+from ultraplanner_gui.buildup import gridkeys
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.window.action_table import TABLE
+from ultraplanner_gui.window.actions import name_of
 from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
@@ -67,6 +72,25 @@ def test_the_menu_of_the_grid_holds_the_actions_of_the_table(window, monkeypatch
     storey.grid.menu_wanted.emit(storey.grid.mapToGlobal(storey.grid.rect().center()))
     menu = storey.findChildren(QMenu)[-1]
     assert menu.actions() == window.table.context("session")
+
+
+def test_the_menu_of_the_grid_shows_groups_and_the_keys_of_the_grid(window):
+    actions = window.table.context("session")
+    assert sum(action.isSeparator() for action in actions) >= 4
+    assert not actions[0].isSeparator()
+    assert not any(a.isSeparator() and b.isSeparator() for a, b in pairwise(actions))
+    keys = {row.name: row.keys for row in TABLE if row.keys}
+    for name, key in keys.items():
+        text = QKeySequence(key).toString(QKeySequence.SequenceFormat.NativeText)
+        assert window.table.by_name[name].text().endswith(f"\t{text}")
+        pressed = QKeySequence(key)[0]
+        typed = key if key in "+-0" else ""
+        event = QKeyEvent(QEvent.Type.KeyPress, pressed.key(), pressed.keyboardModifiers(), typed)
+        assert gridkeys.is_grid_key(event, is_carrying=False), name
+
+
+def test_names_of_actions_are_without_keys(window):
+    assert name_of(window.table.by_name["mark_done"]) == "Mark done as planned"
 
 
 def test_zoom_of_weeks_stands_in_the_view_menu(window):

@@ -9,6 +9,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.window.action_table import TABLE
+from ultraplanner_gui.window.actions import name_of
 from ultraplanner_gui.window.finder_index import Entry, EntryIndex, words_of
 from ultraplanner_gui.window.main_window import MainWindow
 
@@ -165,7 +166,7 @@ def test_every_action_is_found_by_its_text_with_its_keys(window, look):
     deeds = [entry for entry in listed if entry.kind in ("Do", "Setting")]
     for row in TABLE:
         action = window.table.by_name[row.name]
-        text = action.text().replace("&", "").casefold()
+        text = name_of(action).casefold()
         if row.name == "find":
             continue
         (entry,) = (e for e in deeds if e.text.casefold().rpartition(": ")[2] == text)

@@ -101,7 +101,7 @@ def _said_by_widgets(top):
         if isinstance(widget, QComboBox):
             yield from (widget.itemText(n) for n in range(widget.count()))
     for action in top.findChildren(QAction):
-        yield action.text()
+        yield action.text().partition("\t")[0]  # Qt says the keys after it in its own words
         yield action.toolTip()
 
 

@@ -18,7 +18,8 @@ NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
 class ActionRow:
     """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
 
-    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane.
+    `contexts` name the context menus it stands in: "session", "weeks", or that of a lane. `keys`
+    do the same where the day grid has the keyboard; menus show them.
     """
 
     name: str
@@ -28,3 +29,4 @@ class ActionRow:
     enabled: int = WITH_PROJECT
     is_checkable: bool = False
     contexts: tuple[str, ...] = ()
+    keys: str = ""

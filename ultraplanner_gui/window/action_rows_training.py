@@ -29,6 +29,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Move with the arrow &keys"),
         enabled=TO_MOVE,
         contexts=("session",),
+        keys="Enter",
     ),
     ActionRow(
         "this_week",
@@ -42,6 +43,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Ho&w it went…"),
         enabled=NOT_RACE,
         contexts=("session",),
+        keys="C",
     ),
     ActionRow(
         "mark_done",
@@ -49,6 +51,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Mark &done as planned"),
         enabled=NOT_DONE,
         contexts=("session",),
+        keys="D",
     ),
     ActionRow(
         "mark_missed",
@@ -56,6 +59,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Mark &missed"),
         enabled=NOT_MISSED,
         contexts=("session",),
+        keys="M",
     ),
     ActionRow(
         "unmark",
@@ -87,6 +91,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Remove session"),
         enabled=NOT_RACE,
         contexts=("session",),
+        keys="Del",
     ),
     ActionRow(
         "type_week_back",
@@ -100,6 +105,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Cu&t"),
         enabled=NOT_RACE,
         contexts=("session",),
+        keys="Ctrl+X",
     ),
     ActionRow(
         "copy_sessions",
@@ -107,6 +113,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "C&opy"),
         enabled=NOT_RACE,
         contexts=("session",),
+        keys="Ctrl+C",
     ),
     ActionRow(
         "paste_sessions",
@@ -116,6 +123,7 @@ TRAINING: tuple[ActionRow, ...] = (
             "session",
             "weeks",
         ),
+        keys="Ctrl+V",
     ),
     ActionRow(
         "repeat_weekly",
@@ -130,6 +138,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "Lock or &unlock"),
         enabled=NOT_RACE,
         contexts=("session",),
+        keys="L",
     ),
     ActionRow(
         "swap_sessions",
@@ -137,6 +146,7 @@ TRAINING: tuple[ActionRow, ...] = (
         QT_TRANSLATE_NOOP("Actions", "&Swap the two selected"),
         enabled=TO_MOVE,
         contexts=("session",),
+        keys="S",
     ),
     ActionRow(
         "swap_week_earlier",

@@ -419,18 +419,21 @@ TABLE: tuple[ActionRow, ...] = (
         "view",
         QT_TRANSLATE_NOOP("Actions", "Fewer &weeks, larger"),
         contexts=("session", "weeks"),
+        keys="+",
     ),
     ActionRow(
         "weeks_smaller",
         "view",
         QT_TRANSLATE_NOOP("Actions", "More weeks o&ver the same width"),
         contexts=("session", "weeks"),
+        keys="-",
     ),
     ActionRow(
         "all_weeks",
         "view",
         QT_TRANSLATE_NOOP("Actions", "All weeks i&n view"),
         contexts=("session", "weeks"),
+        keys="0",
     ),
     ActionRow(
         "theme_system", "view", QT_TRANSLATE_NOOP("Actions", "Col&ours of the system"), "", ALWAYS

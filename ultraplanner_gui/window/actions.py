@@ -25,11 +25,15 @@ from ultraplanner_gui.window.action_row import (
     WITH_PROJECT,
     WITH_SECTION,
     WITH_SESSION,
+    ActionRow,
 )
 from ultraplanner_gui.window.action_table import GROUPS, MENUS, TABLE
 
 if TYPE_CHECKING:
     from ultraplanner_gui.window.main_window import MainWindow
+
+#: A line is drawn in a context menu before these.
+CONTEXT_GROUPS = GROUPS | {"how_it_went"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +52,10 @@ class Actions(QObject):
     def __init__(self, window: MainWindow, deeds: QObject) -> None:
         super().__init__(window)
         self.by_name: dict[str, QAction] = {}
+        self._separators: dict[str, QAction] = {}
         for row in TABLE:
-            action = QAction(QCoreApplication.translate("Actions", row.text), window)
+            action = QAction(_with_keys(row), window)
+            action.setToolTip(name_of(action))
             action.setShortcut(QKeySequence(row.shortcut))
             action.setCheckable(row.is_checkable)
             action.setObjectName(row.name)
@@ -71,14 +77,40 @@ class Actions(QObject):
         return menus
 
     def context(self, name: str) -> list[QAction]:
-        """Return the actions of the context menu *name*, in the order of the table."""
-        return [self.by_name[row.name] for row in TABLE if name in row.contexts]
+        """Return the actions of the context menu *name*, in the groups and order of the table."""
+        actions: list[QAction] = []
+        for row in TABLE:
+            if name in row.contexts:
+                if row.name in CONTEXT_GROUPS and actions:
+                    actions.append(self._separator(row.name))
+                actions.append(self.by_name[row.name])
+        return actions
+
+    def _separator(self, name: str) -> QAction:
+        """Return what parts the action *name* from the one before it."""
+        line = self._separators.get(name)
+        if line is None:
+            line = self._separators[name] = QAction(self)
+            line.setSeparator(True)
+        return line
 
     def enable(self, now: Situation) -> None:
         """Switch actions on and off by what there is to act on."""
         states = _states(now)
         for row in TABLE:
             self.by_name[row.name].setEnabled(states[row.enabled])
+
+
+def _with_keys(row: ActionRow) -> str:
+    """Return the text of an action, after a tab the keys that do it in the day grid."""
+    text = QCoreApplication.translate("Actions", row.text)
+    keys = QKeySequence(row.keys).toString(QKeySequence.SequenceFormat.NativeText)
+    return f"{text}\t{keys}" if keys else text
+
+
+def name_of(action: QAction) -> str:
+    """Return what an action is called, without mnemonic and keys."""
+    return action.text().partition("\t")[0].replace("&", "")
 
 
 def _states(now: Situation) -> dict[int, bool]:

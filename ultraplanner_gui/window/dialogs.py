@@ -192,10 +192,13 @@ def open_keys(parent: QWidget, actions: Actions) -> QDialog:
     """Open the list of every action and its keys."""
     dialog, box = _dialog(parent, tr("Keys"), 520, 560)
     set_topic(dialog, "help")
+    from ultraplanner_gui.window.actions import name_of
+
     rows = [
         (
-            action.text().replace("&", "").rstrip("…"),
-            action.shortcut().toString(QKeySequence.SequenceFormat.NativeText),
+            name_of(action).rstrip("…"),
+            action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+            or action.text().partition("\t")[2],
         )
         for action in actions.by_name.values()
     ]

@@ -32,6 +32,7 @@ from ultraplanner_gui.window.action_row import (
     ActionRow,
 )
 from ultraplanner_gui.window.action_table import TABLE
+from ultraplanner_gui.window.actions import name_of
 from ultraplanner_gui.window.finder_index import Entry, Source
 from ultraplanner_gui.wording.words import Words
 
@@ -280,7 +281,7 @@ class FinderSources:
 
     def _action(self, row: ActionRow) -> Entry:
         action = self._window.table.by_name[row.name]
-        text, kind = action.text().replace("&", ""), say(ACTION)
+        text, kind = name_of(action), say(ACTION)
         aside = _keys(action.shortcut())
         if row.name in SETTINGS:
             head, name, value = SETTINGS[row.name]
