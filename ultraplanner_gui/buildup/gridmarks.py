@@ -81,7 +81,7 @@ def _clear_of_text(rect: QRectF) -> QRectF:
     Its text has no room to spare, nor has that of its neighbours.
     """
     is_low = rect.height() < theme().px(LOW_PX)
-    return rect.adjusted(0.5, 0.5, -0.5, -0.5) if is_low else rect
+    return rect.adjusted(-0.25, -0.25, 0.25, 0.25) if is_low else rect
 
 
 def paint_box(painter: QPainter, mark: Mark) -> None:
