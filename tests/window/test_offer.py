@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QApplication, QLabel
 
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.desk.demo import demo_project
@@ -115,3 +115,30 @@ def test_the_work_is_named_beside_its_progress_and_gone_when_done(window, qtbot,
         getattr(window.deeds, job)()
         assert said in seen()
     assert said not in seen()
+
+
+def test_nothing_moves_when_something_is_offered_at_the_foot(window):
+    window.resize(1280, 800)
+    QApplication.processEvents()
+    places = window._middle.geometry(), window.workplace.raceday.profile.geometry()
+    window.offer.propose(window.document, WriteNotes("better"), "A better block is there.")
+    QApplication.processEvents()
+    assert window.offer.isVisible()
+    assert (window._middle.geometry(), window.workplace.raceday.profile.geometry()) == places
+
+
+def test_a_long_offer_has_room_for_every_line(window):
+    window.resize(900, 700)
+    text = "By what the search counts, none is better by more than this. " * 6
+    window.offer.propose(window.document, WriteNotes("better"), text)
+    for _ in range(3):
+        QApplication.processEvents()
+    label = window.offer._text
+    assert label.heightForWidth(label.width()) <= label.height() <= window.offer.height()
+
+
+def test_no_sentence_at_the_foot_makes_the_window_wider(window):
+    least = window.minimumSizeHint().width()
+    window.say("There is no end to what can be said. " * 20)
+    QApplication.processEvents()
+    assert window.minimumSizeHint().width() == least

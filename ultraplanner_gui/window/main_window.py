@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
     QMenu,
     QProgressBar,
     QPushButton,
+    QSizePolicy,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -43,6 +44,8 @@ if TYPE_CHECKING:
     from ultraplanner_gui.window.workplace import Workplace
 
 MESSAGE_MS = 12_000
+#: What a line at the foot keeps free above and below what stands in it.
+FOOT_EDGES_PX = 5
 #: What is asked of the system then is in nobody's way any more.
 STILLNESS_MS = 400
 
@@ -160,7 +163,10 @@ class MainWindow(QMainWindow):
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(0)
         box.addWidget(self._stack, 1)
-        box.addWidget(self.offer)
+        # In the line at the foot, which is there anyway: nothing moves when something is offered.
+        self.statusBar().insertWidget(0, self.offer, 3)
+        theme().changed.connect(self._fit_foot)
+        self._fit_foot()
         self.setCentralWidget(holder)
         self._middle = holder
 
@@ -171,7 +177,10 @@ class MainWindow(QMainWindow):
         self._said_of: Project | None = None
         self.statusBar().setSizeGripEnabled(False)
         self.statusBar().setContentsMargins(Space.WIDE, 0, Space.WIDE, 0)
+        # However long the sentence is, the window need not be as wide; its tip is the whole.
+        self._message.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.statusBar().addWidget(self._message, 1)
+        self._message.hide()
         self._work = QLabel("", self)
         self._work.setTextFormat(Qt.TextFormat.PlainText)
         self._progress = QProgressBar(self)
@@ -183,7 +192,15 @@ class MainWindow(QMainWindow):
         self.statusBar().addPermanentWidget(self._cancel)
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
-        self._quiet.timeout.connect(self._message.clear)
+        self._quiet.timeout.connect(self._hush)
+
+    @Slot()
+    def _fit_foot(self) -> None:
+        """Keep the line at the foot as high as what may come to stand in it."""
+        foot = self.statusBar()
+        foot.setMinimumHeight(0)
+        foot.setMinimumHeight(foot.sizeHint().height())
+        self.offer.least_px = foot.minimumHeight() - FOOT_EDGES_PX
 
     @cached_property
     def finder(self) -> Finder:
@@ -255,7 +272,14 @@ class MainWindow(QMainWindow):
         self._said_of = None if self.document is None else self.document.project
         self._message.setText(text)
         self._message.setToolTip(text)
+        self._message.show()
         self._quiet.start(MESSAGE_MS)
+
+    @Slot()
+    def _hush(self) -> None:
+        """Say nothing any more."""
+        self._message.clear()
+        self._message.hide()
 
     def name_work(self, what: str) -> None:
         """Say beside the progress *what* is being done."""
@@ -363,7 +387,7 @@ class MainWindow(QMainWindow):
     def _on_document_changed(self, before: object, after: object) -> None:
         document = self.document
         if document is not None and document.project is not self._said_of:
-            self._message.clear()
+            self._hush()
         self._enable()
         self._title()
 
