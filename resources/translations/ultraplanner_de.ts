@@ -8065,7 +8065,7 @@
     </message>
     <message>
         <source>Tightest cutoff</source>
-        <translation>Knappster Cutoff</translation>
+        <translation>Knappstes Zeitlimit</translation>
     </message>
     <message>
         <source>Kept</source>
@@ -8093,7 +8093,7 @@
     </message>
     <message>
         <source>{0}, {1} to spare</source>
-        <translation>{0}, {1} Luft</translation>
+        <translation>{0}, {1} Polster</translation>
     </message>
     <message>
         <source>{0}, {1} too late</source>
@@ -10169,7 +10169,7 @@
     </message>
     <message>
         <source>Tightest cutoff</source>
-        <translation>Knappster Cutoff</translation>
+        <translation>Knappstes Zeitlimit</translation>
     </message>
     <message>
         <source>least in hand spare header</source>
@@ -13512,7 +13512,7 @@ Limit</translation>
     <name>MainWindow</name>
     <message>
         <source>Open &amp;recent</source>
-        <extracomment>What is asked of the system then is in nobody&apos;s way any more.</extracomment>
+        <extracomment>What a line at the foot keeps free above and below what stands in it. What is asked of the system then is in nobody&apos;s way any more.</extracomment>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
@@ -13603,6 +13603,7 @@ Limit</translation>
     <name>OfferBar</name>
     <message>
         <source>&amp;Put it in</source>
+        <extracomment>What the line at the foot leaves for it; it is higher only where its text needs that.</extracomment>
         <translation>&amp;Einsetzen</translation>
     </message>
     <message>
