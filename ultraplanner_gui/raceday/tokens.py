@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import ceil
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.plan.fuel import Food, Shape
+from ultraplanner_gui.widgets.lane import draw_text
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.widgets.tokens import Stroke
+from ultraplanner_gui.widgets.tokens import Pt, Stroke
 
 TOKEN_PX = 9.0
 HUES = {Shape.GEL: "plum", Shape.DRINK: "sky", Shape.SOLID: "ochre", Shape.SALT: "soft"}
@@ -61,18 +63,45 @@ def draw_token(painter: QPainter, at: QPointF, food: Food, is_chosen: bool) -> N
     look = theme()
     c, r = look.colours, look.px(TOKEN_PX) / 2
     painter.setPen(QPen(c["ink"], Stroke.HEAVY) if is_chosen else QPen(c["lane"], Stroke.HAIR))
-    painter.setBrush(c[HUES[food.shape]])
-    if food.shape is Shape.GEL:
-        sachet = QRectF(at.x() - 0.7 * r, at.y() - 1.1 * r, 1.4 * r, 2.2 * r)
-        painter.drawRoundedRect(sachet, 1.5, 1.5)
-    elif food.shape is Shape.DRINK:
-        painter.drawEllipse(at, r, r)
-    elif food.shape is Shape.SOLID:
-        painter.drawRect(QRectF(at.x() - 0.9 * r, at.y() - 0.9 * r, 1.8 * r, 1.8 * r))
-    else:
-        tips = (QPointF(0, -r), QPointF(r, 0), QPointF(0, r), QPointF(-r, 0))
-        painter.drawPolygon(QPolygonF([at + tip for tip in tips]))
+    _draw_shape(painter, at, food.shape, r)
     if food.caffeine_mg > 0.0:
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(c["on_colour"])
         painter.drawEllipse(at, 0.35 * r, 0.35 * r)
+
+
+def _draw_shape(painter: QPainter, at: QPointF, shape: Shape, r: float) -> None:
+    painter.setBrush(theme().colours[HUES[shape]])
+    if shape is Shape.GEL:
+        sachet = QRectF(at.x() - 0.7 * r, at.y() - 1.1 * r, 1.4 * r, 2.2 * r)
+        painter.drawRoundedRect(sachet, 1.5, 1.5)
+    elif shape is Shape.DRINK:
+        painter.drawEllipse(at, r, r)
+    elif shape is Shape.SOLID:
+        painter.drawRect(QRectF(at.x() - 0.9 * r, at.y() - 0.9 * r, 1.8 * r, 1.8 * r))
+    else:
+        tips = (QPointF(0, -r), QPointF(r, 0), QPointF(0, r), QPointF(-r, 0))
+        painter.drawPolygon(QPolygonF([at + tip for tip in tips]))
+
+
+def paint_key(
+    painter: QPainter, right: float, rows: Sequence[tuple[float, Sequence[tuple[Shape, str]]]]
+) -> None:
+    """Say what tokens are, right-aligned to *right*: for each row its y, its shapes, their names.
+
+    A row that has no room for all of its names has none.
+    """
+    look = theme()
+    r, gap, height = look.px(0.7 * TOKEN_PX) / 2, look.px(3.0), look.metrics(Pt.MARK).height()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for y, entries in rows:
+        widths = [look.width(name, Pt.MARK) for _, name in entries]
+        if sum(widths) + len(widths) * (2 * r + 3 * gap) - 2 * gap > right:
+            continue
+        edge = right
+        for (shape, name), width in zip(reversed(entries), reversed(widths), strict=True):
+            place = QRectF(edge - width, y - height / 2, width, height)
+            draw_text(painter, place, name, look.colours["soft"], look.font(Pt.MARK))
+            painter.setPen(Qt.PenStyle.NoPen)
+            _draw_shape(painter, QPointF(place.left() - gap - r, y), shape, r)
+            edge = place.left() - 2 * r - 3 * gap
