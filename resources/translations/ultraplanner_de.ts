@@ -7094,8 +7094,24 @@
         <translation>KH g/h</translation>
     </message>
     <message>
-        <source>Fuel appears with a course.</source>
+        <source>gel</source>
         <extracomment>Where the mouse was pressed, None once it has moved further than a click does.</extracomment>
+        <translation>Gel</translation>
+    </message>
+    <message>
+        <source>food</source>
+        <translation>Essen</translation>
+    </message>
+    <message>
+        <source>salt</source>
+        <translation>Salz</translation>
+    </message>
+    <message>
+        <source>drink</source>
+        <translation>Trinken</translation>
+    </message>
+    <message>
+        <source>Fuel appears with a course.</source>
         <translation>Verpflegung erscheint mit einer Strecke.</translation>
     </message>
     <message>

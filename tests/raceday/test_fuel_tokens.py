@@ -3,11 +3,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtGui import QContextMenuEvent
+from PySide6.QtGui import QContextMenuEvent, QPainter, QPixmap
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMenu
 
-from ultraplanner_gui.plan.fuel import FuelItem
+from ultraplanner_gui.plan.fuel import FuelItem, Shape
+from ultraplanner_gui.raceday import tokens
 from ultraplanner_gui.widgets.theme import theme
 
 Key = Qt.Key
@@ -248,3 +249,27 @@ def test_changed_rates_keep_the_items(stage_of, base):
     stage.fuel.grab()
 
     assert stage.document.shown.fuel.band_g_per_h == (0.0, 0.0)
+
+
+def test_the_head_says_what_each_shape_is(stage, monkeypatch):
+    written = {}
+    monkeypatch.setattr(
+        tokens, "draw_text", lambda _p, rect, text, *more: written.__setitem__(text, rect)
+    )
+    stage.fuel.update()
+    stage.fuel.grab()
+    assert set(written) == {"salt", "gel", "food", "drink"}
+    rows = {round(rect.center().y()) for rect in written.values()}
+    assert len(rows) == 3
+    spots = {round(y) for y in stage.fuel._spots(stage.fuel.body())[1]}
+    assert spots <= {y + off for y in rows for off in (-1, 0, 1)}
+
+
+def test_names_without_room_are_left_out_of_the_key(stage, monkeypatch):
+    written = []
+    monkeypatch.setattr(tokens, "draw_text", lambda _p, _r, text, *more: written.append(text))
+    picture = QPixmap(80, 40)
+    with QPainter(picture) as painter:
+        long = (Shape.GEL, "something to be squeezed"), (Shape.SOLID, "something to be chewed")
+        tokens.paint_key(painter, 80.0, [(10.0, long), (30.0, ((Shape.DRINK, "drink"),))])
+    assert written == ["drink"]

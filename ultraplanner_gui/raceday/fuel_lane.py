@@ -27,11 +27,12 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep, Shape
 from ultraplanner_gui.raceday.race_lane import RaceLane, bends
 from ultraplanner_gui.raceday.snap import SLACK_PX, Snap, is_free
-from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens
+from ultraplanner_gui.raceday.tokens import TOKEN_PX, Tokens, paint_key
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.carry import Carry
 from ultraplanner_gui.widgets.lane import (
     GUTTER_PX,
+    HEAD_PX,
     UNIT_PT,
     Align,
     Scale,
@@ -86,6 +87,15 @@ class FuelLane(RaceLane):
         self._from_x: float | None = None
         self._by_mouse = False
         selection.changed.connect(self._on_selected)
+
+    def paint_head(self, painter: QPainter) -> None:
+        """Draw name and unit, and beside the tokens what each shape is."""
+        super().paint_head(painter)
+        bottom, row_px = self.body().bottom(), theme().px(ROW_PX)
+        gel, food = (Shape.GEL, self.tr("gel")), (Shape.SOLID, self.tr("food"))
+        rows = (((Shape.SALT, self.tr("salt")),), (gel, food), ((Shape.DRINK, self.tr("drink")),))
+        keys = [(bottom - row_px * (ROWS[row[0][0]] + 0.55), row) for row in rows]
+        paint_key(painter, theme().px(HEAD_PX - GUTTER_PX), keys)
 
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         fuel = self.shown.fuel
