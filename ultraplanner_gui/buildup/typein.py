@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.wording.words import Words
@@ -92,6 +91,8 @@ class TypeIn(QLineEdit):
         words: Words,
         keep: Callable[[Session], bool],
     ) -> None:
+        from ultraplanner_gui.widgets.fields import describe
+
         super().__init__(text or as_typed(session, words), parent)
         self._is_new = bool(text)
         self._session, self._words, self._keep = session, words, keep

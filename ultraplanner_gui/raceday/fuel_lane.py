@@ -20,7 +20,6 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
-from ultraplanner_gui.edits.fuel import AddItem, CopyItem, MoveItem, RemoveItem
 from ultraplanner_gui.engine.fuelling import FuelFigures
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import FloatArray
@@ -273,6 +272,8 @@ class FuelLane(RaceLane):
 
     def _remove(self, key: str) -> None:
         """Remove an item and choose the one after it, so that more can follow."""
+        from ultraplanner_gui.edits.fuel import RemoveItem
+
         items = self.document.outlook.items
         index = next((k for k, i in enumerate(items) if i.key == key), 0)
         if not self.document.perform(RemoveItem(key)):
@@ -284,10 +285,14 @@ class FuelLane(RaceLane):
             self.selection.clear()
 
     def _add(self, food: str, at_s: float) -> None:
+        from ultraplanner_gui.edits.fuel import AddItem
+
         self.document.perform(AddItem(food, max(at_s, 0.0), at_m=self._kept_place(at_s)))
 
     def _copy(self, item: FuelItem) -> None:
         """Put the same again one interval later, and choose it."""
+        from ultraplanner_gui.edits.fuel import CopyItem
+
         target, known = self.shown.target, {i.key for i in self.shown.items}
         at_s = item.at_s + self.shown.project.fuel.every_s
         at_s = min(at_s, target.finish_s) if target is not None else at_s
@@ -304,6 +309,8 @@ class FuelLane(RaceLane):
         return target.distance_at(max(at_s, 0.0))
 
     def _move_to(self, at_s: float) -> None:
+        from ultraplanner_gui.edits.fuel import MoveItem
+
         target = self.shown.target
         at_s = min(max(at_s, 0.0), target.finish_s if target is not None else at_s)
         at_m = target.distance_at(at_s) if target is not None else None

@@ -8,7 +8,6 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QActionGroup, QFocusEvent, QKeyEvent, QMouseEvent, QPainter
 from PySide6.QtWidgets import QMenu
 
-from ultraplanner_gui.edits.surfaces import PaintSurface
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Surface
 from ultraplanner_gui.raceday.at_cursor import surface_at
@@ -125,6 +124,8 @@ class SurfaceLane(RaceLane):
         return None
 
     def _paint_stretch(self, start_m: float, end_m: float, surface: Surface) -> None:
+        from ultraplanner_gui.edits.surfaces import PaintSurface
+
         self.document.perform(PaintSurface(start_m, end_m, surface))
 
     # Painting by hand
@@ -148,6 +149,8 @@ class SurfaceLane(RaceLane):
             return
         low, high = sorted((self._from_m, self.place_at(event.position().x())))
         if high - low >= SHORTEST_M:
+            from ultraplanner_gui.edits.surfaces import PaintSurface
+
             self._hand.show(PaintSurface(low, high, self._brush, self._hand.gesture))
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:

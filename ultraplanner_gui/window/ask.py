@@ -6,8 +6,10 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+# Qt makes a class when it is first named: those of dialogs where the first one opens.
+from PySide6 import QtWidgets
 from PySide6.QtCore import QObject
-from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 if TYPE_CHECKING:
     from ultraplanner_gui.exchange.gpx_in import CourseChoice
@@ -36,17 +38,19 @@ class Ask(QObject):
     def which_recordings(self, folder: Path, taken: PathsTaken) -> None:
         """Ask for one recorded run or several."""
         kinds = self.tr("GPX recordings (*.gpx *.gpx.gz);;All files (*)")
-        dialog = QFileDialog(self._window, self.tr("Choose recordings"), str(folder), kinds)
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFiles)
+        dialog = QtWidgets.QFileDialog(
+            self._window, self.tr("Choose recordings"), str(folder), kinds
+        )
+        dialog.setFileMode(QtWidgets.QFileDialog.FileMode.ExistingFiles)
         dialog.filesSelected.connect(lambda names: taken(tuple(map(Path, names))))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
 
     def which_folder(self, folder: Path, taken: PathTaken) -> None:
         """Ask for a folder with recordings in it, or in folders in it."""
-        dialog = QFileDialog(self._window, self.tr("A folder of recordings"), str(folder))
-        dialog.setFileMode(QFileDialog.FileMode.Directory)
-        dialog.setOption(QFileDialog.Option.ShowDirsOnly)
+        dialog = QtWidgets.QFileDialog(self._window, self.tr("A folder of recordings"), str(folder))
+        dialog.setFileMode(QtWidgets.QFileDialog.FileMode.Directory)
+        dialog.setOption(QtWidgets.QFileDialog.Option.ShowDirsOnly)
         self._open(dialog, taken)
 
     def which_project(self, folder: Path, taken: PathTaken) -> None:
@@ -103,36 +107,46 @@ class Ask(QObject):
 
     def tell(self, title: str, sentence: str) -> None:
         """Say one sentence that must be read."""
-        box = QMessageBox(
-            QMessageBox.Icon.NoIcon, title, sentence, QMessageBox.StandardButton.Ok, self._window
+        box = QtWidgets.QMessageBox(
+            QtWidgets.QMessageBox.Icon.NoIcon,
+            title,
+            sentence,
+            QtWidgets.QMessageBox.StandardButton.Ok,
+            self._window,
         )
         box.open()
 
     def offer(self, title: str, sentence: str, deed: str, taken: Callable[[], None]) -> None:
         """Say one sentence that must be read, and offer the *deed* that may help."""
-        box = QMessageBox(
-            QMessageBox.Icon.NoIcon, title, sentence, QMessageBox.StandardButton.Close, self._window
+        box = QtWidgets.QMessageBox(
+            QtWidgets.QMessageBox.Icon.NoIcon,
+            title,
+            sentence,
+            QtWidgets.QMessageBox.StandardButton.Close,
+            self._window,
         )
-        button = box.addButton(deed, QMessageBox.ButtonRole.ActionRole)
+        button = box.addButton(deed, QtWidgets.QMessageBox.ButtonRole.ActionRole)
         button.clicked.connect(taken)
-        box.setDefaultButton(QMessageBox.StandardButton.Close)
+        box.setDefaultButton(QtWidgets.QMessageBox.StandardButton.Close)
         box.open()
 
     def _file(self, title: str, folder: Path, kinds: str, taken: PathTaken) -> None:
-        dialog = QFileDialog(self._window, title, str(folder), kinds)
-        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        dialog = QtWidgets.QFileDialog(self._window, title, str(folder), kinds)
+        dialog.setFileMode(QtWidgets.QFileDialog.FileMode.ExistingFile)
         self._open(dialog, taken)
 
     def _save(
         self, title: str, proposed: Path, suffix: str, taken: PathTaken, kinds: str = ""
     ) -> None:
-        dialog = QFileDialog(self._window, title, str(proposed.parent), kinds or f"*.{suffix}")
-        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog = QtWidgets.QFileDialog(
+            self._window, title, str(proposed.parent), kinds or f"*.{suffix}"
+        )
+        dialog.setAcceptMode(QtWidgets.QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(suffix)
         dialog.selectFile(proposed.name)
         self._open(dialog, taken)
 
-    def _open(self, dialog: QFileDialog, taken: PathTaken) -> None:
+    def _open(self, dialog: QtWidgets.QFileDialog, taken: PathTaken) -> None:
         dialog.fileSelected.connect(lambda name: taken(Path(name)))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()

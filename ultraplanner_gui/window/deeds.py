@@ -20,7 +20,6 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block_moves import ShiftWithRace
 from ultraplanner_gui.edits.course import FreeAllTargets, ReplaceCourse, SetSectionTarget
 from ultraplanner_gui.edits.edit import Edit
-from ultraplanner_gui.edits.fuel import AddItem, PlaceItems, RemoveItem
 from ultraplanner_gui.edits.race import ChangeSetup, check_runner
 from ultraplanner_gui.engine.fuelling import place_by_clock
 from ultraplanner_gui.engine.profile import Profile
@@ -281,6 +280,8 @@ class Deeds(
         except PlanError as error:
             self._window.say(error.message)
             return
+        from ultraplanner_gui.edits.fuel import PlaceItems
+
         document.perform(PlaceItems(items))
 
     @Slot()
@@ -290,6 +291,8 @@ class Deeds(
             return
         foods = document.project.fuel.foods
         if foods:
+            from ultraplanner_gui.edits.fuel import AddItem
+
             last = max((i.at_s for i in document.outlook.items), default=0.0)
             every_s = document.project.fuel.every_s
             food = next((f for f in foods if f.carb_g > 0), foods[0])
@@ -305,6 +308,8 @@ class Deeds(
     def remove_item(self) -> None:
         place, document = self._window.workplace, self._window.document
         if place is not None and document is not None and place.selection.kind == "item":
+            from ultraplanner_gui.edits.fuel import RemoveItem
+
             document.perform(RemoveItem(place.selection.key))
             place.selection.clear()
 

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Slot
 
 from ultraplanner_gui.desk.jobs import Token
-from ultraplanner_gui.edits.fuel import ClearItems, FillToTarget, KeepItems
 from ultraplanner_gui.plan.fuel import FuelPlan, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.window.job_deeds import JobDeeds
@@ -129,6 +128,8 @@ class FuelDeeds(JobDeeds):
 
     @Slot()
     def clear_fuel(self) -> None:
+        from ultraplanner_gui.edits.fuel import ClearItems
+
         if self._window.document is not None:
             self._window.document.perform(ClearItems())
 
@@ -198,12 +199,15 @@ class FuelDeeds(JobDeeds):
         from ultraplanner_gui.engine.fuel_clock import kept
 
         outlook = document.outlook
+        from ultraplanner_gui.edits.fuel import KeepItems
+
         document.perform(KeepItems(kept(outlook.items, keep, document.outlook.target), keep=keep))
 
     def _put_fill_in(self, base: Project, fill: Fill, fuel: FuelPlan) -> None:
         document = self._window.document
         if document is None:
             return
+        from ultraplanner_gui.edits.fuel import FillToTarget
         from ultraplanner_gui.edits.fuel_habits import SetCaffeine, SetFuelHabits
 
         edit: Edit = FillToTarget(fill.items)
