@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from datetime import date, timedelta
 
 from ultraplanner_gui.engine.block_dress import race_session
@@ -16,6 +16,7 @@ from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.template import Template
+from ultraplanner_gui.plan.value import dataclass
 
 #: A template is scaled no further than this, up or down (own choice: beyond it is another plan).
 LEAST_SCALE, MOST_SCALE = 0.4, 1.5

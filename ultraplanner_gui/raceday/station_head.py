@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from itertools import pairwise
 
@@ -23,6 +23,7 @@ from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.raceday.head_hand import START, HeadHand
 from ultraplanner_gui.raceday.leg_bar import (
     BAR_PX,

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, Message, Quantity
+from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.wording import locales, reading
 
 NONE = "–"
