@@ -272,9 +272,9 @@ class LaneStack(QWidget):
         look, gap = theme(), round(theme().px(place.gap_px))
         least, usual, most, _, yields_last = place.wish
         if not most:
-            part = place.part
-            hint = part.sizeHint().height()
-            own = part.heightForWidth(self.width()) if part.hasHeightForWidth() else hint
+            part, width = place.part, self.width()
+            has_own = part.hasHeightForWidth()
+            own = part.heightForWidth(width) if has_own else part.sizeHint().height()
             return Wish(own + gap, own + gap, own + gap, self._rank(place))
         least = look.px(least) + gap
         wanted = self.arrangement.of(place.name).height_px if place.name else 0
