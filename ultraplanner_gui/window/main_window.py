@@ -10,8 +10,10 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt, QTimer, Slot
 from PySide6.QtGui import (
     QAction,
     QCloseEvent,
+    QCursor,
     QDragEnterEvent,
     QDropEvent,
+    QGuiApplication,
     QKeyEvent,
     QKeySequence,
     QResizeEvent,
@@ -39,6 +41,7 @@ if TYPE_CHECKING:
     from ultraplanner_gui.desk.document import Document
     from ultraplanner_gui.plan.project import Project
     from ultraplanner_gui.window.ask import Ask
+    from ultraplanner_gui.window.beside import Beside
     from ultraplanner_gui.window.finder import Finder
     from ultraplanner_gui.window.first_sight import FirstSight
     from ultraplanner_gui.window.workplace import Workplace
@@ -266,6 +269,19 @@ class MainWindow(QMainWindow):
         self.inform(text)
         dress(self._message, Pt.TEXT, theme().colours.clay)
 
+    @Slot(object)
+    def _refuse(self, message: Message) -> None:
+        """Say why something cannot be done, beside the pointer too while that drags."""
+        self.say(message)
+        if QGuiApplication.mouseButtons() != Qt.MouseButton.NoButton:
+            self._beside.say(self._message.text(), QCursor.pos())
+
+    @cached_property
+    def _beside(self) -> Beside:
+        from ultraplanner_gui.window.beside import Beside
+
+        return Beside(self)
+
     def inform(self, text: str) -> None:
         """Show *text* at the foot of the window in plain ink: nothing is wrong."""
         dress(self._message, Pt.TEXT, theme().colours.ink)
@@ -350,7 +366,7 @@ class MainWindow(QMainWindow):
         place.selection.changed.connect(self.sitting.moved)
         self.sitting.moved()
         document.changed.connect(self._on_document_changed)
-        document.refused.connect(self.say)
+        document.refused.connect(self._refuse)
         stack = document.undo_stack
         undo, redo = (
             stack.createUndoAction(self, self.tr("&Undo")),
@@ -388,6 +404,8 @@ class MainWindow(QMainWindow):
         document = self.document
         if document is not None and document.project is not self._said_of:
             self._hush()
+        if "_beside" in self.__dict__:
+            self._beside.hide()  # what is tried now can be done
         self._enable()
         self._title()
 
