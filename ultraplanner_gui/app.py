@@ -36,11 +36,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return run(options.file, options.demo, options.translation)
     from ultraplanner_gui import commands
 
-    if options.dump:
-        return commands.dump(options.file)
+    if options.cards is not None:
+        return commands.cards(options.cards, options.file, options.demo)
     if options.restore is not None:
         return commands.restore(options.restore, options.file)
-    return commands.cards(options.cards, options.file, options.demo)
+    return commands.dump(options.file)
 
 
 def _run_thrown_away(file: Path | None, demo: bool, translation: Path | None) -> int:

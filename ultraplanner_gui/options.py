@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-import argparse
 import sys
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from pathlib import Path
-from typing import NoReturn
+from typing import TYPE_CHECKING, NoReturn
 
 from ultraplanner_gui import __version__
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+
+if TYPE_CHECKING:
+    import argparse
 
 Say = Callable[[str], str]
 
@@ -30,19 +33,53 @@ OF_ARGPARSE = (
 )
 
 
-def options_of(arguments: Sequence[str]) -> argparse.Namespace:
-    """Return what *arguments* ask for; print help or what is wrong with them, and exit.
+@dataclass(frozen=True, slots=True)
+class Options:
+    """What the arguments ask for, as the man page has it."""
+
+    file: Path | None = None
+    demo: bool = False
+    cards: Path | None = None
+    dump: bool = False
+    restore: Path | None = None
+    self_test: bool = False
+    throw_away: bool = False
+    translation: Path | None = None
+
+
+def options_of(arguments: Sequence[str]) -> Options:
+    """Return what *arguments* ask for; print help or what is wrong with them, and exit."""
+    return _usual(arguments) or parsed(arguments)
+
+
+def _usual(arguments: Sequence[str]) -> Options | None:
+    """Return what the usual arguments of a window ask for, None if there are others.
+
+    The parser and what it imports take as long as a third of all that comes before Qt.
+    """
+    files = [one for one in arguments if not one.startswith("-")]
+    flags = set(arguments) - set(files)
+    if len(files) > 1 or flags - {"--demo", "--throw-away"} or "" in files:
+        return None
+    file = Path(files[0]) if files else None
+    return Options(file, demo="--demo" in flags, throw_away="--throw-away" in flags)
+
+
+def parsed(arguments: Sequence[str]) -> Options:
+    """Return what *arguments* ask for, whichever they are; as `options_of`.
 
     Nothing is translated, and no Qt looked for, until there is something to say.
     """
+    import argparse
+
     try:
-        return _parser(_as_written, _Silent).parse_args(arguments)
+        return Options(**vars(_parser(_as_written, _silent()).parse_args(arguments)))
     except _HasToSpeak:
         speak_plainly()
         say = sayer()
         # What it calls by that name looks a text up in the catalogue of the language.
         vars(argparse)["_"] = say
-        return _parser(say, argparse.ArgumentParser).parse_args(arguments)
+        return Options(**vars(_parser(say, argparse.ArgumentParser).parse_args(arguments)))
 
 
 def sayer() -> Say:
@@ -77,12 +114,18 @@ class _HasToSpeak(Exception):
     """There is something to print: help, or what is wrong."""
 
 
-class _Silent(argparse.ArgumentParser):
-    def error(self, message: str) -> NoReturn:
-        raise _HasToSpeak
+def _silent() -> type[argparse.ArgumentParser]:
+    """Return a parser that leaves it to another one to say anything."""
+    from argparse import ArgumentParser
 
-    def print_help(self, file: object = None) -> None:
-        raise _HasToSpeak
+    class Silent(ArgumentParser):
+        def error(self, message: str) -> NoReturn:
+            raise _HasToSpeak
+
+        def print_help(self, file: object = None) -> None:
+            raise _HasToSpeak
+
+    return Silent
 
 
 def _as_written(text: str) -> str:

@@ -177,6 +177,19 @@ def places_of(home):
     return folder
 
 
+@pytest.mark.parametrize(
+    "arguments",
+    [[], ["--demo"], ["a b.gpx"], ["--throw-away", "--demo"], ["x.ultraplan", "--throw-away"]],
+)
+def test_the_usual_arguments_need_no_parser(arguments):
+    assert options._usual(arguments) == options.parsed(arguments)
+
+
+@pytest.mark.parametrize("arguments", [["a", "b"], ["--dump"], ["--dem"], ["-"], [""], ["--"]])
+def test_all_others_are_left_to_it(arguments):
+    assert options._usual(arguments) is None
+
+
 def test_help_makes_no_folder(tmp_path):
     started("--help", env=environment(tmp_path) | GERMAN)
     assert list(tmp_path.iterdir()) == []
