@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.buildup.conftest import make_block, make_project, outlook
-from ultraplanner_gui.buildup import distance_lane
+from ultraplanner_gui.buildup import distance_lane, practice_lane
 from ultraplanner_gui.buildup.storey import WISHES
 from ultraplanner_gui.buildup.weekhead import runs, today_edge
 from ultraplanner_gui.edits.block import ChangeSession, MoveSession, RemoveSession
@@ -50,6 +50,23 @@ def test_practice_counts_the_grams_of_the_week(stage):
     session = stage.session("long5")
     grams = Words().grams(50.0 * session.duration_s / 3600.0)
     assert f"practice carbs {grams} at up to 50 g/h" in _said(stage, stage.storey.practice, 3)
+
+
+@pytest.mark.parametrize("weeks", [9, 18, 21])
+def test_grams_of_all_weeks_are_written_alike_whatever_pixel_they_end_on(
+    stage_of, monkeypatch, weeks
+):
+    stage = stage_of(block=make_block(weeks))
+    lane, written = stage.storey.practice, []
+    monkeypatch.setattr(
+        practice_lane, "draw_text", lambda _p, _r, text, *more: written.append(text)
+    )
+    for width in range(900, 1300, 13):
+        written.clear()
+        lane.resize(width, lane.height())
+        lane.update()
+        lane.grab()
+        assert len({text.endswith("g") for text in written}) <= 1, width
 
 
 def test_units_are_the_users(stage):

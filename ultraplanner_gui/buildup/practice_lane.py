@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from math import floor
 
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QPainter
@@ -90,8 +91,10 @@ class PracticeLane(WeekLane):
 
     def _paint_week(self, painter: QPainter, column: Column, scale: Scale) -> None:
         week, before, look = column.now, column.before, theme()
-        slim = min(look.px(16.0), max(5.0, column.rect.width() * 0.3))
-        amount = self._amount(week, column.rect.width() - slim - 8.0)
+        # As in the narrowest column: they differ by a pixel.
+        narrowest = floor(self._axis.each(self.body().width()))
+        slim = min(look.px(16.0), max(5.0, narrowest * 0.3))
+        amount = self._amount(week, narrowest - slim - 8.0)
         width = look.metrics(AMOUNT_PT).horizontalAdvance(amount)
         beside = bool(amount)
         if not beside:
