@@ -18032,10 +18032,6 @@ schneller oben</translation>
         <translation>Luft</translation>
     </message>
     <message>
-        <source>WBGT estimate</source>
-        <translation>WBGT geschätzt</translation>
-    </message>
-    <message>
         <source>low heat</source>
         <translation>wenig Hitze</translation>
     </message>
@@ -18625,10 +18621,10 @@ schneller oben</translation>
     </message>
 </context>
 <context>
-    <name>_Row</name>
+    <name>_SettingRow</name>
     <message>
         <source>on</source>
-        <translation>am</translation>
+        <translation>an</translation>
     </message>
 </context>
 <context>

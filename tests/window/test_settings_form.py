@@ -1,17 +1,21 @@
 import json
+import sys
 from datetime import date
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QComboBox, QFileDialog, QLineEdit
+from PySide6.QtWidgets import QComboBox, QFileDialog, QLabel, QLineEdit
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.window.main_window import MainWindow
 from ultraplanner_gui.window.settings_form import SettingsForm
+
+sys.path.insert(0, str(Path(__file__).parents[2] / "packaging"))
+from pictures_languages import spoken
 
 TODAY = date(2027, 4, 1)
 
@@ -112,3 +116,15 @@ def test_where_nothing_can_be_written_is_said(window, tmp_path):
     form.export_to(str(tmp_path / "no such folder" / "mine.json"))
     assert "mine.json" in form.said.text()
     assert not form.said.text().startswith("Written")
+
+
+def test_ticks_say_an_in_german(qapp, window, tmp_path):
+    with spoken("de", tmp_path):
+        form = opened(window)
+        assert row_of(form, "motion").field.text() == "an"
+        form.reject()
+
+
+def test_it_says_where_it_is_kept(window, tmp_path):
+    texts = [label.text() for label in opened(window).findChildren(QLabel)]
+    assert f"Kept in {tmp_path / 'settings.ini'}" in texts

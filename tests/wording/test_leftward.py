@@ -84,6 +84,11 @@ def test_what_is_shown_is_read_back(s):
     assert words.parse_clock(words.clock(AT)) == AT.time()
 
 
+def test_a_path_keeps_its_slashes():
+    assert LEFTWARD.path("/home/me") == f"{LRI}/home/me{PDI}"
+    assert RIGHTWARD.path("/home/me") == "/home/me"
+
+
 def test_fields_show_no_marks():
     assert LEFTWARD.plain().duration(5_160) == "1 h 26"
     assert RIGHTWARD.plain() is RIGHTWARD

@@ -36,6 +36,9 @@ def race_marks(outlook: Outlook, words: Words) -> tuple[Mark, ...]:
     if course is None or target is None:
         return ()
 
+    # A watch has no use for marks that say which way a text is read.
+    words = words.plain()
+
     def note(at_m: float) -> str:
         arrive_s = target.arrival_s(at_m)
         clock = words.clock(race.clock(arrive_s))

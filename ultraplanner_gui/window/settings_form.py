@@ -62,7 +62,9 @@ class SettingsForm(QDialog):
         set_topic(self.search, "settings")
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._on_searched)
-        self.rows = [_Row(name, s, settings, self._on_changed, self) for name, s in asked_for()]
+        self.rows = [
+            _SettingRow(name, s, settings, self._on_changed, self) for name, s in asked_for()
+        ]
         grid = QGridLayout()
         grid.setHorizontalSpacing(Space.WIDE)
         grid.setVerticalSpacing(Space.APART)
@@ -71,7 +73,8 @@ class SettingsForm(QDialog):
             grid.addWidget(row.label, number, 0, Qt.AlignmentFlag.AlignTop)
             grid.addWidget(row, number, 1)
         self.said = self._small("")
-        place = self._small(self.tr("Kept in {0}").format(places.settings_file()))
+        file = settings.words().path(settings.store.fileName())
+        place = self._small(self.tr("Kept in {0}").format(file))
         place.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         box = QVBoxLayout(self)
         box.setContentsMargins(Space.EDGE, Space.WIDE, Space.EDGE, Space.WIDE)
@@ -204,7 +207,7 @@ class SettingsForm(QDialog):
         self.said.setText(text)
 
 
-class _Row(QWidget):
+class _SettingRow(QWidget):
     """One setting: its field, and its sentence under it."""
 
     def __init__(

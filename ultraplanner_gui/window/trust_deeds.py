@@ -117,7 +117,7 @@ class TrustDeeds(ViewDeeds):
                 self.tr(
                     "Ultraplanner did not end by itself last time. This is the plan as it was "
                     "kept. A report, if there is one, is in {0} and stays on this computer."
-                ).format(places.logs())
+                ).format(self._window.settings.words().path(places.logs()))
             )
 
     def show_file(self, file: ProjectFile) -> None:

@@ -221,6 +221,10 @@ class Words:
         climb = self.height(climb_per_m * self.unit_m)
         return self.translate(_PER).format(climb, self.distance_unit)
 
+    def path(self, path: object) -> str:
+        """Return where a file lies, for a sentence."""
+        return self._in_order(str(path))
+
     # Differences
 
     def signed(self, text: str) -> str:
