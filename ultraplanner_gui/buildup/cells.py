@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from datetime import date, timedelta
+from functools import cached_property
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
@@ -54,10 +55,15 @@ class Cells:
         self._by_day: dict[date, list[Session]] = defaultdict(list)
         for session in sessions:
             self._by_day[session.day].append(session)
-        self.by_day = self._tiles_by_day(last)
+        # A layout nobody asked for its tiles has none to keep: a window has several as it opens.
+        self.before = last
+        if last is not None and "by_day" not in vars(last):
+            self.before = last.before
 
-    def _tiles_by_day(self, last: Cells | None) -> dict[date, list[Tile]]:
-        """Lay the tiles out; a day like in *last* keeps its very list, so nobody redraws it."""
+    @cached_property
+    def by_day(self) -> dict[date, list[Tile]]:
+        """The tiles; a day like in the layout before keeps its very list, so nobody redraws it."""
+        last, self.before = self.before, None
         known = last.by_day if last is not None and last.frame == self.frame else {}
         laid_out: dict[date, list[Tile]] = {}
         for day, sessions in self._by_day.items():
