@@ -85,8 +85,8 @@ def test_what_is_shown_is_read_back(s):
 
 
 def test_a_path_keeps_its_slashes():
-    assert LEFTWARD.path("/home/me") == f"{LRI}/home/me{PDI}"
-    assert RIGHTWARD.path("/home/me") == "/home/me"
+    assert LEFTWARD.path("/runs/all") == f"{LRI}/runs/all{PDI}"
+    assert RIGHTWARD.path("/runs/all") == "/runs/all"
 
 
 def test_fields_show_no_marks():
