@@ -18032,6 +18032,10 @@ schneller oben</translation>
         <translation>Luft</translation>
     </message>
     <message>
+        <source>heat (WBGT), estimate</source>
+        <translation>Hitze (WBGT), geschätzt</translation>
+    </message>
+    <message>
         <source>low heat</source>
         <translation>wenig Hitze</translation>
     </message>

@@ -1,3 +1,4 @@
+import math
 from dataclasses import replace
 
 import numpy as np
@@ -5,6 +6,7 @@ import pytest
 from PySide6.QtCore import QPointF
 
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
+from ultraplanner_gui.raceday import warmth_lane
 
 WEATHER = ValleyForecast(8.0, 24.0, 60.0, 50.0)
 
@@ -72,3 +74,23 @@ def test_walked_stretches_are_said_in_the_target_lane(stage):
     assert "At walking pace here" in said
     walked = np.array([p.length_m for p in stage.document.shown.walked])
     assert walked.sum() == pytest.approx(stage.document.shown.profile.length_m)
+
+
+@pytest.mark.parametrize("width", range(700, 1900, 150))
+def test_names_of_the_lines_of_warmth_stay_clear_of_them(stage_of, base, monkeypatch, width):
+    # From dawn on it grows warmer: the lines rise under their names.
+    race = replace(base.race, start=base.race.start.replace(hour=2))
+    stage = stage_of(project=replace(warm(base, warmest_c=40.0), race=race), size=(width, 900))
+    lane, written = stage.storey.warmth, {}
+    monkeypatch.setattr(
+        warmth_lane, "draw_text", lambda _p, rect, text, *more: written.__setitem__(text, rect)
+    )
+    lane.update()
+    lane.grab()
+    assert written
+    scale = lane._scale(lane._warmth, lane.body())
+    for text, rect in written.items():
+        for x in range(round(rect.left()), round(rect.right())):
+            air_c, wbgt_c = lane._warmth.at(lane.place_at(x))
+            own_c = air_c if text == "air" else wbgt_c
+            assert math.isnan(own_c) or not rect.top() < scale.y(own_c) < rect.bottom()

@@ -110,14 +110,17 @@ class WarmthLane(RaceLane):
         height = look.metrics(UNIT_PT).height()
         for text, values, hue, is_above in (
             (self.tr("air"), warm.temperature_c, "ink", False),
-            (self.tr("WBGT estimate"), warm.wbgt_c, "clay", True),
+            (self.tr("heat (WBGT), estimate"), warm.wbgt_c, "clay", True),
         ):
             seen = (
                 (x, float(c)) for x, c in zip(xs, values, strict=True) if x >= body.left() + 4.0
             )
-            x, value = next(((x, c) for x, c in seen if not math.isnan(c)), (math.inf, 0.0))
+            named = [(x, c) for x, c in seen if not math.isnan(c)]
+            x = named[0][0] if named else math.inf
             width = look.metrics(UNIT_PT).horizontalAdvance(text)
-            y = scale.y(value)
+            # Clear of the line as far as the name goes, not only where it begins.
+            ys = [scale.y(c) for at, c in named if at <= x + width + 4.0]
+            y = (min(ys) if is_above else max(ys)) if ys else 0.0
             top = y - height - 1.0 if is_above else y + 2.0
             top = min(max(top, body.top()), body.bottom() - height)
             is_clear = top + height <= y if is_above else top >= y
