@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QPointF
 
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
-from ultraplanner_gui.raceday import warmth_lane
+from ultraplanner_gui.raceday import clock_lanes, warmth_lane
 
 WEATHER = ValleyForecast(8.0, 24.0, 60.0, 50.0)
 
@@ -55,6 +55,25 @@ def test_walk_in_limit_is_said_beside_the_time_in_hand(stage):
 
     assert ("cannot be walked in" in first) is bool(spare_s[0] < 0)
     assert ("only if well" in last) is bool(spare_s[1] >= 0)
+
+
+@pytest.mark.parametrize("width", range(900, 1900, 125))
+def test_the_name_of_the_walk_in_limit_ends_where_its_line_comes_up(stage_of, monkeypatch, width):
+    stage = stage_of(size=(width, 900))
+    lane, named = stage.storey.in_hand, []
+    lines = []
+    monkeypatch.setattr(
+        clock_lanes,
+        "draw_text",
+        lambda _p, rect, text, *more: named.append(rect) if "walk-in" in text else None,
+    )
+    monkeypatch.setattr(clock_lanes, "QPolygonF", lambda points: lines.append(points) or [])
+    lane.update()
+    lane.grab()
+    line = lines[-1]
+    inside = [p for p in line if p.y() < lane.body().bottom()]
+    assert named
+    assert all(rect.right() <= min(p.x() for p in inside) for rect in named)
 
 
 def test_walk_in_limit_follows_a_target_that_is_dragged(stage):

@@ -206,7 +206,8 @@ class InHandLane(RaceLane):
         look, text = theme(), self.tr("walk-in limit, only if well")
         metrics = look.metrics(UNIT_PT)
         width, height = metrics.horizontalAdvance(text), metrics.height()
-        risen = next((p.x() for p in points if p.y() < body.bottom() - 1.0), None)
+        # Where the line comes up lies between the last point at the foot and the first above it.
+        risen = next((a.x() for a, b in pairwise(points) if b.y() < body.bottom() - 1.0), None)
         if risen is None or risen - width - 6.0 < body.left() or body.height() < 3.0 * height:
             return
         place = QRectF(risen - width - 4.0, body.bottom() - height, width, height)
