@@ -58,8 +58,7 @@ class TablePage(QWidget):
         self.table = TableModel(spec.columns, words, self._on_edit, spec.group, self)
         self.view = TableView(self.table, say(spec.name), self)
         self.filter = FilterField(self.tr("Filter {0}").format(say(spec.name)), words, self)
-        self.preview = PastePreview(words, self)
-        self.preview.hide()
+        self._preview: PastePreview | None = None
         self._pasted: tuple[str, Aim] | None = None
         self._plan: PastePlan | None = None
         self.note = QLabel(self)
@@ -71,7 +70,6 @@ class TablePage(QWidget):
         box.setSpacing(Space.NEAR)
         box.addWidget(self.view, 2)
         box.addWidget(self._foot())
-        box.addWidget(self.preview, 1)
         self.table.refused.connect(self.refuse)
         self.view.topics = column_topics(spec)
         self.table.tip_of = partial(column_tip, spec)
@@ -81,11 +79,22 @@ class TablePage(QWidget):
         self.view.escaped.connect(self._on_escaped)
         self.filter.words_changed.connect(self._on_filtered)
         self.filter.left.connect(self._on_filter_left)
-        self.preview.agreed.connect(self._on_agreed)
-        self.preview.dropped.connect(self.drop_paste)
-        self.preview.pointed.connect(self._on_pointed)
         theme().changed.connect(self._dress)
         self._dress()
+
+    @property
+    def preview(self) -> PastePreview:
+        """Where a paste is shown first; made with the first, as most tables never see one."""
+        if self._preview is None:
+            self._preview = preview = PastePreview(self._words, self)
+            preview.hide()
+            preview.agreed.connect(self._on_agreed)
+            preview.dropped.connect(self.drop_paste)
+            preview.pointed.connect(self._on_pointed)
+            box = self.layout()
+            assert isinstance(box, QVBoxLayout)
+            box.addWidget(preview, 1)
+        return self._preview
 
     def show_outlook(self, outlook: Outlook) -> None:
         """Show the rows of *outlook*."""
@@ -148,10 +157,12 @@ class TablePage(QWidget):
     @Slot()
     def drop_paste(self) -> None:
         """Forget what was to be pasted."""
-        had_keys = self.preview.isAncestorOf(QApplication.focusWidget() or self)
         self._pasted = self._plan = None
         self.table.show_marks({})
-        self.preview.hide()
+        if self._preview is None:
+            return
+        had_keys = self._preview.isAncestorOf(QApplication.focusWidget() or self)
+        self._preview.hide()
         self._foot_row.show()
         if had_keys:
             self.view.setFocus()
