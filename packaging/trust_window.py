@@ -308,6 +308,8 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
                 nonlocal done
                 done = hand.act()
                 app.processEvents()
+                # As its own loop does: what was closed is gone before the next hand.
+                app.sendPostedEvents(None, QEvent.Type.DeferredDelete)
                 return True
 
             part.attempt("a hand", deed)
