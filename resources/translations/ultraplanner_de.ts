@@ -17682,9 +17682,11 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>{0}
-faster up</source>
+faster up
+dots: walking</source>
         <translation>{0}
-schneller oben</translation>
+schneller oben
+Punkte: Gehen</translation>
     </message>
     <message>
         <source>Targets appear with a course.</source>

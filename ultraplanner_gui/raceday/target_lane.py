@@ -83,7 +83,7 @@ class TargetLane(RaceLane):
     ) -> None:
         super().__init__("", "", 58.0, document, selection, axis, words, parent, snap)
         self.rename(self.tr("Target"))
-        self.set_unit(self.tr("{0}\nfaster up").format(words().pace_unit))
+        self.set_unit(self.tr("{0}\nfaster up\ndots: walking").format(words().pace_unit))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self._carry = Carry(document)
