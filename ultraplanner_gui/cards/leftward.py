@@ -6,13 +6,14 @@ What is a drawing along the course stays: it is run from left to right in every 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from functools import lru_cache
+from typing import TypeGuard
 
 from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.mirror import mirrored
-from ultraplanner_gui.cards.page import Op, Page, Text
+from ultraplanner_gui.cards.page import Measure, Op, Page, Text
 from ultraplanner_gui.cards.strip_content import Concertina, WristStrip
 from ultraplanner_gui.wording.reading import END, LEFT_TO_RIGHT, from_the_right
 
@@ -21,14 +22,36 @@ from ultraplanner_gui.wording.reading import END, LEFT_TO_RIGHT, from_the_right
 _GROUPS = re.compile(r"\+?\d+(?:[ \-/]\d+)+")
 
 
-def turned(pages: Iterable[Page], content: CardContent) -> tuple[Page, ...]:
+# What stands in a column of figures, with the marks `Words` puts around it.
+_FIGURES = re.compile(r"[\d\s.,:·–+\-\u2066-\u2069]+")
+
+
+def turned(pages: Iterable[Page], content: CardContent, measure: Measure) -> tuple[Page, ...]:
     """Return the laid-out *pages* of *content* as they are read from right to left."""
     if isinstance(content, WristStrip | Concertina):
         # Its columns are the course itself.
         return tuple(replace(page, ops=tuple(_read(page.ops))) for page in pages)
-    return tuple(
-        replace(page, ops=tuple(mirrored(_read(page.ops), page.width_mm))) for page in pages
-    )
+    return tuple(replace(page, ops=tuple(_turned(page, measure))) for page in pages)
+
+
+def _turned(page: Page, measure: Measure) -> Iterator[Op]:
+    """Yield what is on *page* from its other side, figures still over one another by their ends."""
+    widest: dict[tuple[float, float], float] = {}
+    for op in page.ops:
+        if _is_figure(op):
+            column = op.x_mm, op.size_pt
+            wide = measure(op.text, op.size_pt, op.bold)
+            widest[column] = max(wide, widest.get(column, 0.0))
+    for op, other in zip(page.ops, mirrored(_read(page.ops), page.width_mm), strict=True):
+        if _is_figure(op) and isinstance(other, Text):
+            end = other.x_mm + widest[op.x_mm, op.size_pt]
+            yield replace(other, x_mm=end, align="right")
+        else:
+            yield other
+
+
+def _is_figure(op: Op) -> TypeGuard[Text]:
+    return isinstance(op, Text) and op.align == "right" and bool(_FIGURES.fullmatch(op.text))
 
 
 def _read(ops: Iterable[Op]) -> Iterable[Op]:

@@ -55,7 +55,7 @@ def laid(
 ) -> tuple[Page, ...]:
     """Return the pages of *content*, the way its language is read; PlanError as `lay_out`."""
     pages = lay_out(content, width_mm, height_mm, measure, least_x_mm)
-    return turned(pages, content) if words.leftward else pages
+    return turned(pages, content, measure) if words.leftward else pages
 
 
 def all_pages(outlook: Outlook, words: Words, measure: Measure) -> tuple[Page, ...]:
