@@ -200,10 +200,10 @@ class MainWindow(QMainWindow):
     @Slot()
     def _fit_foot(self) -> None:
         """Keep the line at the foot as high as what may come to stand in it."""
-        foot = self.statusBar()
-        foot.setMinimumHeight(0)
-        foot.setMinimumHeight(foot.sizeHint().height())
-        self.offer.least_px = foot.minimumHeight() - FOOT_EDGES_PX
+        self.offer.least_px = self._cancel.sizeHint().height()
+        # Setting the same height again would lay the window out anew.
+        if self.statusBar().minimumHeight() != self.offer.least_px + FOOT_EDGES_PX:
+            self.statusBar().setMinimumHeight(self.offer.least_px + FOOT_EDGES_PX)
 
     @cached_property
     def finder(self) -> Finder:
