@@ -73,6 +73,12 @@ def test_a_sentence_takes_them_with_their_marks():
     assert said == f"in {LRI}1 h 26{PDI}"
 
 
+def test_a_name_keeps_what_is_around_it():
+    said = LEFTWARD.say(Message('"{0}" is no distance. {1}', ("as far as the hut", "")))
+    assert said == f'"{FSI}as far as the hut{PDI}" is no distance. '
+    assert RIGHTWARD.say(Message('"{0}" is none.', ("x",))) == '"x" is none.'
+
+
 @given(st.floats(min_value=0.0, max_value=360_000.0))
 def test_what_is_shown_is_read_back(s):
     words = replace(LEFTWARD, locale="he_IL")

@@ -87,6 +87,7 @@ class PlanForm(QDialog):
         self.setWindowTitle(self.tr("New plan") if path is not None else self.tr("Race and runner"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         set_topic(self, "welcome")
+        self._words = words
         self.runner = RunnerColumn(runner, words, self)
         self.race = RaceColumn(race, first_weekday, words, likely_s, self.runner.runner, self)
         at = self.race
@@ -295,7 +296,7 @@ class PlanForm(QDialog):
         self._show_place()
 
     def _show_place(self) -> None:
-        self._place.setText(self.tr("Kept in {0}").format(self._path))
+        self._place.setText(self.tr("Kept in {0}").format(self._words.path(self._path)))
 
     def _small(self, text: str) -> QLabel:
         label = QLabel(text, self)

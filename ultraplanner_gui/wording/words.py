@@ -300,7 +300,10 @@ class Words:
     # Inside
 
     def _argument(self, argument: Argument) -> str:
-        return self.quantity(argument) if isinstance(argument, Quantity) else str(argument)
+        if isinstance(argument, Quantity):
+            return self.quantity(argument)
+        # A name someone typed may be of another script than the sentence.
+        return self._apart(str(argument)) if argument != "" else ""
 
     def _way(self, m: float) -> str:
         short_m = reading.M_PER_KM if self.units == "metric" else _FEET_BELOW_M
