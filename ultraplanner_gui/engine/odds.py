@@ -221,7 +221,8 @@ class _Workplace(threading.local):
 _workplace = _Workplace()
 
 
-@lru_cache(maxsize=4)
+# Megabytes each: a drag needs one, of its stations or its stops two.
+@lru_cache(maxsize=2)
 def _draws(sections: int, races: int) -> Draws:
     """Return standard normal draws, the same for the same numbers of sections and races."""
     return np.random.Generator(np.random.SFC64(SEED)).standard_normal(
@@ -229,7 +230,7 @@ def _draws(sections: int, races: int) -> Draws:
     )
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=2)
 def _stop_lengths(stops: int, races: int, spread: float) -> Draws:
     """Return the factors on the planned stops, shape (stops, races)."""
     draws = np.random.Generator(np.random.SFC64(SEED + 1)).standard_normal(
