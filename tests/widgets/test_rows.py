@@ -8,7 +8,17 @@ from PySide6.QtWidgets import QApplication, QToolTip
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.widgets.cord import draw_cord
-from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Rows, Rule, Sentence, Title
+from ultraplanner_gui.widgets.rows import (
+    CheckRow,
+    Figure,
+    Heads,
+    Link,
+    Rows,
+    Rule,
+    Sentence,
+    Title,
+)
+from ultraplanner_gui.widgets.theme import theme
 
 ROWS = (
     Title("Halfway Barn to Long Ridge", "16.1 km, climb 890 m"),
@@ -71,6 +81,41 @@ def test_what_changes_alone_is_painted_and_the_rest_stays_right(rows, qtbot, mon
     rows.update()
     assert left == shown_by(rows)
     assert left != first
+
+
+def kinds(name):
+    """A row of each kind, all of its letters as high and as deep as letters come."""
+    text = f"Ågjpqy|{name}"
+    return (
+        Title(text, text),
+        Heads(text, "before", "now"),
+        Figure(text, f"1{name}", f"Å{name}", warns=True),
+        CheckRow(State.BREAKS, text, "source"),
+        Link(text, "table:foods"),
+        Sentence(text),
+        Rule(),
+    )
+
+
+@pytest.mark.parametrize("size", [80, 100, 150])
+@pytest.mark.parametrize("number", range(6))
+def test_no_row_stands_over_its_neighbours(qtbot, monkeypatch, size, number):
+    monkeypatch.setattr("ultraplanner_gui.widgets.rows.moves", lambda: True)
+    theme().choose("light", size)
+    shown = Rows("Ledger")
+    qtbot.addWidget(shown)
+    shown.resize(360, 100)
+    before = (*kinds("a"), *kinds("b"), *kinds("c"))
+    shown.show_rows(before)
+    with qtbot.waitExposed(shown):
+        shown.show()
+    shown_by(shown)
+    shown.show_rows((*before[: 7 + number], kinds("d")[number], *before[8 + number :]))
+    left = shown_by(shown)
+    shown.update()
+    whole = shown_by(shown)
+    theme().choose("light", 100)
+    assert left == whole
 
 
 def test_fewer_rows_take_less_height(rows):

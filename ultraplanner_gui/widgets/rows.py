@@ -23,8 +23,8 @@ TITLE_PT = Pt.HEAD
 TEXT_PT = Pt.TEXT
 SMALL_PT = Pt.LABEL
 MOST_WIDTHS = 8
-#: A row is painted over its edges by less than this.
-SPILL_PX = 3
+#: Nothing of a figure stands nearer to the edges of its row, which fall between pixels.
+EDGE_PX = 2
 MOST_WRAPS = 500
 
 
@@ -155,7 +155,7 @@ class Rows(QWidget):
         marked = marked ^ self._fresh
         for n, (was, row) in enumerate(zip(before, rows, strict=True)):
             if was != row or n in marked:
-                self.update(self._place_of(n).adjusted(0, -SPILL_PX, 0, SPILL_PX))
+                self.update(self._place_of(n).adjusted(0, -1, 0, 1))
 
     def _mark_changes(self, before: tuple[Row, ...], now: tuple[Row, ...]) -> None:
         """Mark for a moment the figures that changed in what stays the same otherwise."""
@@ -214,8 +214,8 @@ class Rows(QWidget):
             heights, region = self._heights_at(self.width()), event.region()
             for n, (row, height) in enumerate(zip(self._rows, heights, strict=True)):
                 rect = QRectF(0.0, top, self.width(), height)
-                near = rect.toAlignedRect().adjusted(0, -SPILL_PX, 0, SPILL_PX)
-                if not region.intersects(near):
+                edge = EDGE_PX if isinstance(row, Figure) else 0
+                if not region.intersects(rect.toAlignedRect().adjusted(0, edge, 0, -edge)):
                     top += height
                     continue
                 if n in self._fresh and isinstance(row, Figure):
