@@ -150,7 +150,9 @@ def test_whatever_is_typed_can_be_kept(form_of):
     type_everywhere()
 
 
-@pytest.mark.parametrize(("typed", "kept"), [("2000", "1440"), ("", "0"), ("007", "7")])
+@pytest.mark.parametrize(
+    ("typed", "kept"), [("2000", "1440"), ("", "0"), ("007", "7"), ("0,014", "14")]
+)
 def test_minutes_beyond_a_day_come_back_into_it(form_of, typed, kept):
     form = form_of()
     field = form.runner.minutes[0]

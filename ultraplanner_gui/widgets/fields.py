@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QObject, Qt, QTime, Signal, Slot
+from PySide6.QtCore import QLocale, QObject, Qt, QTime, Signal, Slot
 from PySide6.QtGui import QFocusEvent, QIntValidator, QKeyEvent, QValidator
 from PySide6.QtWidgets import (
     QAbstractSpinBox,
@@ -211,7 +211,16 @@ class WholeField(QSpinBox):
 
 
 class WithinValidator(QIntValidator):
-    """Lets whole numbers through and brings one out of range back into it."""
+    """Lets whole numbers through and brings one out of range back into it.
+
+    Signs between groups of digits it does not let through: who reads the text takes digits alone.
+    """
+
+    def __init__(self, low: int, high: int, parent: QWidget) -> None:
+        super().__init__(low, high, parent)
+        locale = self.locale()
+        locale.setNumberOptions(QLocale.NumberOption.RejectGroupSeparator)
+        self.setLocale(locale)
 
     def fixup(self, text: str) -> str:
         if not text.strip().lstrip("-").isdigit():
