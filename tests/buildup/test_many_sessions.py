@@ -8,9 +8,9 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from tests.buildup.conftest import RACE_DAY, make_block, run
+from tests.buildup.conftest import RACE_DAY, TODAY, make_block, run
 from ultraplanner_gui.buildup.gridhand import STEP_PX
-from ultraplanner_gui.buildup.typein import TypeIn, as_typed, retyped
+from ultraplanner_gui.buildup.typein import TypeIn, as_typed, bare_unit, retyped
 from ultraplanner_gui.edits.block_moves import CopySessions, LengthenSession, MoveSessions
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.wording.words import Words
@@ -316,3 +316,30 @@ def test_weeks_change_places(stage):
     stage.choose("easy5")
     stage.storey.deeds.swap_weeks(1)
     assert stage.session("easy5").day - stage.session("easy6").day == WEEK
+
+
+@pytest.mark.parametrize(
+    ("kind", "typed", "unit"),
+    [
+        (Kind.EASY, "35", "km"),
+        (Kind.EASY, "12.5", "km"),
+        (Kind.EASY, "long 28", "km"),
+        (Kind.EASY, "1 h 30", ""),
+        (Kind.EASY, "30 min", ""),
+        (Kind.EASY, "strength 30", "min"),
+        (Kind.STRENGTH, "40", "min"),
+        (Kind.EASY, "long", ""),
+        (Kind.EASY, "", ""),
+        (Kind.EASY, "nonsense 12", ""),
+    ],
+)
+def test_a_bare_number_says_what_it_counts(kind, typed, unit):
+    session = replace(run("a", TODAY, kind, 8 if kind.is_run else 0), duration_s=1_800.0)
+    assert bare_unit(session, typed, Words()) == unit
+    if unit:
+        said = retyped(session, f"{typed} {unit}", Words())
+        assert retyped(session, typed, Words()) == said
+
+
+def test_a_bare_number_counts_miles_where_those_are_used():
+    assert bare_unit(run("a", TODAY), "20", Words("imperial")) == "mi"

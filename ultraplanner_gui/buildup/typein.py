@@ -6,16 +6,20 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QRectF, Qt, Slot
-from PySide6.QtGui import QFocusEvent, QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.plan.block import Kind, Session
+from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.wording.words import Words
 
 LEAST_PX = 76.0
+#: As `Words.duration` writes them.
+MINUTES = "min"
+AT_RIGHT = Align.AlignRight | Align.AlignVCenter
 
 
 def retyped(session: Session, text: str, words: Words) -> Session | None:
@@ -80,6 +84,15 @@ def _scaled(session: Session, share: float) -> Session:
     )
 
 
+def bare_unit(session: Session, text: str, words: Words) -> str:
+    """Return what a number typed counts as, empty where the text says it or has none."""
+    kind, figure = _split(text.strip(), session.kind)
+    if kind is None or not figure or not figure.strip().replace(".", "").replace(",", "").isdigit():
+        return ""
+    has_metres = kind.is_run and (session.distance_m > 0.0 or not session.kind.is_run)
+    return words.distance_unit if has_metres else MINUTES
+
+
 class TypeIn(QLineEdit):
     """The field. Enter keeps, Esc and leaving it do not; what cannot be read stays in it."""
 
@@ -119,6 +132,16 @@ class TypeIn(QLineEdit):
             self.end(False)
         else:
             self.selectAll()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Say after a bare number what it counts."""
+        super().paintEvent(event)
+        look, unit = theme(), bare_unit(self._session, self.text(), self._words)
+        room = QRectF(self.rect()).adjusted(0.0, 0.0, -look.px(6.0), 0.0)
+        used = look.px(14.0) + self.fontMetrics().horizontalAdvance(self.text())
+        if unit and used + look.width(unit, Pt.LABEL) <= room.width():
+            with QPainter(self) as painter:
+                draw_text(painter, room, unit, look.colours["soft"], look.font(Pt.LABEL), AT_RIGHT)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
