@@ -9,7 +9,7 @@ A bundle is its own Python: it is started again for the process that searches fo
 PyInstaller's own hook imports at every start.
 """
 
-import ctypes
+import _ctypes
 import os
 import sys
 
@@ -27,9 +27,9 @@ if not importers.pyz_archive.toc:
 lent = os.path.join(vars(sys)["_MEIPASS"], "lent")
 for name in NAMES:
     try:
-        ctypes.CDLL(name, ctypes.RTLD_GLOBAL)
+        _ctypes.dlopen(name, os.RTLD_GLOBAL)
     except OSError:
-        ctypes.CDLL(os.path.join(lent, name), ctypes.RTLD_GLOBAL)
+        _ctypes.dlopen(os.path.join(lent, name), os.RTLD_GLOBAL)
 
 if not any(map(os.environ.get, ("LC_ALL", "LC_CTYPE", "LANG"))):
     os.environ["LC_CTYPE"] = "C.UTF-8"
