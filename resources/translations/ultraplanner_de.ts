@@ -5860,6 +5860,10 @@
         <source>Put a template in</source>
         <translation>Vorlage einsetzen</translation>
     </message>
+    <message>
+        <source>Nothing stands on this day. N adds a run, K opens the kinds to choose from.</source>
+        <translation>An diesem Tag steht nichts. N fügt einen Lauf hinzu, K öffnet die Arten zur Auswahl.</translation>
+    </message>
 </context>
 <context>
     <name>Export</name>
@@ -17962,6 +17966,7 @@ Punkte: Gehen</translation>
     <name>TypeIn</name>
     <message>
         <source>{0}, new figure</source>
+        <extracomment>As `Words.duration` writes them.</extracomment>
         <translation>{0}, neue Zahl</translation>
     </message>
     <message>

@@ -212,3 +212,13 @@ def test_focusable_widgets_have_names(stage):
 
 def test_a_day_outside_the_block_has_no_cell(stage):
     assert stage.grid.cells.cell(date(2020, 1, 1)) is None
+
+
+def test_enter_on_an_empty_day_says_what_can_be_done_there(stage):
+    stage.choose("easy5")
+    stage.keys(Qt.Key.Key_Up)
+    assert stage.selection.kind == ""
+    stage.keys(Qt.Key.Key_Return)
+    (why,) = stage.refused
+    assert "N adds a run" in why
+    assert not stage.grid.is_carrying

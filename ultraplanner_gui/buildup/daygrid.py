@@ -27,9 +27,14 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Session
+from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, message
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 from ultraplanner_gui.wording.words import Words
+
+NOTHING_HERE = QT_TRANSLATE_NOOP(
+    "Edit", "Nothing stands on this day. N adds a run, K opens the kinds to choose from."
+)
 
 
 class DayGrid(GridHand):
@@ -341,6 +346,8 @@ class DayGrid(GridHand):
             self._put_down()
         elif self.is_far:
             self.zoom_in()
+        elif self._deeds.chosen() is None:
+            self._document.refused.emit(message(NOTHING_HERE))
         else:
             self._pick_up(by_mouse=False)
 
