@@ -168,6 +168,16 @@ def test_every_week_is_written_alike_whatever_pixel_its_column_ends_on(stage_of,
         assert list(told.values()) == [len(twins)]
 
 
+@pytest.mark.parametrize("width", range(700, 1200, 50))
+def test_runs_of_a_kind_are_called_alike_however_long_they_are(stage_of, monkeypatch, width):
+    block = make_block(14)
+    short = [replace(s, distance_m=s.distance_m / 4) for s in block.sessions if s.key == "easy9"]
+    stage = stage_of(block=block.with_session(short[0]), size=(width, 330))
+    texts = set(_written(stage, monkeypatch))
+    assert len(texts & set(kinds.names(Kind.EASY))) <= 1
+    assert len(texts & set(kinds.names(Kind.LONG))) <= 1
+
+
 def test_eight_weeks_leave_room_for_unit_time_and_climb(stage_of, monkeypatch):
     block = make_block(8)
     hills = replace(block.session("hills6"), duration_s=4_500.0, climb_m=340.0)

@@ -16,7 +16,7 @@ ROWS = 7
 GAP_PX = 1.5
 SIDE_BY_SIDE_PX = 88.0
 #: Rows lower than this have no room for two tiles one above the other, each with its text.
-LOW_ROW_PX = 25.0
+LOW_ROW_PX = 23.0
 #: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
 TILE_PX = 44.0
 FAR_PX = 34.0

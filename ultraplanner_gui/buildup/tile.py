@@ -395,15 +395,17 @@ def _kind_word(session: Session, room: float) -> str:
 def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
     """Return kind and figure as full as fit side by side into *room*; one of them if need be."""
     look = theme()
-    bold = look.metrics(KIND_PT, bold=True)
+    bold, is_run = look.metrics(KIND_PT, bold=True), session.kind.is_run
     figures = (kinds.figure(session, words), kinds.brief_figure(session, words))
     for word in kinds.names(session.kind):
         left = room - _gap_after(word) - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
+        # As if every distance were this wide, so that like kinds are called alike.
+        least = bold.horizontalAdvance(USUAL_FIGURE) if is_run and len(word) > 2 else 0.0
         for figure in figures:
-            if figure and bold.horizontalAdvance(figure) <= left:
+            if figure and max(least, bold.horizontalAdvance(figure)) <= left:
                 return word, figure
     # Minutes alone would be read as those of a run.
-    figure = kinds.figure(session, words) if session.kind.is_run else ""
+    figure = kinds.figure(session, words) if is_run else ""
     if not figure or bold.horizontalAdvance(figure) > room + 2.5:
         return _kind_word(session, room), ""
     return "", figure
