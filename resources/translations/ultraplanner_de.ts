@@ -8085,7 +8085,7 @@
     </message>
     <message>
         <source>Tightest cutoff</source>
-        <translation>Knappstes Zeitlimit</translation>
+        <translation>Engstes Zeitlimit</translation>
     </message>
     <message>
         <source>Kept</source>
@@ -10189,7 +10189,7 @@
     </message>
     <message>
         <source>Tightest cutoff</source>
-        <translation>Knappstes Zeitlimit</translation>
+        <translation>Engstes Zeitlimit</translation>
     </message>
     <message>
         <source>least in hand spare header</source>
