@@ -33,7 +33,7 @@ from ultraplanner_gui.science.glycogen import (
     legs_g,
     oxygen_ml_per_kg_min,
     run_kcal,
-    runs_of_stores,
+    run_stores,
 )
 from ultraplanner_gui.science.gradient_cost import LEVEL_RUNNING_J_PER_KG_M, running_cost
 
@@ -118,7 +118,7 @@ def glycogen_ledger(
         for so_far_g in (ground.energy_g, ground.usual_g, ground.fast_g)
     )
     start_legs = legs_g(body_kg, tank.leg_share, tank.legs_g_per_kg)
-    both = runs_of_stores(tank.liver_g, start_legs, burns, energy, eaten, cap)
+    both = [run_stores(tank.liver_g, start_legs, burn, energy, eaten, cap) for burn in burns]
     usual, fast = both
     distance_m = np.interp(time_s, target.elapsed_s, target.distance_m)
     empty = [_empty_m(stores, distance_m) for stores in both]

@@ -162,105 +162,57 @@ def run_stores(
     absorbed. What is absorbed is burnt at once, first in place of glycogen, then of fat; what
     finds no use refills the liver; the rest waits. Own model throughout.
     """
-    return runs_of_stores(liver_g, legs_g, (burn_g,), energy_g, eaten_g, cap_g_per_h)[0]
-
-
-def runs_of_stores(
-    liver_g: float,
-    legs_g: float,
-    burns_g: Sequence[Amounts],
-    energy_g: Amounts,
-    eaten_g: Amounts,
-    cap_g_per_h: float | Amounts,
-) -> tuple[Stores, ...]:
-    """Return the stores through runs that differ by what they burn only; see `run_stores`."""
-    eaten = np.asarray(eaten_g, dtype=np.float64)
+    burn, eaten = (np.asarray(amounts, dtype=np.float64) for amounts in (burn_g, eaten_g))
     usable = MOST_EATEN_SHARE * np.asarray(energy_g, dtype=np.float64)
-    most = np.broadcast_to(np.asarray(cap_g_per_h, dtype=np.float64) / 60.0, eaten.shape)
-    guts = _emptied(eaten, most)
-    ready = np.minimum((guts[:-1] + eaten) / TAU_MIN, most)
-    used = np.minimum(usable, ready)
-    runs = []
-    for burn_g in burns_g:
-        burn = np.asarray(burn_g, dtype=np.float64)
-        sparable = MOST_SPARED_SHARE * burn
-        taken = LIVER_SHARE * (burn - np.minimum(sparable, used))
-        livers = _unfilled(liver_g, ready - used, taken)
-        if livers is None:
-            levels = _minute_by_minute(liver_g, burn, usable, eaten, most)
-        else:
-            levels = livers, guts, np.concatenate(([0.0], used))
-        runs.append(_stores(legs_g, levels, burn, sparable, eaten))
-    return tuple(runs)
-
-
-Levels = tuple[FloatArray, FloatArray, FloatArray]
-
-
-def _emptied(eaten: FloatArray, most: FloatArray) -> FloatArray:
-    """Return what lies in the gut as long as the liver has room for all that finds no use."""
-    gut, guts = 0.0, [0.0]
-    keep, tau = guts.append, TAU_MIN
-    for swallowed, limit in zip(eaten.tolist(), most.tolist(), strict=True):
-        gut += swallowed
-        ready = gut / tau
-        gut -= limit if ready > limit else ready
-        keep(gut)
-    return np.array(guts, dtype=np.float64)
-
-
-def _unfilled(liver_g: float, gained: FloatArray, taken: FloatArray) -> FloatArray | None:
-    """Return the levels of a liver that never overflows, None where it would.
-
-    A sum that stays above nothing is the free sum and the most it has lacked so far (Skorokhod
-    1961, Theory Probab Appl 6:264-274, from memory).
-    """
-    free = liver_g + np.cumsum(gained - taken)
-    levels = np.concatenate(([liver_g], free + np.maximum.accumulate(np.maximum(-free, 0.0))))
-    return None if ((levels[:-1] + gained > liver_g) & (gained > 0.0)).any() else levels
-
-
-def _minute_by_minute(
-    liver_g: float, burn: FloatArray, usable: FloatArray, eaten: FloatArray, most: FloatArray
-) -> Levels:
-    """Return liver, gut and what of the eaten is burnt, whatever happens."""
+    most = np.broadcast_to(np.asarray(cap_g_per_h, dtype=np.float64) / 60.0, burn.shape)
     sparable = MOST_SPARED_SHARE * burn
-    minutes = zip(*(a.tolist() for a in (burn, usable, sparable, eaten, most)), strict=True)
-    livers, guts, used_up = [liver_g], [0.0], [0.0]
-    liver, gut = liver_g, 0.0
-    for need, used, spared, swallowed, limit in minutes:
-        gut += swallowed
-        ready = min(gut / TAU_MIN, limit)
-        if used < ready:
-            gained = min(ready - used, liver_g - liver)
-            gut -= used + gained
-            liver += gained
-        else:
-            used = ready
-            gut -= used
-        liver = max(liver - LIVER_SHARE * (need - min(spared, used)), 0.0)
-        livers.append(liver)
-        guts.append(gut)
-        used_up.append(used)
-    return np.array(livers), np.array(guts), np.array(used_up)
-
-
-def _stores(
-    legs_g: float, levels: Levels, burn: FloatArray, sparable: FloatArray, eaten: FloatArray
-) -> Stores:
-    """Return the stores of *levels*; the legs follow from the rest."""
-    livers, guts, used = levels
-    spared = np.minimum(sparable, used[1:])
+    livers, guts = _levels(liver_g, LIVER_SHARE * burn, usable, LIVER_SHARE * sparable, eaten, most)
+    used = np.minimum(usable, np.minimum((guts[:-1] + eaten) / TAU_MIN, most))
+    spared = np.minimum(sparable, used)
     # What left the gut and was not burnt went into the liver; what the liver lacked, the legs gave.
-    of_liver = eaten - np.diff(guts) - used[1:] - np.diff(livers)
+    of_liver = eaten - np.diff(guts) - used - np.diff(livers)
     return Stores(
         liver_g=livers,
         legs_g=np.concatenate(([legs_g], legs_g - np.cumsum(burn - spared - of_liver))),
         gut_g=guts,
         burnt_g=np.concatenate(([0.0], np.cumsum(burn - spared))),
-        eaten_burnt_g=np.cumsum(used),
+        eaten_burnt_g=np.concatenate(([0.0], np.cumsum(used))),
         spared_g=np.concatenate(([0.0], np.cumsum(spared))),
     )
+
+
+def _levels(liver_g: float, *of_minutes: FloatArray) -> tuple[FloatArray, FloatArray]:
+    """Return liver and gut at the start and after each minute.
+
+    *of_minutes* are, per minute: what the liver gives if nothing is eaten, the most of the eaten
+    that is burnt, the most that the liver is spared by it, what is swallowed, the most absorbed.
+    """
+    # What a minute leaves decides the next: there is no way around a loop, only a lean one.
+    livers, guts = [liver_g], [0.0]
+    keep_liver, keep_gut = livers.append, guts.append
+    liver, gut, share, tau = liver_g, 0.0, LIVER_SHARE, TAU_MIN
+    minutes = zip(*(amounts.tolist() for amounts in of_minutes), strict=True)
+    for given, used, spared, swallowed, limit in minutes:
+        gut += swallowed
+        ready = gut / tau
+        if ready > limit:
+            ready = limit
+        if used < ready:
+            gained, room = ready - used, liver_g - liver
+            if gained > room:
+                gained = room
+            gut -= used + gained
+            liver += gained
+            ready = used
+        else:
+            gut -= ready
+        ready *= share
+        liver -= given - (spared if spared < ready else ready)
+        if liver < 0.0:
+            liver = 0.0
+        keep_liver(liver)
+        keep_gut(gut)
+    return np.array(livers), np.array(guts)
 
 
 def first_empty(values: FloatArray) -> float | None:
