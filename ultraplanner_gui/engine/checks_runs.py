@@ -118,9 +118,8 @@ def _check(
     mend: MakeMend | None = None,
 ) -> Check:
     race_day, weekday = project.race.day, project.first_weekday
-    weeks: tuple[int, ...] = (weeks_to_go(sessions[0].day, race_day, weekday),)
-    if len(sessions) > 1:
-        weeks = tuple(dict.fromkeys(weeks_to_go(s.day, race_day, weekday) for s in sessions))
+    first, *others = [weeks_to_go(s.day, race_day, weekday) for s in sessions]
+    weeks = (first,) if not others or others == [first] else tuple(dict.fromkeys([first, *others]))
     if source is None:
         source = SINGLE_SOURCE if rule == SINGLE else CUSTOM
     return Check(rule, state, text, source, tuple([s.key for s in sessions]), weeks, mend)
@@ -132,10 +131,11 @@ def hard_day_checks(project: Project, sessions: Sequence[Session]) -> Iterator[C
     A back-to-back after a long run is meant; a hard day after it is not.
     """
     heavy = [s for s in sessions if s.kind in HEAVY_KINDS and not s.missed]
+    day_of = [s.day.toordinal() for s in heavy]
     met = False
     for n, later in enumerate(heavy):
-        for earlier in reversed(heavy[max(n - 4, 0) : n]):
-            days = (later.day - earlier.day).days
+        for k in range(n - 1, max(n - 5, -1), -1):
+            earlier, days = heavy[k], day_of[n] - day_of[k]
             if days > 1:
                 break
             meant = later.kind is Kind.SECOND_LONG and earlier.kind.is_long and days == 1

@@ -64,6 +64,10 @@ class WeekFigures:
     last_measure: float | None = None
 
 
+# Every session of every move of a drag comes by here: names and calls looked up once.
+_RACE, _STRENGTH, _CROSS = Kind.RACE, Kind.STRENGTH, Kind.CROSS
+
+
 class _Sums:
     """Running sums of one week."""
 
@@ -92,9 +96,9 @@ class _Sums:
     def add(self, session: Session) -> None:
         kind = session.kind
         self.keys.append(session.key)
-        if kind is Kind.RACE:
+        if kind is _RACE:
             return
-        runs = kind is not Kind.STRENGTH and kind is not Kind.CROSS
+        runs = kind is not _STRENGTH and kind is not _CROSS
         if runs:
             self.planned_m += session.distance_m
         done = session.done
@@ -119,13 +123,15 @@ class _Sums:
             climb_m, drop_m = session.climb_m, session.drop_m
         self.time_s += time_s
         self.carb_g += carb_g
-        self.rate = max(self.rate, rate)
+        if rate > self.rate:
+            self.rate = rate
         if runs:
             self.run_s += time_s
             self.distance_m += distance_m
             self.climb_m += climb_m
             self.drop_m += drop_m
-            self.longest_m = max(self.longest_m, distance_m)
+            if distance_m > self.longest_m:
+                self.longest_m = distance_m
 
 
 def week_figures(project: Project) -> tuple[WeekFigures, ...]:
