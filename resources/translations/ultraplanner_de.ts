@@ -21,10 +21,6 @@
         <translation>Aufbau</translation>
     </message>
     <message>
-        <source>No sessions yet. Build-up menu, Build the block.</source>
-        <translation>Noch keine Einheiten. Menü Aufbau, Block bauen.</translation>
-    </message>
-    <message>
         <source>What the race asks</source>
         <translation>Was das Rennen fordert</translation>
     </message>
@@ -302,6 +298,14 @@
         <translation>{0}-mal {1} {2}, {3}</translation>
     </message>
     <message>
+        <source>Build the block</source>
+        <translation>Den Block bauen</translation>
+    </message>
+    <message>
+        <source>No sessions yet.</source>
+        <translation>Noch keine Einheiten.</translation>
+    </message>
+    <message>
         <source>Its share of the week</source>
         <translation>Sein Anteil der Woche</translation>
     </message>
@@ -488,6 +492,10 @@
     <message>
         <source>Race day</source>
         <translation>Renntag</translation>
+    </message>
+    <message>
+        <source>Open a course file</source>
+        <translation>Eine Streckendatei öffnen</translation>
     </message>
     <message>
         <source>No course yet. Drop a GPX file on the window.</source>

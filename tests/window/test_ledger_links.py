@@ -1,5 +1,6 @@
 """Lines of the ledger that do something, and marks of what has changed."""
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
@@ -12,7 +13,7 @@ from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.block_moves import LengthenSession
 from ultraplanner_gui.engine.state import State
-from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.widgets.motion import Motion
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Link, Rows, Title
 from ultraplanner_gui.window.ledger_buildup import SWAP
@@ -143,6 +144,23 @@ def test_nothing_is_marked_where_the_system_asks_to_keep_still(window, monkeypat
     window._stillness.told.emit(False)
     rows.show_rows((Figure("Distance", "60 km"),))
     assert rows._fresh == {0}
+
+
+@pytest.mark.parametrize(
+    ("without", "action"), [("block", "build_block"), ("course", "open_course")]
+)
+def test_what_is_missing_can_be_had_from_the_ledger(window, monkeypatch, without, action):
+    parts = {"block": {"block": Block()}, "course": {"course": None}}[without]
+    window.show_document(Document(None, replace(demo_project(TODAY), **parts), lambda: TODAY))
+    done = []
+    window.table.by_name[action].triggered.connect(lambda: done.append(action))
+    monkeypatch.setattr(window.jobs, "submit", lambda *more: None)
+    monkeypatch.setattr(window.ask, "which_course", lambda *more: None)
+    ledger = window.workplace.ledger
+    rows = ledger._upper if without == "block" else ledger._lower
+    (link,) = [row for row in rows.rows if isinstance(row, Link)]
+    rows.chosen.emit(link.target)
+    assert done == [action]
 
 
 def test_a_swap_offered_in_the_ledger_is_one_step(window):

@@ -90,6 +90,8 @@ class FuelLane(RaceLane):
     def paint_head(self, painter: QPainter) -> None:
         """Draw name and unit, and beside the tokens what each shape is."""
         super().paint_head(painter)
+        if not self.shown.items:
+            return
         bottom, row_px = self.body().bottom(), theme().px(ROW_PX)
         gel, food = (Shape.GEL, self.tr("gel")), (Shape.SOLID, self.tr("food"))
         rows = (((Shape.SALT, self.tr("salt")),), (gel, food), ((Shape.DRINK, self.tr("drink")),))

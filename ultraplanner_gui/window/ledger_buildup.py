@@ -19,7 +19,13 @@ from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before
 from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.window.ledger_recording import recording_rows
-from ultraplanner_gui.window.ledger_week import carry_rows, health_rows, this_week_rows, word_rows
+from ultraplanner_gui.window.ledger_week import (
+    ACTION,
+    carry_rows,
+    health_rows,
+    this_week_rows,
+    word_rows,
+)
 from ultraplanner_gui.wording.words import NONE, Words
 
 MOST_CHECKS = 6
@@ -82,8 +88,8 @@ def build_up_rows(
     reason = words.say(now.runway.reason) if now.runway is not None else ""
     rows: list[Row] = [Title(tr("Build-up"), reason, "runway")]
     if not now.project.block.sessions:
-        rows.append(Sentence(tr("No sessions yet. Build-up menu, Build the block.")))
-        return tuple(rows)
+        build = Link(tr("Build the block"), f"{ACTION}:build_block", "build-up")
+        return (*rows, Sentence(tr("No sessions yet.")), build)
     this = weeks_to_go(now.today, now.project.race.day, now.project.first_weekday)
     here = next((w for w in now.weeks if w.to_go == this), None)
     week = next((w for w in now.weeks if w.start.isoformat() == week_start), here)

@@ -17,10 +17,11 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.engine.station_figures import end_checks, stop_mend
 from ultraplanner_gui.plan.head import DayKind
-from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Row, Rule, Sentence, Title
+from ultraplanner_gui.widgets.rows import CheckRow, Figure, Heads, Link, Row, Rule, Sentence, Title
 from ultraplanner_gui.window.ledger_lessons import lesson_rows
 from ultraplanner_gui.window.ledger_pairs import Pairs, each
 from ultraplanner_gui.window.ledger_station import add_odds, check_rows
+from ultraplanner_gui.window.ledger_week import ACTION
 from ultraplanner_gui.window.section_words import end_name, section_name
 from ultraplanner_gui.wording.words import NONE, Words
 
@@ -113,8 +114,8 @@ def race_rows(now: Outlook, before: Outlook, words: Words) -> tuple[Row, ...]:
     rows: list[Row] = [Title(tr("Race day"))]
     course = now.project.course
     if course is None or now.target is None or now.fuel is None:
-        rows.append(Sentence(tr("No course yet. Drop a GPX file on the window.")))
-        return tuple(rows)
+        read = Link(tr("Open a course file"), f"{ACTION}:open_course", "race day")
+        return (*rows, Sentence(tr("No course yet. Drop a GPX file on the window.")), read)
     if now.trouble is not None:
         rows.append(CheckRow(State.BREAKS, words.say(now.trouble), topic="fixed target"))
     rows += _race_checks(now, words)
