@@ -137,6 +137,14 @@ def test_a_move_in_a_lane_marks_the_place_on_the_plan(stage):
     assert stage.storey.plan.at_m is None
 
 
+@pytest.mark.parametrize("side", range(4, 140, 8))
+def test_a_plan_with_next_to_no_room_stays_empty_or_whole(stage, side):
+    plan = stage.storey.plan
+    for size in ((side, 300), (300, side), (side, side)):
+        plan.resize(*size)
+        assert plan.grab().toImage().size() == plan.size()
+
+
 def test_far_from_the_line_nothing_is_marked(stage):
     QTest.mouseMove(stage.storey.plan, at(stage, 30_000.0))
     QTest.mouseMove(stage.storey.plan, QPoint(3, 40))

@@ -32,6 +32,8 @@ MARGIN_PX = 14.0
 REACH_PX = 30.0
 SPOT_PX = 6.0
 STATION_PX = 9.0
+#: In less room there is no line.
+LEAST_LINE_PX = 20.0
 FOOT_LINES = 3
 BETWEEN = "  ·  "
 STEPS: dict[int, int] = {
@@ -185,15 +187,15 @@ class LineView(QWidget):
     def _drawn(self) -> DrawnLine | None:
         """Return the line as it is drawn at this size."""
         course, room = self._document.shown.project.course, self._room()
-        if course is None or room.width() < 20.0 or room.height() < 20.0:
+        # The scale stands under the line, the north mark and names beside it.
+        inner = room.adjusted(12.0, 8.0, -12.0, -theme().metrics(Pt.SMALL).height() - 8.0)
+        if course is None or inner.width() < LEAST_LINE_PX or inner.height() < LEAST_LINE_PX:
             return None
         plan_of = (id(course.line), course.length_m, course.pins)
         if self._plan is None or self._plan_of != plan_of:
             self._plan, self._plan_of = ground_plan(course), plan_of
         line_of = (id(self._plan), room.getRect())
         if self._line is None or self._line_of != line_of:
-            # The scale stands under the line, the north mark and names beside it.
-            inner = room.adjusted(12.0, 8.0, -12.0, -theme().metrics(Pt.SMALL).height() - 8.0)
             self._line = drawn_line(self._plan, inner.x(), inner.y(), inner.width(), inner.height())
             self._line_of = line_of
         return self._line
@@ -216,7 +218,8 @@ class LineView(QWidget):
             scene = self._scene(line, course) if line is not None and course is not None else None
             if scene is None:
                 painter.fillRect(self.rect(), look.colours["paper"])
-                self._paint_empty(painter)
+                if self._document.shown.profile is None:
+                    self._paint_empty(painter)
                 return
             painter.drawPixmap(0, 0, self._kept(scene))
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
