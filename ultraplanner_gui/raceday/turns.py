@@ -9,10 +9,10 @@ from PySide6.QtCore import QObject, QTimer, Slot
 
 from ultraplanner_gui.raceday.race_lane import RaceLane
 
-#: A screen shows a new picture that often.
-FRAME_S = 0.016
-#: What the ledger, the cursor and Qt itself take of it.
-REST_S = 0.005
+#: A screen shows a new picture every 16.7 ms; a little of that is left to others.
+FRAME_S = 0.015
+#: What ledger, cursor and Qt itself take of it until that is known, and how fast it is learnt.
+REST_S, LEARNT = 0.005, 0.2
 #: The hand rests once it has not moved for so long: then everything is painted.
 PAUSE_MS = 30
 
@@ -27,25 +27,32 @@ class Turns(QObject):
     def __init__(self, lanes: Sequence[RaceLane], parent: QObject) -> None:
         super().__init__(parent)
         self._lanes = tuple(lanes)
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self.end)
+        self._rest_s = REST_S
+        self._shared_s = 0.0
+        self._granted: list[RaceLane] = []
+        self._pause, self._painted = QTimer(self), QTimer(self)
+        for timer, then in ((self._pause, self.end), (self._painted, self._learn)):
+            timer.setSingleShot(True)
+            timer.timeout.connect(then)
 
     def share_out(self, since_s: float) -> None:
         """Share out what is left of the frame begun at *since_s*, of `time.perf_counter`."""
-        left_s = FRAME_S - REST_S - (time.perf_counter() - since_s)
+        self._shared_s = time.perf_counter()
+        left_s = FRAME_S - self._rest_s - (self._shared_s - since_s)
         stale = [lane for lane in self._lanes if lane.is_stale and lane.isVisible()]
         stale.sort(key=lambda lane: (lane.is_carrying, lane.waited), reverse=True)
         must = 1 + any(lane.is_carrying for lane in stale)
+        self._granted = []
         for n, lane in enumerate(stale):
             if n < must or lane.paint_s <= left_s:
                 left_s -= lane.paint_s
                 lane.update()
+                self._granted.append(lane)
             else:
                 lane.wait()
-        if any(lane.waits for lane in stale):
-            self._pause.start()
+        self._painted.start(0)
+        if len(self._granted) < len(stale):
+            self._pause.start(PAUSE_MS)
         else:
             self._pause.stop()
 
@@ -56,3 +63,10 @@ class Turns(QObject):
         for lane in self._lanes:
             if lane.waits:
                 lane.update()
+
+    @Slot()
+    def _learn(self) -> None:
+        """Learn what is not spent on lanes; timers are due once all is painted."""
+        on_lanes_s = sum(lane.paint_s for lane in self._granted)
+        rest_s = time.perf_counter() - self._shared_s - on_lanes_s
+        self._rest_s += LEARNT * (min(max(rest_s, 0.0), FRAME_S) - self._rest_s)
