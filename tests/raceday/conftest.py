@@ -66,7 +66,9 @@ def rest(storey):
     QApplication.processEvents()
     while any(lane.waits for lane in storey.lanes):
         QTest.qWait(5)
-    QApplication.processEvents()
+    # What is shown in one turn of the loop is painted in the next but one.
+    for _ in range(3):
+        QApplication.processEvents()
 
 
 class Stage:

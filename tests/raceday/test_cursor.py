@@ -98,6 +98,7 @@ def test_the_readout_follows_a_drag(stage):
 
 def test_the_readout_stands_clear_of_the_buttons(stage):
     point(stage, stage.target, 100.0)
+    QApplication.processEvents()
     readout = stage.storey._cursor.readout
     assert readout.geometry().left() > stage.storey.title.buttons["clock"].geometry().right()
     assert stage.storey.title.geometry().contains(readout.geometry())

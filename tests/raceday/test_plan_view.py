@@ -132,6 +132,7 @@ def test_a_move_on_the_plan_moves_the_line_through_the_lanes(stage, measure):
 def test_a_move_in_a_lane_marks_the_place_on_the_plan(stage):
     profile = stage.storey.profile
     QTest.mouseMove(profile, QPoint(round(profile.x_of(20_000.0, profile.body())), 10))
+    QApplication.processEvents()
     assert stage.storey.plan.at_m == pytest.approx(20_000.0, abs=100.0)
     stage.storey.stack.leave()
     assert stage.storey.plan.at_m is None

@@ -9,8 +9,8 @@ from PySide6.QtCore import QObject, QTimer, Slot
 
 from ultraplanner_gui.raceday.race_lane import RaceLane
 
-#: A screen shows a new picture every 16.7 ms; a little of that is left to others.
-FRAME_S = 0.015
+#: A screen shows a new picture every 16.7 ms; some of that is left to others.
+FRAME_S = 0.0135
 #: What ledger, cursor and Qt itself take of it until that is known, and how fast it is learnt.
 REST_S, LEARNT = 0.005, 0.2
 #: The hand rests once it has not moved for so long: then everything is painted.

@@ -49,11 +49,11 @@ class LaneCursor(QObject):
         self._is_due = False
         self._fell_due.connect(self._catch_up, Qt.ConnectionType.QueuedConnection)
 
-    def point(self, x: float) -> None:
-        """Stand at *x* of the stack, or nowhere if nothing is there."""
+    def point(self, x: float, at_once: bool = True) -> None:
+        """Stand at *x* of the stack, or nowhere if nothing is there; see `renew_soon`."""
         if x != self.x:
             self.x = x
-            self.renew()
+            (self.renew if at_once else self.renew_soon)()
 
     def leave(self) -> None:
         """Stand nowhere."""

@@ -105,7 +105,8 @@ class LaneHand(QObject):
             return True
         is_free = event.buttons() == Qt.MouseButton.NoButton
         if is_free or self._stack.follows_drags:
-            self._stack.point(at.x())
+            # What is in the hand changes the figures first.
+            self._stack.point(at.x(), at_once=is_free)
         else:
             self._stack.leave()
         if is_free and self._head_of(part, at):

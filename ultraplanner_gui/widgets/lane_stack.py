@@ -304,10 +304,10 @@ class LaneStack(QWidget):
         is_after = y > where.center().y()
         return near.name, is_after, where.bottom() + half if is_after else where.top() - half
 
-    def point(self, x: float) -> None:
-        """Let the cursor stand at *x*."""
+    def point(self, x: float, at_once: bool = True) -> None:
+        """Let the cursor stand at *x*, at once or before the next painting."""
         if self._cursor is not None:
-            self._cursor.point(x)
+            self._cursor.point(x, at_once)
 
     def leave(self) -> None:
         """Take the cursor away."""
