@@ -34,7 +34,7 @@ class Painted(QObject):
 @pytest.fixture
 def hand(open_window, monkeypatch):
     # The line under the pointer is moved over the lanes and would have them painted anyway.
-    monkeypatch.setattr(LaneCursor, "point", lambda self, x: None)
+    monkeypatch.setattr(LaneCursor, "point", lambda self, x, at_once=True: None)
     hand = open_window()
     hand.window.deeds.demo()
     return hand
