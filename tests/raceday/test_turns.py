@@ -50,16 +50,17 @@ def move(stage, at, seconds):
     QApplication.processEvents()
 
 
-def test_where_all_is_slow_the_lane_in_the_hand_and_one_more_are_painted(stage, monkeypatch):
+def test_where_all_is_slow_the_lane_in_the_hand_alone_is_painted(stage, monkeypatch):
     start = hold(stage)
     names = painted(stage, monkeypatch)
     move(stage, start + QPoint(60, 0), 1.0)
-    assert len(names) == 2
-    assert "FuelLane" in names
+    assert names == ["FuelLane"]
     assert any(lane.waits for lane in stage.storey.lanes)
 
 
-def test_each_has_its_turn_within_a_few_moves(stage, monkeypatch):
+def test_none_waits_longer_than_so_long(stage, monkeypatch):
+    monkeypatch.setattr("ultraplanner_gui.raceday.turns.LONGEST_WAIT_S", 0.0)
+    monkeypatch.setattr("ultraplanner_gui.raceday.turns.PAUSE_MS", 60_000)
     start = hold(stage)
     names = painted(stage, monkeypatch)
     for k in range(1, 7):

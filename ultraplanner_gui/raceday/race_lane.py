@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 from collections.abc import Callable
 
@@ -54,8 +55,8 @@ class RaceLane(Lane):
     _painted: QPixmap | None = None
     #: Whether what was painted last is no longer what there is to show.
     is_stale = True
-    #: Whether that is shown until the lane has its turn, and for how many moves it was so.
-    waits, waited = False, 0
+    #: Whether that is shown until the lane has its turn, and since when, of `time.perf_counter`.
+    waits, waits_since_s = False, math.inf
     #: How long the last painting took.
     paint_s = 0.0
 
@@ -150,7 +151,7 @@ class RaceLane(Lane):
     def wait(self) -> None:
         """Show what was painted last until the next `update`."""
         self.waits = True
-        self.waited += 1
+        self.waits_since_s = min(self.waits_since_s, time.perf_counter())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         self.is_stale, self.waits = True, False
@@ -181,7 +182,7 @@ class RaceLane(Lane):
         begun_s = time.perf_counter()
         self.paint_picture(picture)
         self.paint_s = time.perf_counter() - begun_s
-        self.is_stale, self.waited = False, 0
+        self.is_stale, self.waits_since_s = False, math.inf
 
     def paint_picture(self, picture: QPixmap) -> None:
         """Draw into *picture* what the lane shows, without the lines that go over it."""

@@ -10,9 +10,11 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from ultraplanner_gui.raceday.race_lane import RaceLane
 
 #: A screen shows a new picture every 16.7 ms; some of that is left to others.
-FRAME_S = 0.0135
+FRAME_S = 0.0145
 #: What ledger, cursor and Qt itself take of it until that is known, and how fast it is learnt.
 REST_S, LEARNT = 0.005, 0.2
+#: What does not fit into a frame is painted all the same once it has waited for so long.
+LONGEST_WAIT_S = 0.4
 #: The hand rests once it has not moved for so long: then everything is painted.
 PAUSE_MS = 30
 
@@ -20,8 +22,8 @@ PAUSE_MS = 30
 class Turns(QObject):
     """Lets lanes wait for a turn, so that what is in the hand follows the hand.
 
-    The lane in the hand is always painted, and of the others the one that has waited longest;
-    then as many as there is time for. On a fast machine none waits.
+    The lane in the hand is always painted; of the others, those that have waited longest first,
+    as many as there is time for. On a fast machine none waits.
     """
 
     def __init__(self, lanes: Sequence[RaceLane], parent: QObject) -> None:
@@ -40,11 +42,12 @@ class Turns(QObject):
         self._shared_s = time.perf_counter()
         left_s = FRAME_S - self._rest_s - (self._shared_s - since_s)
         stale = [lane for lane in self._lanes if lane.is_stale and lane.isVisible()]
-        stale.sort(key=lambda lane: (lane.is_carrying, lane.waited), reverse=True)
-        must = 1 + any(lane.is_carrying for lane in stale)
+        stale.sort(key=lambda lane: (not lane.is_carrying, lane.waits_since_s))
+        due_s = self._shared_s - LONGEST_WAIT_S
         self._granted = []
-        for n, lane in enumerate(stale):
-            if n < must or lane.paint_s <= left_s:
+        for lane in stale:
+            must = lane.is_carrying or lane.waits_since_s < due_s
+            if must or lane.paint_s <= left_s:
                 left_s -= lane.paint_s
                 lane.update()
                 self._granted.append(lane)
