@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
@@ -72,6 +73,8 @@ class Stage:
         self.window.resize(*SIZE)
         self.window.show()
         settle()
+        # As the program does once its window stands.
+        gc.freeze()
         assert self.window.workplace is not None
         self.place: Workplace = self.window.workplace
         drawn = [w for w in self.window.findChildren(Lane) if w.isVisible()]

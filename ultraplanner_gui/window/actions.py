@@ -53,6 +53,7 @@ class Actions(QObject):
         super().__init__(window)
         self.by_name: dict[str, QAction] = {}
         self._separators: dict[str, QAction] = {}
+        self._states: dict[int, bool] = {}
         for row in TABLE:
             action = QAction(_with_keys(row), window)
             action.setToolTip(name_of(action))
@@ -97,6 +98,9 @@ class Actions(QObject):
     def enable(self, now: Situation) -> None:
         """Switch actions on and off by what there is to act on."""
         states = _states(now)
+        if states == self._states:
+            return
+        self._states = states
         for row in TABLE:
             self.by_name[row.name].setEnabled(states[row.enabled])
 
