@@ -58,6 +58,20 @@ def test_where_all_is_slow_the_lane_in_the_hand_alone_is_painted(stage, monkeypa
     assert any(lane.waits for lane in stage.storey.lanes)
 
 
+def test_figures_one_drags_by_never_wait(stage, monkeypatch):
+    head = stage.storey.head
+    spot = next(r for label, r in head.placed(head.body()) if label.key == "barn").center()
+    QTest.mousePress(head, LEFT, pos=spot.toPoint())
+    QApplication.processEvents()
+    names = painted(stage, monkeypatch)
+    make_slow(stage)
+    QTest.mouseMove(head, spot.toPoint() + QPoint(30, 0))
+    QApplication.processEvents()
+    waiting = {type(lane).__name__ for lane in stage.storey.lanes if lane.waits}
+    assert {"StationHead", "TargetLane", "InHandLane"} <= set(names)
+    assert "GlycogenLane" in waiting
+
+
 def test_none_waits_longer_than_so_long(stage, monkeypatch):
     monkeypatch.setattr("ultraplanner_gui.raceday.turns.LONGEST_WAIT_S", 0.0)
     monkeypatch.setattr("ultraplanner_gui.raceday.turns.PAUSE_MS", 60_000)

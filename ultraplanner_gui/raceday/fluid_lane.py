@@ -39,6 +39,7 @@ class FluidLane(RaceLane):
     """
 
     topic = "fluid lane"
+    may_wait = True
 
     def __init__(
         self,

@@ -63,6 +63,7 @@ class FuelLane(RaceLane):
     """
 
     lines_over = False
+    may_wait = True
 
     def __init__(
         self,

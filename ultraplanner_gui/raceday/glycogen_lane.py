@@ -43,6 +43,7 @@ class GlycogenLane(RaceLane):
     """
 
     topic = "glycogen"
+    may_wait = True
 
     def __init__(
         self,

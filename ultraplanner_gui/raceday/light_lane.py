@@ -25,6 +25,7 @@ class LightLane(RaceLane):
     """
 
     topic = "light"
+    may_wait = True
     _hand: Carry | None = None
     _start: datetime | None = None
     _from_x = 0.0

@@ -53,6 +53,8 @@ class RaceLane(Lane):
     #: Whether the lines of the aid stations go over what the lane shows, or under it.
     lines_over = True
     _painted: QPixmap | None = None
+    #: Whether it may show what was painted last while the hand moves: not what one drags by.
+    may_wait = False
     #: Whether what was painted last is no longer what there is to show.
     is_stale = True
     #: Whether that is shown until the lane has its turn, and since when, of `time.perf_counter`.

@@ -22,8 +22,9 @@ PAUSE_MS = 30
 class Turns(QObject):
     """Lets lanes wait for a turn, so that what is in the hand follows the hand.
 
-    The lane in the hand is always painted; of the others, those that have waited longest first,
-    as many as there is time for. On a fast machine none waits.
+    The lane in the hand is always painted, and so is what one drags by, such as targets and time
+    in hand; of those that `may_wait`, the ones that have waited longest first, as many as there is
+    time for. On a fast machine none waits.
     """
 
     def __init__(self, lanes: Sequence[RaceLane], parent: QObject) -> None:
@@ -42,11 +43,11 @@ class Turns(QObject):
         self._shared_s = time.perf_counter()
         left_s = FRAME_S - self._rest_s - (self._shared_s - since_s)
         stale = [lane for lane in self._lanes if lane.is_stale and lane.isVisible()]
-        stale.sort(key=lambda lane: (not lane.is_carrying, lane.waits_since_s))
+        stale.sort(key=lambda lane: (lane.may_wait and not lane.is_carrying, lane.waits_since_s))
         due_s = self._shared_s - LONGEST_WAIT_S
         self._granted = []
         for lane in stale:
-            must = lane.is_carrying or lane.waits_since_s < due_s
+            must = lane.is_carrying or not lane.may_wait or lane.waits_since_s < due_s
             if must or lane.paint_s <= left_s:
                 left_s -= lane.paint_s
                 lane.update()
