@@ -338,6 +338,10 @@
         <translation>{0} Einheiten sind ausgewählt: {1}, {2}. Hier steht die mit dem dunklen Rand.</translation>
     </message>
     <message>
+        <source>On the same day: {0}</source>
+        <translation>Am selben Tag: {0}</translation>
+    </message>
+    <message>
         <source>race week</source>
         <translation>Rennwoche</translation>
     </message>
@@ -13060,11 +13064,16 @@
     </message>
     <message>
         <source>not marked yet</source>
+        <extracomment>More of them are read as hours only.</extracomment>
         <translation>noch nicht markiert</translation>
     </message>
     <message>
         <source>{0}′</source>
         <translation>{0}′</translation>
+    </message>
+    <message>
+        <source>{0}: {1} sessions, {2}, {3}</source>
+        <translation>{0}: {1} Einheiten, {2}, {3}</translation>
     </message>
     <message>
         <source>climb {0}, drop {1}</source>
@@ -13314,7 +13323,7 @@
     <name>LineView</name>
     <message>
         <source>Plan view of the course</source>
-        <extracomment>The user is at a place of the course, metres, or at none.</extracomment>
+        <extracomment>In less room there is no line. The user is at a place of the course, metres, or at none.</extracomment>
         <translation>Strecke von oben</translation>
     </message>
     <message>

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from datetime import date, timedelta
 from functools import cached_property
+from math import ceil
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
@@ -17,6 +18,10 @@ GAP_PX = 1.5
 SIDE_BY_SIDE_PX = 88.0
 #: Rows lower than this have no room for two tiles one above the other, each with its text.
 LOW_ROW_PX = 23.0
+#: Room for a letter and its figure side by side, and for one over the other.
+HALF_PX, NARROW_PX = 25.0, 22.0
+#: As high is a line of nothing but letters and figures.
+LIST_PX = 8.0
 #: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
 TILE_PX = 44.0
 FAR_PX = 34.0
@@ -145,18 +150,43 @@ class Cells:
         cell = self.cell(day)
         if cell is None:
             return []
-        rects = _shares(cell, _lines(sessions, self._most_lines(len(sessions))))
+        lines = 1 if self.is_crowded(day) else self._most_lines(len(sessions))
+        rects = _shares(cell, _lines(sessions, lines))
         return [Tile(s, rect) for s, rect in zip(sessions, rects, strict=True)]
 
     def _most_lines(self, count: int) -> int:
         """Return in how many lines *count* tiles may stand so that each has room for its text."""
         # By what every column measures, so that all weeks are laid out alike.
         width, scale = self.cell_size.width() + 2 * GAP_PX, self._scale
-        if width >= SIDE_BY_SIDE_PX * scale:
-            return 1
         if width < FAR_PX * scale:
             return count
-        return min(count, max(1, int(2 * self.row_height // (LOW_ROW_PX * scale))))
+        lines = min(count, max(1, int(2 * self.row_height // (LOW_ROW_PX * scale))))
+        if width >= SIDE_BY_SIDE_PX * scale and self._width_of(count) >= NARROW_PX * scale:
+            return 1
+        while lines < count and self._width_of(ceil(count / lines)) < HALF_PX * scale:
+            if self._height_of(lines + 1) < LIST_PX * scale:
+                break
+            lines += 1
+        return lines
+
+    def is_crowded(self, day: date) -> bool:
+        """Whether *day* has more sessions than can be told one by one."""
+        count = len(self._by_day.get(day, ()))
+        if count < 2:
+            return False
+        lines = self._most_lines(count)
+        if lines == count:
+            return self._height_of(count) < LIST_PX * self._scale
+        least = NARROW_PX if lines == 1 else HALF_PX
+        return self._width_of(ceil(count / lines)) < least * self._scale
+
+    def _width_of(self, count: int) -> float:
+        """Return the width of one of *count* tiles beside each other."""
+        return (self.cell_size.width() - GAP_PX * (count - 1)) / count
+
+    def _height_of(self, lines: int) -> float:
+        """Return the height of one of *lines* lines of tiles."""
+        return (self.cell_size.height() - (lines - 1)) / lines
 
     def tile(self, key: str) -> Tile | None:
         """Return the tile of the session *key*."""

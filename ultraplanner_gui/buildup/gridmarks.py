@@ -64,7 +64,8 @@ def paint_cursor(painter: QPainter, mark: Mark) -> None:
     """Draw where the selection is; ink with the keys here, teal without, dotted on an empty day."""
     c = theme().colours
     style = Qt.PenStyle.DotLine if mark.is_empty else Qt.PenStyle.SolidLine
-    rect = _clear_of_text(mark.rect)
+    grown = mark.rect.adjusted(-0.5, -0.5, 0.5, 0.5)
+    rect = grown if mark.is_empty else _clear_of_text(mark.rect)
     if mark.has_focus and not mark.is_empty and rect == mark.rect:
         outline(painter, mark.rect.adjusted(1.5, 1.5, -1.5, -1.5), c["tile"], 2.0)
     outline(painter, rect, c["ink" if mark.has_focus else "teal"], 2.0, style)

@@ -98,7 +98,12 @@ class GridPicture(AxisLane):
         tile = self._cells.tile_at(at)
         if self.is_far and tile is None:
             return self._week_sentence(day)
-        return self._words().day(day) if tile is None else self._sentence(tile.session)
+        if tile is None:
+            return self._words().day(day)
+        there = self._cells.on(day)
+        if len(there) > 1 and (self.is_far or self._cells.is_crowded(day)):
+            return kinds.day_sentences(there, self._words(), self._is_past(day))
+        return self._sentence(tile.session)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         scene = self._scene()
@@ -260,8 +265,10 @@ class GridPicture(AxisLane):
         return None if tile is None else tile.rect
 
     def _sentence(self, session: Session) -> str:
-        is_past = self._outlook is not None and session.day < self._outlook.today
-        return kinds.sentence(session, self._words(), is_past)
+        return kinds.sentence(session, self._words(), self._is_past(session.day))
+
+    def _is_past(self, day: date) -> bool:
+        return self._outlook is not None and day < self._outlook.today
 
     def _week_sentence(self, day: date) -> str:
         index = self._axis.index_of(day)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
@@ -106,6 +108,8 @@ OF_PLANNED = QT_TRANSLATE_NOOP("Kinds", "of {0}")
 CLIMB = QT_TRANSLATE_NOOP("Kinds", "climb {0}")
 DROP = QT_TRANSLATE_NOOP("Kinds", "drop {0}")
 OF_TEN = QT_TRANSLATE_NOOP("Kinds", "of 10")
+#: More of them are read as hours only.
+MOST_MINUTES = 100
 PASSED = QT_TRANSLATE_NOOP("Kinds", "not marked yet")
 
 
@@ -139,11 +143,19 @@ def figure(session: Session, words: Words) -> str:
 
 
 def brief_figure(session: Session, words: Words) -> str:
-    """Return the figure of a tile with minutes by their sign, 30′, where that is shorter."""
+    """Return the figure of a tile as short as it goes: whole km, or minutes by their sign, 30′."""
     actual = session.actual if session.done is not None else session
-    minutes = round(actual.duration_s / 60.0)
-    if session.kind.is_run or not 0 < minutes < 60:
-        return figure(session, words)
+    if session.kind.is_run and actual.distance_m > 0.0:
+        whole = words.distance_bare(actual.distance_m, 0)
+        return whole if whole != "0" else figure(session, words)
+    return minutes_by_sign(actual.duration_s) or figure(session, words)
+
+
+def minutes_by_sign(duration_s: float) -> str:
+    """Return 30′; nothing for no time at all, or where hours say it better."""
+    minutes = round(duration_s / 60.0)
+    if not 0 < minutes < MOST_MINUTES:
+        return ""
     return say(QT_TRANSLATE_NOOP("Kinds", "{0}′")).format(minutes)
 
 
@@ -162,6 +174,23 @@ def amount(distance_m: float, duration_s: float, kind: Kind, words: Words) -> st
 
 def sentence(session: Session, words: Words, is_past: bool = False) -> str:
     """Return all a tile says, in words."""
+    said = _said(session, words, is_past)
+    return say(QT_TRANSLATE_NOOP("Kinds", "{0}: {1}")).format(words.day(session.day), said)
+
+
+def day_sentences(sessions: Sequence[Session], words: Words, is_past: bool = False) -> str:
+    """Return all the tiles of one day say, a line for each under what they come to."""
+    actual = [session.actual for session in sessions]
+    head = say(QT_TRANSLATE_NOOP("Kinds", "{0}: {1} sessions, {2}, {3}")).format(
+        words.day(sessions[0].day),
+        len(sessions),
+        words.distance(sum(a.distance_m for a in actual)),
+        words.duration(sum(a.duration_s for a in actual)),
+    )
+    return "\n".join([head, *(_said(session, words, is_past) for session in sessions)])
+
+
+def _said(session: Session, words: Words, is_past: bool) -> str:
     parts = [say(FULL[session.kind])]
     if session.kind.is_run and session.distance_m > 0.0:
         parts.append(words.distance(session.distance_m))
@@ -191,9 +220,7 @@ def sentence(session: Session, words: Words, is_past: bool = False) -> str:
         parts.append(say(MISSED))
     elif is_past:
         parts.append(say(PASSED))
-    return say(QT_TRANSLATE_NOOP("Kinds", "{0}: {1}")).format(
-        words.day(session.day), ", ".join(parts)
-    )
+    return ", ".join(parts)
 
 
 def week_name(week: WeekFigures, words: Words) -> str:

@@ -33,6 +33,8 @@ FAINT = 0.4
 #: A lower rest of a cell shows no shape.
 LEAST_GROUND_PX = 8.0
 TWO_DIGITS = "88"
+#: Above and below a figure where three stand one over the other.
+TIGHT_PX = 1.0
 WIDE_LETTER = "H"
 #: Kinds whose figures stand out from afar.
 BOLD = (Kind.LONG, Kind.SECOND_LONG, Kind.REHEARSAL, Kind.TUNE_UP, Kind.RACE)
@@ -92,7 +94,7 @@ def _paint_figure(painter: QPainter, session: Session, room: QRectF, words: Word
     look, c = theme(), theme().colours
     bold = session.kind in BOLD
     metrics = look.metrics(MARK_PT, bold=bold)
-    high = metrics.capHeight() + 2.0
+    high = metrics.capHeight() + (2.0 if room.height() >= metrics.capHeight() + 2.0 else TIGHT_PX)
     # Letters beside figures of one digit would be a riddle: two fit, or nothing is said.
     least = look.metrics(MARK_PT, bold=True).horizontalAdvance(TWO_DIGITS)
     if high > room.height() or least > room.width() + 1.0:

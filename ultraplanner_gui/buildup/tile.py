@@ -28,6 +28,12 @@ PAD_PX = 4.0
 #: A shorter ground line shows no shape.
 LEAST_GROUND_PX = 9.0
 ROOMY_PX = 52.0
+#: Narrower tiles keep their text off their edge by a hair only.
+NARROW_PX = 28.0
+#: Least width for the kind over the figure.
+OVER_PX = 21.0
+#: Lower tiles are lines of a list: they share the lines between them.
+LIST_PX = 10.0
 #: Tiles with so much room write the unit of their figure, time and climb too.
 WIDE_PX = 74.0
 #: Less climb or drop is not worth a word.
@@ -73,12 +79,15 @@ def paint_tile(
     spare_px: float = 0.0,
 ) -> None:
     """Draw *session* in *rect*, text without *spare_px* of its width."""
-    box = rect.adjusted(0.75, 0.75, -0.75, -0.75)
-    _paint_box(painter, box, session, stage)
+    look = theme()
+    if rect.height() < look.px(LIST_PX):
+        box = rect.adjusted(0.5, -0.5, -0.5, 0.5)
+    else:
+        box = rect.adjusted(0.75, 0.75, -0.75, -0.75)
+    paint_box(painter, box, session, stage)
     if stage.is_landing:
         return
-    look = theme()
-    inset = look.px(PAD_PX) if box.width() - spare_px > look.px(ROOMY_PX) else 2.0
+    inset = _inset(box.width() - spare_px)
     if box.height() < look.metrics(KIND_PT).ascent() + FLAT_PX:
         flat = box.adjusted(inset, 0.0, -inset - spare_px, 0.0)
         _paint_flat(painter, flat, session, stage, words)
@@ -86,7 +95,7 @@ def paint_tile(
     foot = min(look.px(FOOT_PX), box.height() * 0.15)
     line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
     room = QRectF(line.left(), box.top(), line.width() - spare_px, line.top() - box.top())
-    if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(30):
+    if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(OVER_PX):
         _paint_ground_line(painter, line, session)
         _paint_two_lines(painter, room, session, stage, words)
         return
@@ -102,6 +111,14 @@ def paint_tile(
         room = QRectF(room.left(), top, room.width(), metrics.height())
     _paint_ground_line(painter, line, session, effort)
     _paint_one_line(painter, room, session, stage, words)
+
+
+def _inset(width: float) -> float:
+    """Return how far the text of a tile so wide stands off its edges."""
+    look = theme()
+    if width > look.px(ROOMY_PX):
+        return look.px(PAD_PX)
+    return 2.0 if width >= look.px(NARROW_PX) else 1.0
 
 
 def _effort(session: Session) -> int:
@@ -131,7 +148,8 @@ def _paint_flat(
         _paint_ground_line(painter, line, session)
 
 
-def _paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
+def paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) -> None:
+    """Draw outline and ground of a tile."""
     look = theme()
     c, radius = look.colours, min(look.px(ROUND_PX), box.height() / 4)
     pen = QPen(c["strong_line"], Stroke.HAIR)
@@ -244,6 +262,8 @@ def _paint_figure(
         text = f"{text}\N{NO-BREAK SPACE}{words.distance_unit}"
     if metrics.horizontalAdvance(text) > rect.width():
         font, metrics = look.font(KIND_PT), look.metrics(KIND_PT)
+    if metrics.horizontalAdvance(text) > rect.width() + 1.0:
+        text = kinds.brief_figure(session, words)
     width = metrics.horizontalAdvance(text)
     if width > rect.width() + 1.0:
         return
@@ -392,23 +412,27 @@ def _kind_word(session: Session, room: float) -> str:
     return next((n for n in names if metrics.horizontalAdvance(n) <= room + 1.0), "")
 
 
-def _one_line(session: Session, room: float, words: Words) -> tuple[str, str]:
-    """Return kind and figure as full as fit side by side into *room*; one of them if need be."""
+def _one_line(session: Session, room: float, words: Words) -> tuple[str, str, float]:
+    """Return kind and figure as full as fit side by side into *room*, and what is between them.
+
+    One of them if need be.
+    """
     look = theme()
     bold, is_run = look.metrics(KIND_PT, bold=True), session.kind.is_run
     figures = (kinds.figure(session, words), kinds.brief_figure(session, words))
-    for word in kinds.names(session.kind):
-        left = room - _gap_after(word) - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
+    letters = kinds.letters(session.kind)
+    for word, gap in (*((n, _gap_after(n)) for n in kinds.names(session.kind)), (letters, 0.5)):
+        left = room - gap - look.metrics(KIND_PT).horizontalAdvance(word) + 1.0
         # As if every distance were this wide, so that like kinds are called alike.
         least = bold.horizontalAdvance(USUAL_FIGURE) if is_run and len(word) > 2 else 0.0
         for figure in figures:
             if figure and max(least, bold.horizontalAdvance(figure)) <= left:
-                return word, figure
+                return word, figure, gap if word else 0.0
     # Minutes alone would be read as those of a run.
     figure = kinds.figure(session, words) if is_run else ""
     if not figure or bold.horizontalAdvance(figure) > room + 2.5:
-        return _kind_word(session, room), ""
-    return "", figure
+        return _kind_word(session, room), "", 0.0
+    return "", figure, 0.0
 
 
 def _gap_after(word: str) -> float:
@@ -423,7 +447,7 @@ def _paint_one_line(
     look = theme()
     c = look.colours
     ink = c["clay"] if session.kind is Kind.RACE else c["soft"] if session.missed else c["ink"]
-    word, figure = _one_line(session, room.width(), words)
+    word, figure, between = _one_line(session, room.width(), words)
     if not word and not figure:
         return 0.0
     metrics, gap = look.metrics(KIND_PT, bold=True), look.px(4.0)
@@ -432,7 +456,7 @@ def _paint_one_line(
     at = QRectF(room)
     if word:
         before = look.metrics(KIND_PT).horizontalAdvance(word)
-        at.setLeft(room.left() + before + (_gap_after(word) if figure else 0.0))
+        at.setLeft(room.left() + before + between)
     draw_text(painter, at, figure, ink, look.font(KIND_PT, bold=True))
     end = at.left() + width
     if session.missed:

@@ -12,6 +12,7 @@ from PySide6.QtGui import QPainter, QPixmap, QRegion
 
 from ultraplanner_gui.buildup import gridpaint, strips
 from ultraplanner_gui.buildup.cells import GAP_PX, Cells, Tile
+from ultraplanner_gui.buildup.crowd import paint_crowd
 from ultraplanner_gui.buildup.tile import Stage, paint_tile
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.widgets.theme import theme
@@ -142,8 +143,11 @@ def _painter(picture: QPixmap) -> QPainter:
 def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -> None:
     carried, in_hand = scene.carried
     usual = Stage(is_past=day < scene.today)
-    for tile in there:
-        stage = in_hand if tile.session.key in carried else usual
+    staged = [(tile, in_hand if tile.session.key in carried else usual) for tile in there]
+    if there and scene.cells.is_crowded(day):
+        _draw_crowd(painter, scene, day, staged)
+        return
+    for tile, stage in staged:
         if scene.longest_m is None:
             # Written as in the narrowest column, so that all weeks are written alike.
             spare_px = round(tile.rect.width()) - floor(scene.cells.cell_size.width())
@@ -156,6 +160,15 @@ def _draw_tiles(painter: QPainter, scene: Scene, day: date, there: list[Tile]) -
             strips.paint_line(painter, tile, week, scene.longest_m, stage, scene.words)
 
 
+def _draw_crowd(
+    painter: QPainter, scene: Scene, day: date, staged: list[tuple[Tile, Stage]]
+) -> None:
+    cell = scene.cells.cell(day)
+    if cell is not None:
+        cell.setWidth(min(cell.width(), scene.cells.cell_size.width()))
+        paint_crowd(painter, cell, staged, scene.words, scene.longest_m is None)
+
+
 def _paint_aligned(
     painter: QPainter,
     rect: QRectF,
@@ -166,7 +179,9 @@ def _paint_aligned(
 ) -> None:
     """Draw a tile with its edges on whole pixels."""
     painter.save()
-    painter.translate(round(rect.left()), round(rect.top()))
-    box = QRectF(0.0, 0.0, round(rect.width()), round(rect.height()))
+    # Halves upwards: cells lie on halves, and their tiles are to be of one height.
+    top = floor(rect.top() + 0.5)
+    painter.translate(round(rect.left()), top)
+    box = QRectF(0.0, 0.0, round(rect.width()), floor(rect.bottom() + 0.5) - top)
     paint_tile(painter, box, session, stage, words, max(0.0, spare_px))
     painter.restore()

@@ -65,6 +65,7 @@ def session_rows(
         )
     ]
     rows += _selected(now, selected, words)
+    rows += _same_day(now, session, words)
     rows += _session_figures(session, words)
     rows += recording_rows(now, session, words)
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
@@ -168,6 +169,26 @@ def _selected(now: Outlook, keys: tuple[str, ...], words: Words) -> list[Row]:
     text = tr("{0} sessions are selected: {1}, {2}. This is the one at the cursor.")
     said = text.format(len(chosen), words.distance(metres), words.duration(time_s))
     return [Sentence(said, "several sessions")]
+
+
+def _same_day(now: Outlook, session: Session, words: Words) -> list[Row]:
+    """Return what else there is on the day of *session*."""
+    sessions = (s for s in now.project.block.sessions if s.day == session.day)
+    others = [
+        f"{kinds.say(kinds.FULL[s.kind])}\N{NO-BREAK SPACE}{_length(s, words)}".rstrip()
+        for s in sessions
+        if s.key != session.key
+    ]
+    if not others:
+        return []
+    return [Sentence(tr("On the same day: {0}").format(", ".join(others)), "session day")]
+
+
+def _length(session: Session, words: Words) -> str:
+    done = session.done or session
+    if session.kind.is_run and done.distance_m > 0.0:
+        return words.distance(done.distance_m)
+    return words.duration(done.duration_s) if done.duration_s > 0.0 else ""
 
 
 def _where(session: Session, earlier: Session, now: Outlook, words: Words) -> str:

@@ -1,0 +1,106 @@
+"""Days of three sessions and more say each of them, or how much it is in all."""
+
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+
+from tests.buildup.conftest import TODAY, make_block, run
+from ultraplanner_gui.buildup import crowd, kinds, strips, tile, tilelayer
+from ultraplanner_gui.edits.block_moves import PasteSessions
+from ultraplanner_gui.plan.block import Kind
+
+#: The build-up of a window of 1440 x 900 and of one of 1920 x 1080, beside the ledger.
+SMALL, LARGE = (1144, 446), (1624, 489)
+STRENGTH = replace(run("strength", TODAY, Kind.STRENGTH, 0), duration_s=4_200.0)
+JOG = run("jog", TODAY, Kind.RECOVERY, 6.5)
+CROSS = replace(run("cross", TODAY, Kind.CROSS, 0), duration_s=3_600.0)
+
+
+@pytest.fixture
+def full_day(stage_of, monkeypatch):
+    """Return what gives the new texts and the stage of a day with *others* beside its long run."""
+
+    def make(weeks, size, *others):
+        stage = stage_of(block=make_block(weeks), size=size)
+        stage.grid.show_all()
+        texts = []
+        for module in (tile, strips, crowd):
+            monkeypatch.setattr(
+                module, "draw_text", lambda _p, rect, text, *more: texts.append(text)
+            )
+
+        def written():
+            texts.clear()
+            stage.grid.redraw()
+            stage.grid.grab()
+            return Counter(text.replace("\N{HAIR SPACE}", "") for text in texts)
+
+        before, day = written(), stage.session("long5").day
+        stage.document.perform(PasteSessions(tuple(replace(s, day=day) for s in others), day))
+        return written() - before, stage, day
+
+    return make
+
+
+@pytest.mark.parametrize("size", [SMALL, LARGE])
+@pytest.mark.parametrize("weeks", [8, 12, 16, 20, 24])
+def test_each_of_three_keeps_kind_and_figure(full_day, weeks, size):
+    new, stage, day = full_day(weeks, size, JOG, STRENGTH)
+    assert not stage.grid.cells.is_crowded(day)
+    names = {kind: set(kinds.names(kind)) for kind in (Kind.STRENGTH, Kind.RECOVERY)}
+    assert all(set(new) & name for name in names.values())
+    assert "6.5" in new or "6.5\N{NO-BREAK SPACE}km" in new
+    assert {"70\N{PRIME}", "1 h 10"} & set(new)
+
+
+def test_each_of_three_is_told_from_afar(full_day):
+    new, stage, _ = full_day(36, SMALL, JOG, STRENGTH)
+    assert stage.grid.is_far
+    assert {"R6", "S"} <= set(new)
+
+
+@pytest.mark.parametrize("weeks", [24, 36, 52])
+def test_four_in_a_narrow_week_come_to_a_sum(full_day, weeks):
+    new, stage, day = full_day(weeks, SMALL, JOG, STRENGTH, CROSS)
+    there = stage.grid.cells.on(day)
+    metres = sum(s.distance_m for s in there)
+    assert stage.grid.cells.is_crowded(day)
+    assert {stage.words.distance(metres, 0), stage.words.distance_bare(metres, 0)} & set(new)
+    assert {"R", "S", "C"} <= set(new) or stage.grid.is_far
+
+
+def test_the_pointer_on_a_crowded_day_is_told_every_session(full_day):
+    _, stage, day = full_day(24, SMALL, JOG, STRENGTH, CROSS)
+    said = stage.grid.readout(stage.grid.cells.tiles_on(day)[1].rect.center())
+    head, *lines = said.split("\n")
+    assert "4 sessions" in head
+    for line, session in zip(lines, stage.grid.cells.on(day), strict=True):
+        assert line.startswith(kinds.FULL[session.kind])
+
+
+def test_the_pointer_is_told_the_day_from_afar_and_one_session_near_by(full_day):
+    for weeks, lines in ((52, 4), (24, 1)):
+        _, stage, day = full_day(weeks, SMALL, JOG, STRENGTH)
+        said = stage.grid.readout(stage.grid.cells.tiles_on(day)[1].rect.center())
+        assert len(said.split("\n")) == lines
+
+
+def test_a_day_of_strength_alone_comes_to_a_time(full_day):
+    _, stage, _ = full_day(24, SMALL)
+    assert crowd._totals([STRENGTH, CROSS], stage.words)[0] == "2 h 10"
+    assert crowd._totals([CROSS], stage.words)[-1] == "60\N{PRIME}"
+
+
+def test_single_tiles_are_painted_at_one_height(full_day, monkeypatch):
+    _, stage, _ = full_day(24, SMALL)
+    heights, paint = [], tilelayer.paint_tile
+    monkeypatch.setattr(
+        tilelayer,
+        "paint_tile",
+        lambda painter, box, *more: (heights.append(box.height()), paint(painter, box, *more)),
+    )
+    stage.grid.redraw()
+    stage.grid.grab()
+    assert len(heights) > 50
+    assert set(heights) == {stage.grid.cells.cell_size.height()}
