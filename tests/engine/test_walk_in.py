@@ -158,5 +158,23 @@ def test_many_places_at_once_have_the_limits_of_each(hilly, gates, stops, places
 
     arrive_s, leave_s = limit.latest_at(at_m)
 
-    assert list(arrive_s) == pytest.approx([limit.latest_arrival_s(m) for m in at_m], abs=1e-6)
+    def latest(m):
+        """By hand: no cutoff from here on is missed on foot, the stops on the way taken."""
+        ahead = [(c, c.by_s - limit.walk_s(m, c.at_m)) for c in cutoffs if c.at_m >= m]
+        return min(
+            (
+                left_s
+                - sum(
+                    h.stop_s
+                    for h in halts
+                    if m <= h.at_m < c.at_m or (c.is_departure and h.at_m == c.at_m)
+                )
+                for c, left_s in ahead
+            ),
+            default=np.inf,
+        )
+
+    assert list(arrive_s) == pytest.approx([latest(m) for m in at_m], abs=1e-6)
+    at_points = limit.latest_at(limit.distance_m)[0]
+    assert list(limit.latest_s) == pytest.approx(list(at_points), abs=1e-6)
     assert list(leave_s) == pytest.approx([limit.latest_departure_s(m) for m in at_m], abs=1e-6)

@@ -8,7 +8,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from datetime import datetime
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 
@@ -18,6 +18,7 @@ from ultraplanner_gui.plan.value import dataclass
 
 _CLOCK_STEP_S = 60.0
 _MOST_CLOCK_STEPS = 4096
+_NEAR_S = 1e-6
 
 # Own fit: in the small hours the night takes half as much again.
 SMALL_HOURS_EXTRA = 0.5
@@ -50,7 +51,7 @@ class Fading:
         return np.asarray(power * (1.0 - self.night_loss * dark), dtype=np.float64)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class EffortClock:
     """Times from the start and the integral of power up to each, both rising from zero."""
 
@@ -69,12 +70,19 @@ class EffortClock:
         *at* are the shares of the cost at which the stops lie. The clock must reach beyond the
         finish by all stops, so that even a stop a step before it finds its place.
         """
-        to_finish = linear(self.clock_s.tolist(), self.given.tolist(), finish_s)
+        to_finish = linear(*self._lists, finish_s)
         if not at:
             return to_finish, np.zeros(1)
-        lost = self._loss(at, stop_s)
-        used = rising_root(lambda e: e + lost(e)[-1] - to_finish, to_finish)
-        return used, np.array(lost(used))
+        loss, lost = self._loss(at, stop_s), [0.0]
+
+        def excess(used: float) -> float:
+            nonlocal lost
+            lost = loss(used)
+            return used + lost[-1] - to_finish
+
+        # A second gives one at most, so that the stops cost no more than they last.
+        used = rising_root(excess, max(to_finish - sum(stop_s), 0.0), to_finish)
+        return used, np.array(lost)
 
     def lost_in_stops(
         self, used: float, at: Sequence[float], stop_s: Sequence[float]
@@ -82,8 +90,12 @@ class EffortClock:
         """Return what 0, 1, 2 ... stops cost when *used* power goes into running."""
         return np.array(self._loss(at, stop_s)(used))
 
+    @cached_property
+    def _lists(self) -> tuple[list[float], list[float]]:
+        return self.clock_s.tolist(), self.given.tolist()
+
     def _loss(self, at: Sequence[float], stop_s: Sequence[float]) -> Callable[[float], list[float]]:
-        times, powers = self.clock_s.tolist(), self.given.tolist()
+        times, powers = self._lists
         stops = list(zip(at, stop_s, strict=True))
         last_s, last = times[-1], powers[-1]
 
@@ -129,18 +141,18 @@ def linear(xs: Sequence[float], ys: Sequence[float], x: float) -> float:
     return ys[k] + (x - xs[k]) / (xs[k + 1] - xs[k]) * (ys[k + 1] - ys[k])
 
 
-def rising_root(excess: Callable[[float], float], high: float) -> float:
-    """Return where *excess* is zero between 0 and *high*, by false position (Illinois rule).
+def rising_root(excess: Callable[[float], float], low: float, high: float) -> float:
+    """Return where *excess* is zero between *low* and *high*, by false position (Illinois rule).
 
-    Dowell & Jarratt 1971, BIT 11:168.
+    Dowell & Jarratt 1971, BIT 11:168. What is returned is the last place *excess* was asked for.
     """
-    low, below, above = 0.0, excess(0.0), excess(high)
+    below, above = excess(low), excess(high)
     side = 0
     root = high
     for _ in range(100):
         root = high - above * (high - low) / (above - below)
         value = excess(root)
-        if abs(value) < 1e-9 or high - low < 1e-9:
+        if abs(value) < _NEAR_S or high - low < _NEAR_S:
             break
         if value > 0.0:
             high, above = root, value

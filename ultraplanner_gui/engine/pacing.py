@@ -12,7 +12,8 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from datetime import datetime, timedelta
-from functools import lru_cache
+from functools import cached_property, lru_cache
+from itertools import accumulate
 from typing import Literal
 
 import numpy as np
@@ -49,7 +50,7 @@ class Stop:
     stop_s: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class PacePlan:
     """Race time along the course; arrays of shape (n,), not falling, read-only.
 
@@ -73,10 +74,12 @@ class PacePlan:
         """Race time at the finish."""
         return float(self.elapsed_s[-1])
 
-    @property
+    @cached_property
     def moving_s(self) -> FloatArray:
-        """Race time without the stops, per point."""
-        return self.elapsed_s - stopped_before(self.stops, self.distance_m)
+        """Race time without the stops, per point; read-only."""
+        moving_s = self.elapsed_s - stopped_before(self.stops, self.distance_m)
+        moving_s.setflags(write=False)
+        return moving_s
 
     def arrival_s(self, at_m: float) -> float:
         """Return the race time of arrival at a place (before any stop there)."""
@@ -94,14 +97,19 @@ class PacePlan:
 
     def arrivals_s(self, at_m: Sequence[float]) -> list[float]:
         """Return `arrival_s` of many places in course order."""
-        at = np.asarray(at_m)
-        k = np.clip(self.distance_m.searchsorted(at) - 1, 0, len(self.distance_m) - 2)
-        x0, x1 = self.distance_m[k], self.distance_m[k + 1]
-        t0 = self.elapsed_s[k] - stopped_before(self.stops, x0)
-        t1 = self.elapsed_s[k + 1] - stopped_before(self.stops, x1)
-        share = np.clip((at - x0) / (x1 - x0), 0.0, 1.0)
-        arrivals_s: list[float] = (t0 + share * (t1 - t0) + stopped_before(self.stops, at)).tolist()
+        at = np.asarray(at_m, dtype=np.float64)
+        moving_s = np.interp(at, self.distance_m, self.moving_s)
+        arrivals_s: list[float] = (moving_s + self.stopped_s(at)).tolist()
         return arrivals_s
+
+    def stopped_s(self, at_m: FloatArray) -> FloatArray:
+        """Return the time stopped before each of a few places, in any order."""
+        stops_m, stopped_s = self._stopping
+        return stopped_s[stops_m.searchsorted(at_m)]
+
+    @cached_property
+    def _stopping(self) -> tuple[FloatArray, FloatArray]:
+        return added_up(self.stops)
 
     def departure_s(self, at_m: float) -> float:
         """Return the race time of leaving a place (after any stop there)."""
@@ -122,18 +130,25 @@ class PacePlan:
 
 
 def stopped_before(stops: Sequence[Stop], distance_m: FloatArray) -> FloatArray:
-    """Return the time stopped before each place, seconds; both in course order."""
-    return _by_stops_passed(stops, distance_m, np.cumsum([0.0, *(s.stop_s for s in stops)]))
+    """Return the time stopped before each of many places, seconds; both in course order."""
+    return by_passed(*added_up(stops), distance_m)
 
 
-def _by_stops_passed(
-    stops: Sequence[Stop], distance_m: FloatArray, values: FloatArray
-) -> FloatArray:
-    """Return for each place that of the n + 1 *values* which counts the stops before it."""
-    ends = np.zeros(len(stops) + 2, dtype=np.intp)
-    ends[1:-1] = np.searchsorted(distance_m, [s.at_m for s in stops], side="right")
+def added_up(stops: Sequence[Stop]) -> tuple[FloatArray, FloatArray]:
+    """Return the places of *stops*, and the time stopped after 0, 1, 2 ... of them."""
+    stopped_s = [0.0, *accumulate(stop.stop_s for stop in stops)]
+    return np.array([stop.at_m for stop in stops]), np.array(stopped_s)
+
+
+def by_passed(marks_m: FloatArray, values: FloatArray, distance_m: FloatArray) -> FloatArray:
+    """Return for each of many places that of the n + 1 *values* which counts the marks before it.
+
+    Marks and places are in course order.
+    """
+    ends = np.zeros(len(marks_m) + 2, dtype=np.intp)
+    ends[1:-1] = distance_m.searchsorted(marks_m, side="right")
     ends[-1] = len(distance_m)
-    return np.repeat(values, ends[1:] - ends[:-1])
+    return values.repeat(ends[1:] - ends[:-1])
 
 
 def pace_for_finish(
@@ -242,7 +257,8 @@ def _shared_out(
     """Return the plan that pays *cost* by the finish, or at the speed *fresh_mps* when fresh."""
     profile, stops = asked.profile, asked.stops
     share = cost / cost[-1]
-    at = np.interp([stop.at_m for stop in stops], profile.distance_m, share).tolist()
+    stops_m = np.array([stop.at_m for stop in stops])
+    at = np.interp(stops_m, profile.distance_m, share).tolist()
     stop_s = [stop.stop_s for stop in stops]
     if finish_s is not None:
         clock = effort_clock(asked.fading(), finish_s + asked.stopped_s)
@@ -251,7 +267,7 @@ def _shared_out(
         used = float(cost[-1]) / (fresh_mps or 1.0)
         clock = _long_enough(asked, used)
         lost = clock.lost_in_stops(used, at, stop_s)
-    given_by_then = used * share + _by_stops_passed(stops, profile.distance_m, lost)
+    given_by_then = used * share + by_passed(stops_m, lost, profile.distance_m)
     elapsed_s = np.interp(given_by_then, clock.given, clock.clock_s)
     if finish_s is not None:
         elapsed_s[-1] = finish_s

@@ -134,7 +134,7 @@ def section_figures(
     moving_s = _moving(target, places_m, arrive_s)
     forecast_moving_s = _moving(forecast, places_m, forecast_s)
     at_station = {station.key: station for station in course.stations}
-    cutoffs = _latest_margins(course, race, forecast, target)
+    margins = _margins(_latest_margins(course, race, forecast, target), ends_m)
     windows = dict(zip(odds.places_m, odds.windows_s, strict=True)) if odds is not None else {}
     chances = {c.at_m: c for c in odds.chances} if odds is not None else {}
     figures: list[SectionFigures] = []
@@ -142,7 +142,7 @@ def section_figures(
         end_m = ends_m[n]
         station = at_station.get(section.station or "")
         cutoff_s, is_departure = _limit(course, race, station, end_m)
-        margin_s, in_hand_s, still_s = _margins_at(cutoffs, end_m)
+        margin_s, in_hand_s, still_s = margins[n]
         leave_s = arrive_s[n] + stop_s.get(end_m, 0.0)
         figures.append(
             SectionFigures(
@@ -181,22 +181,32 @@ def _arrivals(plan: PacePlan, places_m: tuple[float, ...]) -> tuple[float, ...]:
 
 def _moving(plan: PacePlan, places_m: Sequence[float], arrive_s: Sequence[float]) -> list[float]:
     """Return the running time between places, the first the start; arrivals at the others."""
-    spent_s = np.array((0.0, *arrive_s)) - stopped_before(plan.stops, np.array(places_m))
+    spent_s = np.array((0.0, *arrive_s)) - plan.stopped_s(np.array(places_m))
     moving_s: list[float] = np.diff(spent_s).tolist()
     return moving_s
 
 
-def _margins_at(
-    cutoffs: Sequence[tuple[float, float, bool]], end_m: float
-) -> tuple[float | None, float | None, float | None]:
-    """Return the time to the cutoff at a place, the least from there on, and once one leaves.
+def _margins(
+    cutoffs: Sequence[tuple[float, float, bool]], ends_m: Sequence[float]
+) -> list[tuple[float | None, float | None, float | None]]:
+    """Return for each end the time to its cutoff, the least from there on, and once one leaves.
 
     An arrival in time is over once one leaves; a cutoff for leaving is not.
     """
-    own = next((s for at_m, s, _ in cutoffs if at_m == end_m), None)
-    later = [s for at_m, s, _ in cutoffs if at_m >= end_m]
-    leaving = [s for at_m, s, out in cutoffs if at_m > end_m or (out and at_m == end_m)]
-    return own, min(later, default=None), min(leaving, default=None)
+    margins: list[tuple[float | None, float | None, float | None]] = []
+    ahead = sorted(cutoffs)
+    least_s: float | None = None
+    for end_m in reversed(ends_m):
+        own_s, leaving_s = None, least_s
+        while ahead and ahead[-1][0] >= end_m:
+            at_m, left_s, is_departure = ahead.pop()
+            least_s = left_s if least_s is None else min(least_s, left_s)
+            if at_m == end_m:
+                own_s = left_s
+            if at_m > end_m or is_departure:
+                leaving_s = left_s if leaving_s is None else min(leaving_s, left_s)
+        margins.append((own_s, least_s, leaving_s))
+    return margins[::-1]
 
 
 def _limit(

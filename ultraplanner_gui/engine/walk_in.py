@@ -6,11 +6,11 @@ Only for those who are well: a tired walker goes at nine tenths of the median hi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 
-from ultraplanner_gui.engine.pacing import PacePlan, Stop, stopped_before
+from ultraplanner_gui.engine.pacing import PacePlan, Stop, added_up, by_passed, stopped_before
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, CutoffKind, FloatArray
 from ultraplanner_gui.plan.race import Race
@@ -50,24 +50,31 @@ class Walker:
         return self.tiredness * walking_speed(self.power_w_per_kg, gradient)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class WalkIn:
     """The walk-in limit along the course; arrays of shape (n,), read-only.
 
-    `walked_s` is the walking time from the start to each point, stops left out. `latest_s` is
-    the latest arrival at a point from which walking the rest, planned stops included, still
-    makes every cutoff from there on; infinite beyond the last one.
+    `walked_s` is the walking time from the start to each point, stops left out. The latest time
+    at a point is that from which walking the rest, planned stops included, still makes every
+    cutoff from there on; infinite beyond the last one.
     """
 
     distance_m: FloatArray
     walked_s: FloatArray
-    latest_s: FloatArray
     stops: tuple[Stop, ...]
     cutoffs: tuple[Cutoff, ...]
 
     def __post_init__(self) -> None:
-        for array in (self.distance_m, self.walked_s, self.latest_s):
+        for array in (self.distance_m, self.walked_s):
             array.setflags(write=False)
+
+    @cached_property
+    def latest_s(self) -> FloatArray:
+        """The latest arrival at each point from which the rest can still be walked in."""
+        spare_s = by_passed(self._cutoffs_m, self._spare_s, self.distance_m)
+        latest_s = spare_s + self.walked_s + stopped_before(self.stops, self.distance_m)
+        latest_s.setflags(write=False)
+        return latest_s
 
     def walk_s(self, from_m: float, to_m: float) -> float:
         """Return the walking time between two places, stops left out."""
@@ -76,7 +83,7 @@ class WalkIn:
 
     def latest_arrival_s(self, at_m: float) -> float:
         """Return the latest race time of arrival at a place."""
-        return float(_latest(self, np.array([at_m]))[0])
+        return float(self.latest_at((at_m,))[0][0])
 
     def latest_departure_s(self, at_m: float) -> float:
         """Return the latest race time of leaving a place, its own cutoff for leaving counted.
@@ -95,20 +102,19 @@ class WalkIn:
     def latest_at(self, places_m: Sequence[float]) -> tuple[FloatArray, FloatArray]:
         """Return `latest_arrival_s` and `latest_departure_s` of many places in course order."""
         at_m = np.array(places_m, dtype=np.float64)
-        leave_s = np.full(len(at_m), np.inf)
-        if self.cutoffs and len(at_m):
-            stopped_s = np.concatenate(([0.0], np.cumsum([s.stop_s for s in self.stops])))
-            stops_m = np.array([s.at_m for s in self.stops])
-            # What has been stopped once one leaves a place, its own stop included.
-            left_s = stopped_s[np.searchsorted(stops_m, at_m, side="right")]
-            walked_s = np.interp(at_m, self.distance_m, self.walked_s)
-            first = np.searchsorted(_places(self), at_m, side="right")
-            leave_s = np.append(_spare(self), np.inf)[first] + (walked_s + left_s)
-            for cutoff in self.cutoffs:
-                if cutoff.is_departure:
-                    own = at_m == cutoff.at_m
-                    leave_s[own] = np.minimum(leave_s[own], cutoff.by_s)
-        return _latest(self, at_m), leave_s
+        walked_s = np.interp(at_m, self.distance_m, self.walked_s)
+        stops_m, stopped_s = self._stopping
+        cutoffs_m = self._cutoffs_m
+        arrive_s = self._spare_s[cutoffs_m.searchsorted(at_m)] + walked_s
+        arrive_s += stopped_s[stops_m.searchsorted(at_m)]
+        leave_s = self._spare_s[cutoffs_m.searchsorted(at_m, side="right")] + walked_s
+        # What has been stopped once one leaves a place, its own stop included.
+        leave_s += stopped_s[stops_m.searchsorted(at_m, side="right")]
+        for cutoff in self.cutoffs:
+            if cutoff.is_departure:
+                own = at_m == cutoff.at_m
+                leave_s[own] = np.minimum(leave_s[own], cutoff.by_s)
+        return arrive_s, leave_s
 
     def first_point_m(self, plan: PacePlan) -> float | None:
         """Return the place from which on *plan* is never later than the limit.
@@ -118,8 +124,10 @@ class WalkIn:
         """
         if not self.cutoffs:
             return None
-        arrival_s = np.interp(self.distance_m, plan.distance_m, plan.moving_s)
-        arrival_s = arrival_s + stopped_before(plan.stops, self.distance_m)
+        arrival_s = plan.elapsed_s
+        if plan.distance_m is not self.distance_m:
+            arrival_s = np.interp(self.distance_m, plan.distance_m, plan.moving_s)
+            arrival_s = arrival_s + stopped_before(plan.stops, self.distance_m)
         late_s = arrival_s - self.latest_s
         late = np.flatnonzero(late_s > 0.0)
         if len(late) == 0:
@@ -132,10 +140,6 @@ class WalkIn:
         share = late_s[k] / (late_s[k] - late_s[k + 1])
         return float(self.distance_m[k] + share * (self.distance_m[k + 1] - self.distance_m[k]))
 
-    def stopped_by(self, cutoff: Cutoff) -> float:
-        """Return all stops that end before *cutoff* is held against the clock."""
-        return self._stopped(-1.0, cutoff)
-
     def _stopped(self, after_m: float, cutoff: Cutoff) -> float:
         """Return the stops beyond *after_m* that end before *cutoff* is held against the clock."""
         return sum(
@@ -143,6 +147,26 @@ class WalkIn:
             for s in self.stops
             if after_m < s.at_m < cutoff.at_m or (cutoff.is_departure and s.at_m == cutoff.at_m)
         )
+
+    @cached_property
+    def _cutoffs_m(self) -> FloatArray:
+        return np.array([cutoff.at_m for cutoff in self.cutoffs])
+
+    @cached_property
+    def _stopping(self) -> tuple[FloatArray, FloatArray]:
+        return added_up(self.stops)
+
+    @cached_property
+    def _spare_s(self) -> FloatArray:
+        """The least left at each cutoff and later ones, walking from 0 s; last beyond them all."""
+        stops_m, stopped_s = self._stopping
+        is_out = np.array([cutoff.is_departure for cutoff in self.cutoffs], dtype=np.bool_)
+        before = stops_m.searchsorted(self._cutoffs_m)
+        passed = np.where(is_out, stops_m.searchsorted(self._cutoffs_m, side="right"), before)
+        walked_s = np.interp(self._cutoffs_m, self.distance_m, self.walked_s)
+        by_s = np.array([cutoff.by_s for cutoff in self.cutoffs])
+        left_s = np.append(by_s - walked_s - stopped_s[passed], np.inf)
+        return np.asarray(np.minimum.accumulate(left_s[::-1])[::-1])
 
 
 def course_cutoffs(course: Course, race: Race) -> tuple[Cutoff, ...]:
@@ -167,9 +191,7 @@ def walk_in(
     walked_s = _walked(profile, walker or Walker())
     ordered = tuple(sorted(cutoffs, key=lambda c: c.at_m))
     planned = tuple(sorted(stops, key=lambda s: s.at_m))
-    bare = WalkIn(profile.distance_m, walked_s, np.empty(0), planned, ordered)
-    latest_s = _latest(bare, profile.distance_m)
-    return WalkIn(profile.distance_m, walked_s, latest_s, planned, ordered)
+    return WalkIn(profile.distance_m, walked_s, planned, ordered)
 
 
 # A drag of a stop or a station leaves the ground as it was.
@@ -180,25 +202,3 @@ def _walked(profile: Profile, walker: Walker) -> FloatArray:
     walked_s = np.concatenate(([0.0], np.cumsum(along_m / walker.speed_mps(gradient))))
     walked_s.setflags(write=False)
     return walked_s
-
-
-def _latest(limit: WalkIn, at_m: FloatArray) -> FloatArray:
-    """Return the latest arrival at places in course order."""
-    walked_s = np.interp(at_m, limit.distance_m, limit.walked_s)
-    spent_s = walked_s + stopped_before(limit.stops, at_m)
-    first = np.searchsorted(_places(limit), at_m, side="left")
-    return np.asarray(np.append(_spare(limit), np.inf)[first] + spent_s)
-
-
-def _places(limit: WalkIn) -> FloatArray:
-    return np.array([cutoff.at_m for cutoff in limit.cutoffs])
-
-
-def _spare(limit: WalkIn) -> FloatArray:
-    """Return for each cutoff the least that is left, of it and later ones, walking from 0 s on."""
-    walked_s = np.interp(_places(limit), limit.distance_m, limit.walked_s).tolist()
-    left_s = [
-        cutoff.by_s - walked - limit.stopped_by(cutoff)
-        for cutoff, walked in zip(limit.cutoffs, walked_s, strict=True)
-    ]
-    return np.asarray(np.minimum.accumulate(left_s[::-1])[::-1] if left_s else np.empty(0))
