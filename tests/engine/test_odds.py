@@ -41,6 +41,13 @@ def test_the_same_races_are_run_every_time(plan):
     assert odds(plan, PLACES) == odds(plan, PLACES)
 
 
+@given(st.integers(1, 200))
+def test_the_ends_of_a_window_lie_about_its_middle(plan, races):
+    drawn = odds(plan, PLACES, races=races)
+    for (low, high), middle in zip(drawn.windows_s, drawn.middle_s, strict=True):
+        assert low <= middle <= high
+
+
 def test_half_of_the_races_are_before_the_forecast(plan):
     drawn = odds(plan, PLACES)
     forecast = plan.arrivals_s(PLACES)

@@ -341,10 +341,14 @@ def _in_time(ends: list[float], arrivals: Draws, limits: dict[float, float], hur
 
 
 def _percentiles(arrivals: Draws) -> tuple[FloatArray, FloatArray, FloatArray]:
-    """Return the 10th, 50th and 90th percentile of each row, nearest rank; it sorts the rows."""
+    """Return the 10th, 50th and 90th percentile of each row, nearest rank; it reorders the rows."""
     races = arrivals.shape[1]
-    ranks = [min(round(p / 100.0 * (races - 1)), races - 1) for p in (LOW, MIDDLE, HIGH)]
-    ordered = arrivals
-    ordered.sort(axis=1)
-    low, middle, high = (ordered[:, rank].astype(np.float64) for rank in ranks)
-    return low, middle, high
+    low, middle, high = (
+        min(round(p / 100.0 * (races - 1)), races - 1) for p in (LOW, MIDDLE, HIGH)
+    )
+    # One after the other, each in its half: three ranks asked for at once take six times as long.
+    found = {}
+    for rank, start, end in ((middle, 0, races), (high, middle, races), (low, 0, middle + 1)):
+        arrivals[:, start:end].partition(rank - start, axis=1)
+        found[rank] = arrivals[:, rank].astype(np.float64)
+    return found[low], found[middle], found[high]
