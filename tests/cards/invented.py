@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 import numpy as np
 
-from ultraplanner_gui.engine.fuelling import FuelFigures, Intake, LegFuel
+from ultraplanner_gui.engine.fuelling import Eaten, FuelFigures, Intake, LegFuel
 from ultraplanner_gui.engine.light import LightSpan
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan, Stop
@@ -18,6 +18,7 @@ from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape
 from ultraplanner_gui.plan.message import message
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.runner import Runner
 
 H, KM = 3600.0, 1000.0
 START = datetime(2027, 6, 19, 6, 0, tzinfo=ZoneInfo("Europe/London"))
@@ -203,8 +204,9 @@ def _fuel_figures(fuel, sections):
         start_s = section.leave_s
     total = Intake(sum(leg.intake.carb_g for leg in legs), sum(leg.intake.fluid_ml for leg in legs))
     none = np.zeros(2)
+    eaten = Eaten(Runner(), start_s, none, none)
     return FuelFigures(
-        *(total, (), tuple(legs), none, none, (50.0, 70.0), ()), fuel, none, none, none
+        *(total, (), tuple(legs), none, none, (50.0, 70.0), ()), fuel, none, none, none, eaten
     )
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import fields
+from dataclasses import fields, replace
 
 import numpy as np
 import numpy.typing as npt
@@ -80,6 +80,19 @@ class LegFuel:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Eaten:
+    """When what is taken, shape (n,), and what 0 to n items come to, shape (n + 1, figures).
+
+    By whom and in how long a race they are reckoned, too.
+    """
+
+    runner: Runner
+    finish_s: float
+    at_s: FloatArray
+    sums: FloatArray
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class FuelFigures:
     """All fuel figures. `rolling_s` and `rolling_g_per_h`, shape (n,): carbohydrate of the
     hour centred on each time, per hour; so fluid and sodium. `caffeine_mg` is what is in the
@@ -97,6 +110,12 @@ class FuelFigures:
     rolling_ml_per_h: FloatArray
     rolling_mg_per_h: FloatArray
     caffeine_mg: FloatArray
+    eaten: Eaten
+
+    def has_same_clock(self, fuel: FuelPlan, finish_s: float, runner: Runner) -> bool:
+        """Whether all but the legs would come out as it is here."""
+        eaten = self.eaten
+        return self.plan is fuel and eaten.runner is runner and eaten.finish_s == finish_s
 
     @property
     def sodium_mg_per_l(self) -> float:
@@ -108,12 +127,24 @@ _FIGURES = tuple(figure.name for figure in fields(Intake))
 
 
 def fuel_figures(
-    fuel: FuelPlan, sections: Sequence[SectionFigures], finish_s: float, runner: Runner
+    fuel: FuelPlan,
+    sections: Sequence[SectionFigures],
+    finish_s: float,
+    runner: Runner,
+    before: FuelFigures | None = None,
 ) -> FuelFigures:
     """Return the fuel figures of a race of *finish_s* seconds.
 
-    Items beyond the finish count for nothing but a check.
+    Items beyond the finish count for nothing but a check. What only hangs on the clock is taken
+    over from *before* where nothing of it has changed.
     """
+    if before is None or not before.has_same_clock(fuel, finish_s, runner):
+        before = _by_clock(fuel, finish_s, runner)
+    return replace(before, legs=_legs(fuel, before.eaten, sections))
+
+
+def _by_clock(fuel: FuelPlan, finish_s: float, runner: Runner) -> FuelFigures:
+    """Return the fuel figures without the legs."""
     items = tuple(item for item in fuel.items if item.at_s <= finish_s)
     at_s, taken_of = _taken(fuel, items)
     amounts = taken_of[:, :-1]
@@ -134,7 +165,7 @@ def fuel_figures(
     return FuelFigures(
         total=Intake(*sums[-1].tolist()),
         hours=_hours(at_s, sums, finish_s),
-        legs=_legs(fuel, items, at_s, sums, sections, finish_s),
+        legs=(),
         rolling_s=rolling_s,
         rolling_g_per_h=rolling[:, _FIGURES.index("carb_g")],
         band_g_per_h=band,
@@ -143,6 +174,7 @@ def fuel_figures(
         rolling_ml_per_h=rolling[:, _FIGURES.index("fluid_ml")],
         rolling_mg_per_h=rolling[:, _FIGURES.index("sodium_mg")],
         caffeine_mg=in_body_mg(at_s, taken.caffeine_mg, rolling_s),
+        eaten=Eaten(runner, finish_s, at_s, sums),
     )
 
 
@@ -194,26 +226,20 @@ def _hours(at_s: FloatArray, sums: FloatArray, finish_s: float) -> tuple[HourFue
     )
 
 
-def _legs(
-    fuel: FuelPlan,
-    items: Sequence[FuelItem],
-    at_s: FloatArray,
-    sums: FloatArray,
-    sections: Sequence[SectionFigures],
-    finish_s: float,
-) -> tuple[LegFuel, ...]:
+def _legs(fuel: FuelPlan, eaten: Eaten, sections: Sequence[SectionFigures]) -> tuple[LegFuel, ...]:
     ends: list[tuple[str | None, str, float]] = [
         (s.station, s.name, s.leave_s) for s in sections[:-1] if s.station is not None
     ]
-    ends.append((None, sections[-1].name if sections else "", finish_s))
-    cuts = _index(at_s, np.array([end_s for _, _, end_s in ends]), finish_s).tolist()
+    ends.append((None, sections[-1].name if sections else "", eaten.finish_s))
+    cuts = _index(eaten.at_s, np.array([end_s for _, _, end_s in ends]), eaten.finish_s).tolist()
+    sums = eaten.sums
     legs: list[LegFuel] = []
     start_s, first, spare = 0.0, 0, fuel.carrying.spare
     for (station, name, end_s), last in zip(ends, cuts, strict=True):
-        eaten = items[first:last]
+        items = fuel.items[first:last]
         intake = Intake(*(sums[last] - sums[first]).tolist())
         counts: dict[str, float] = {}
-        for item in eaten:
+        for item in items:
             counts[item.food] = counts.get(item.food, 0.0) + item.servings
         legs.append(
             LegFuel(
@@ -223,7 +249,7 @@ def _legs(
                 end_s=end_s,
                 intake=intake,
                 counts=tuple(counts.items()),
-                items=tuple(item.key for item in eaten),
+                items=tuple(item.key for item in items),
                 carry_carb_g=_carry(fuel.carb_g_per_h, intake.carb_g, end_s - start_s, spare),
                 carry_fluid_ml=_carry(fuel.fluid_ml_per_h, intake.fluid_ml, end_s - start_s, spare),
             )

@@ -98,7 +98,11 @@ def derive(project: Project, previous: Outlook | None = None, today: date | None
         fuel = previous.fuel
     else:
         fuel = fuel_figures(
-            on_clock(project.fuel, race.target), race.sections, finish_s, project.runner
+            on_clock(project.fuel, race.target),
+            race.sections,
+            finish_s,
+            project.runner,
+            previous.fuel if previous is not None else None,
         )
     asks = race_asks(
         race.profile.length_m,
