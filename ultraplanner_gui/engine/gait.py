@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
+from typing import NamedTuple
 
 import numpy as np
 import numpy.typing as npt
@@ -12,16 +13,18 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.slope import slope_felt
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.walking import gait_change_speed
 
 # OWN: a shorter stretch is no change of gait one plans for.
 SHORTEST_M = 200.0
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
-    """A stretch that is walked, or run, all along; `speed_mps` over the ground, stops left out."""
+class Stretch(NamedTuple):
+    """A stretch that is walked, or run, all along; `speed_mps` over the ground, stops left out.
+
+    There are hundreds on a long course, made anew on every move of a drag: a tuple takes a third
+    of the time of a dataclass.
+    """
 
     start_m: float
     end_m: float
@@ -48,14 +51,14 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     moving_s = plan.moving_s
     if plan.distance_m is not place:
         moving_s = np.interp(place, plan.distance_m, moving_s)
-    ends = _joined(place, np.diff(moving_s) > _change_s(profile))
-    edges_m = [0.0, *(end_m for end_m, _ in ends)]
-    speeds = (np.diff(edges_m) / np.diff(np.interp(edges_m, place, moving_s))).tolist()
-    climbs_m = np.diff(np.interp(edges_m, place, profile.climb_m)).tolist()
-    drops_m = np.diff(np.interp(edges_m, place, profile.drop_m)).tolist()
-    gaits = [is_walked for _, is_walked in ends]
-    # In the order of the fields: naming them takes as long again, on every move of a drag.
-    return tuple(map(Stretch, edges_m, edges_m[1:], gaits, speeds, climbs_m, drops_m))
+    ends, gaits = _joined(place, np.diff(moving_s) > _change_s(profile))
+    edges = np.array([0, *ends])
+    edges_m = place[edges]
+    speeds = np.diff(edges_m) / np.diff(moving_s[edges])
+    climbs_m, drops_m = np.diff(profile.climb_m[edges]), np.diff(profile.drop_m[edges])
+    starts_m, ends_m = edges_m[:-1].tolist(), edges_m[1:].tolist()
+    columns = (starts_m, ends_m, gaits, speeds.tolist(), climbs_m.tolist(), drops_m.tolist())
+    return tuple(map(Stretch._make, zip(*columns, strict=True)))
 
 
 @lru_cache(maxsize=4)
@@ -66,19 +69,22 @@ def _change_s(profile: Profile) -> FloatArray:
     return np.asarray(ground_m / gait_change_speed(slope), dtype=np.float64)
 
 
-def _joined(place_m: FloatArray, is_walked: npt.NDArray[np.bool_]) -> list[tuple[float, bool]]:
-    """Return the end and the gait of each stretch that is long enough."""
+def _joined(place_m: FloatArray, is_walked: npt.NDArray[np.bool_]) -> tuple[list[int], list[bool]]:
+    """Return the end, a number of a point, and the gait of each stretch that is long enough."""
     turns = np.flatnonzero(is_walked[1:] != is_walked[:-1]) + 1
-    gaits = is_walked[np.concatenate(([0], turns))].tolist()
-    ends: list[tuple[float, bool]] = []
-    start_m = 0.0
-    for end_m, walks in zip([*place_m[turns].tolist(), float(place_m[-1])], gaits, strict=True):
-        if ends and (ends[-1][1] == walks or end_m - start_m < SHORTEST_M):
-            ends[-1] = (end_m, ends[-1][1])
+    turns_m = place_m[turns].tolist()
+    ends: list[int] = []
+    gaits: list[bool] = []
+    start_m, walks = 0.0, bool(is_walked[0])
+    last = len(place_m) - 1
+    for end, end_m in zip([*turns.tolist(), last], [*turns_m, float(place_m[-1])], strict=True):
+        if ends and (gaits[-1] == walks or end_m - start_m < SHORTEST_M):
+            ends[-1] = end
         else:
-            ends.append((end_m, walks))
-        start_m = end_m
-    return ends
+            ends.append(end)
+            gaits.append(walks)
+        start_m, walks = end_m, not walks
+    return ends, gaits
 
 
 def walked_m(parts: Sequence[Stretch]) -> float:
