@@ -14466,7 +14466,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>RaceDay</name>
     <message>
         <source>Profile</source>
-        <extracomment>A step of the cursor, as a share of the view. The plan view is as wide as it is high, but takes no more than this share, and no less. Where lanes would become narrower than this beside it, the plan view stays out of sight. The user chose distance or clock. The user showed or hid the plan view.</extracomment>
+        <extracomment>A step of the cursor, as a share of the view. The plan view is as wide as it is high, but takes no more than this share, and no less. Where lanes would become narrower than this beside it, the plan view stays out of sight. The user chose distance or clock. The user wants every lane, and for that the whole window. The user showed or hid the plan view.</extracomment>
         <translation>Profil</translation>
     </message>
     <message>
@@ -17829,7 +17829,7 @@ Punkte: Gehen</translation>
     <name>TitleRow</name>
     <message>
         <source>RACE DAY</source>
-        <extracomment>The user wants the plan view shown or hidden. Every leg is to be unfolded.</extracomment>
+        <extracomment>The user wants the plan view shown or hidden. Every leg is to be unfolded. A lane without room is to have some, by its name; or race day the whole window, by none.</extracomment>
         <translation>RENNTAG</translation>
     </message>
     <message>
@@ -17851,6 +17851,26 @@ Punkte: Gehen</translation>
     <message>
         <source>unfold the leg</source>
         <translation>Teilstück aufklappen</translation>
+    </message>
+    <message>
+        <source>1 more lane</source>
+        <translation>1 Spur mehr</translation>
+    </message>
+    <message>
+        <source>{0} more lanes</source>
+        <translation>{0} Spuren mehr</translation>
+    </message>
+    <message>
+        <source>No room now for: {0}</source>
+        <translation>Gerade kein Platz für: {0}</translation>
+    </message>
+    <message>
+        <source>Show {0}</source>
+        <translation>{0} zeigen</translation>
+    </message>
+    <message>
+        <source>Race day alone, with all lanes</source>
+        <translation>Nur Renntag, mit allen Spuren</translation>
     </message>
 </context>
 <context>

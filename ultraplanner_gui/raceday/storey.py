@@ -54,6 +54,8 @@ class RaceDay(QWidget):
 
     #: The user chose distance or clock.
     measure_chosen = Signal(str)
+    #: The user wants every lane, and for that the whole window.
+    alone_wanted = Signal()
     #: The user showed or hid the plan view.
     plan_chosen = Signal(bool)
 
@@ -76,10 +78,7 @@ class RaceDay(QWidget):
         def lane(of: type[RaceLane], name: str, unit: str) -> RaceLane:
             return of(name, unit, 40.0, *shared)
 
-        self.title = TitleRow(self.stack)
-        self.title.chosen.connect(self._on_measure_chosen)
-        self.title.plan_wanted.connect(self._on_plan_wanted)
-        self.title.unfold_wanted.connect(self.unfold_all)
+        self.title = self._titled()
         self.head = StationHead(*shared)
         self.profile = lane(ProfileLane, self.tr("Profile"), units.height_unit)
         self.surface = lane(SurfaceLane, self.tr("Surface"), "")
@@ -117,6 +116,15 @@ class RaceDay(QWidget):
         theme().changed.connect(self._fit_plan)
         self._axis.show(document.shown)
         document.changed.connect(self._on_changed)
+
+    def _titled(self) -> TitleRow:
+        title = TitleRow(self.stack)
+        title.chosen.connect(self._on_measure_chosen)
+        title.plan_wanted.connect(self._on_plan_wanted)
+        title.unfold_wanted.connect(self.unfold_all)
+        title.room_wanted.connect(self._on_room_wanted)
+        self.stack.laid_out.connect(self._show_crowded_out)
+        return title
 
     @property
     def lanes(self) -> tuple[RaceLane, ...]:
@@ -195,18 +203,18 @@ class RaceDay(QWidget):
         return self.stack.minimumSizeHint()
 
     def _fill_stack(self) -> None:
-        own = Wish(0, 0, 0, 4)
+        own, store = Wish(0, 0, 0, 4), Wish(34, 46, 110, 9, is_spare=True)
         section = self._choose_section
         lanes = (
-            self._place(self.profile, Wish(44, 110, 420, 1), "profile", section, 2, True),
-            self._place(self.surface, Wish(16, 16, 24, 10), "surface", section),
+            self._place(self.profile, Wish(44, 110, 420, 1, fair=90), "profile", section, 2, True),
+            self._place(self.surface, Wish(16, 16, 24, 10, is_spare=True), "surface", section),
             self._place(self.target, Wish(36, 58, 110, 2), "target", section, None, True),
             self._place(self.in_hand, Wish(30, 44, 90, 6), "in hand", section),
             self._place(self.light, Wish(17, 17, 22, 5), "light", section, 1),
-            self._place(self.warmth, Wish(26, 34, 80, 8), "warmth", section),
+            self._place(self.warmth, Wish(26, 34, 80, 8, is_spare=True), "warmth", section),
             self._place(self.fuel, Wish(66, 92, 150, 7), "fuel", self._choose_item),
-            self._place(self.glycogen, Wish(34, 46, 110, 8), "glycogen", self._choose_item),
-            self._place(self.fluid, Wish(34, 46, 110, 9), "fluid", self._choose_item),
+            self._place(self.glycogen, store._replace(rank=8), "glycogen", self._choose_item),
+            self._place(self.fluid, store, "fluid", self._choose_item),
         )
         self.stack.fill(
             above=(
@@ -377,6 +385,18 @@ class RaceDay(QWidget):
     def _on_plan_wanted(self, is_wanted: bool) -> None:
         self.show_plan(is_wanted)
         self.plan_chosen.emit(is_wanted)
+
+    @Slot()
+    def _show_crowded_out(self) -> None:
+        self.title.show_crowded_out(self.stack.crowded_out)
+
+    @Slot(str)
+    def _on_room_wanted(self, name: str) -> None:
+        """Give the lane *name* room at the cost of others, or all of them the whole window."""
+        if name:
+            self.stack.make_room(name)
+        else:
+            self.alone_wanted.emit()
 
     @Slot(str)
     def _on_measure_chosen(self, measure: Measure) -> None:

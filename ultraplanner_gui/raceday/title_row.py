@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import Qt, Signal, Slot
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QMenu, QPushButton, QWidget
 
 from ultraplanner_gui.widgets.axis import Measure
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -20,9 +20,12 @@ class TitleRow(QWidget):
     plan_wanted = Signal(bool)
     #: Every leg is to be unfolded.
     unfold_wanted = Signal()
+    #: A lane without room is to have some, by its name; or race day the whole window, by none.
+    room_wanted = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._crowded_out: dict[str, str] = {}
         row = QHBoxLayout(self)
         row.setContentsMargins(Space.WIDE, Space.HAIR, Space.WIDE, 0)
         self._label = QLabel(self.tr("RACE DAY"), self)
@@ -45,18 +48,18 @@ class TitleRow(QWidget):
             row.addWidget(button)
         self.buttons["distance"].setChecked(True)
         row.addSpacing(Space.NEAR)
-        self.plan = QPushButton(self.tr("plan view"), self)
+        self.plan, self.unfold, self.more = (QPushButton("", self) for _ in range(3))
+        for button in (self.plan, self.unfold, self.more):
+            button.setFlat(True)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            row.addWidget(button)
+        self.plan.setText(self.tr("plan view"))
         self.plan.setCheckable(True)
-        self.plan.setFlat(True)
-        self.plan.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.plan.clicked.connect(self.plan_wanted)
-        row.addWidget(self.plan)
-        self.unfold = QPushButton("", self)
-        self.unfold.setFlat(True)
-        self.unfold.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.unfold.clicked.connect(self.unfold_wanted)
         self.unfold.hide()
-        row.addWidget(self.unfold)
+        self.more.setMenu(QMenu(self.more))
+        self.more.hide()
         row.addStretch(1)
         self._dress()
         theme().changed.connect(self._dress)
@@ -71,10 +74,32 @@ class TitleRow(QWidget):
         self.unfold.setText(text)
         self.unfold.setVisible(count > 0)
 
+    def show_crowded_out(self, lanes: dict[str, str]) -> None:
+        """Offer room to *lanes* that have none, by their names with their titles."""
+        if lanes == self._crowded_out:
+            return
+        self._crowded_out = lanes
+        count, menu = len(lanes), self.more.menu()
+        self.more.setText(
+            self.tr("1 more lane") if count == 1 else self.tr("{0} more lanes").format(count)
+        )
+        self.more.setToolTip(self.tr("No room now for: {0}").format(", ".join(lanes.values())))
+        self.more.setVisible(count > 0)
+        menu.clear()
+        for name, title in lanes.items():
+            menu.addAction(self.tr("Show {0}").format(title), partial(self.room_wanted.emit, name))
+        menu.addSeparator()
+        menu.addAction(self.tr("Race day alone, with all lanes"), self._want_all)
+
+    @Slot()
+    def _want_all(self) -> None:
+        self.room_wanted.emit("")
+
     @property
     def free_left(self) -> int:
         """Where, past title and buttons, the row is free."""
-        last = self.unfold if self.unfold.isVisibleTo(self) else self.plan
+        seen = (b for b in (self.more, self.unfold) if b.isVisibleTo(self))
+        last = next(seen, self.plan)
         return last.geometry().right() + round(theme().px(10.0))
 
     @Slot()

@@ -22,6 +22,8 @@ from ultraplanner_gui.widgets.theme import theme
 
 STRETCH_PX = 8.0
 OPEN_LEFT_PX = 64.0
+#: A lane of a height the user chose stays in sight at least as long as one of this rank.
+CHOSEN_RANK = 7
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -143,6 +145,17 @@ class LaneStack(QWidget):
     def size_lane(self, name: str, height_px: float) -> None:
         """Give a lane a height at the usual text size, 0 for its usual one."""
         self._take(self.arrangement.sized(name, height_px))
+
+    def make_room(self, name: str) -> None:
+        """Give a lane that has no room its least height, at the cost of others that are spare."""
+        lane = self._lanes[name]
+        wanted = self.arrangement.sized(name, lane.wish.least)
+        self._take(wanted)
+        if not lane.part.isVisibleTo(self):
+            for other in self._lanes.values():
+                if other is not lane and other.wish.is_spare:
+                    wanted = wanted.sized(other.name, 0.0)
+            self._take(wanted)
 
     def stretch(self, name: str, by: int) -> None:
         """Make a lane a little higher, or for a negative *by* lower."""
@@ -270,7 +283,7 @@ class LaneStack(QWidget):
 
     def _wish(self, place: Place) -> Wish:
         look, gap = theme(), round(theme().px(place.gap_px))
-        least, usual, most, _, yields_last = place.wish
+        least, usual, most, _, yields_last, fair, is_spare = place.wish
         if not most:
             part, width = place.part, self.width()
             has_own = part.hasHeightForWidth()
@@ -280,10 +293,11 @@ class LaneStack(QWidget):
         wanted = self.arrangement.of(place.name).height_px if place.name else 0
         if wanted:
             own_px = max(least, look.px(wanted) + gap)
-            return Wish(least, own_px, own_px, self._rank(place), True)
-        return Wish(
-            least, look.px(usual) + gap, look.px(most) + gap, self._rank(place), yields_last
-        )
+            rank = min(self._rank(place), CHOSEN_RANK)
+            return Wish(least, own_px, own_px, rank, True)
+        usual, most = look.px(usual) + gap, look.px(most) + gap
+        fair = look.px(fair) + gap if fair else 0.0
+        return Wish(least, usual, most, self._rank(place), yields_last, fair, is_spare)
 
     def _rank(self, place: Place) -> int:
         is_strip = self._is_strip and place.strip_rank is not None
@@ -331,6 +345,14 @@ class LaneStack(QWidget):
     def usual(self) -> Arrangement:
         """How the lanes are as long as the user has chosen nothing."""
         return Arrangement.usual(list(self._lanes))
+
+    @property
+    def crowded_out(self) -> dict[str, str]:
+        """The lanes that are wanted but have no room, by their names with their titles."""
+        if self._is_strip:
+            return {}
+        wanted = (self._lanes[name] for name in self.arrangement.shown)
+        return {lane.name: lane.title for lane in wanted if not lane.part.isVisibleTo(self)}
 
     # Tables and focus
 

@@ -10,6 +10,7 @@ class Wish(NamedTuple):
     """The least, the usual and the greatest height of a lane; *rank* 0 stays in sight longest.
 
     One that yields last keeps its usual height until the others are down to their least.
+    Where there is no room for a *fair* height, those that are spare are left out.
     """
 
     least: float
@@ -17,6 +18,8 @@ class Wish(NamedTuple):
     most: float
     rank: int
     yields_last: bool = False
+    fair: float = 0.0
+    is_spare: bool = False
 
 
 def share_out(height: float, wishes: Sequence[Wish]) -> list[int]:
@@ -27,6 +30,10 @@ def share_out(height: float, wishes: Sequence[Wish]) -> list[int]:
     shown = list(range(len(wishes)))
     while len(shown) > 1 and sum(wishes[k].least for k in shown) > height:
         shown.remove(max(shown, key=lambda k: wishes[k].rank))
+    spare_lanes = sorted((k for k in shown if wishes[k].is_spare), key=lambda k: wishes[k].rank)
+    while spare_lanes and sum(max(wishes[k].least, wishes[k].fair) for k in shown) > height:
+        shown.remove(spare_lanes.pop())
+    least = _least(height, {k: wishes[k] for k in shown})
     sizes = {k: wishes[k].usual for k in shown}
     spare = height - sum(sizes.values())
     if spare >= 0.0:
@@ -34,14 +41,21 @@ def share_out(height: float, wishes: Sequence[Wish]) -> list[int]:
     else:
         for is_last in (False, True):
             slack = {
-                k: wishes[k].usual - wishes[k].least
-                for k in shown
-                if wishes[k].yields_last is is_last
+                k: wishes[k].usual - least[k] for k in shown if wishes[k].yields_last is is_last
             }
             taken = min(-spare, sum(slack.values()))
             _spread(sizes, -taken, slack)
             spare += taken
     return [int(sizes.get(k, 0.0)) for k in range(len(wishes))]
+
+
+def _least(height: float, wishes: dict[int, Wish]) -> dict[int, float]:
+    """Return the least height of each, raised to what is fair as far as there is room for it."""
+    least = {k: wish.least for k, wish in wishes.items()}
+    for k, wish in wishes.items():
+        room = height - sum(least.values())
+        least[k] += max(0.0, min(wish.fair - wish.least, room))
+    return least
 
 
 def _spread(sizes: dict[int, float], amount: float, reach: dict[int, float]) -> None:

@@ -119,6 +119,7 @@ class Workplace(QWidget):
         settings = self._settings
         self.raceday.show_plan(settings.plan_view)
         self.raceday.plan_chosen.connect(self._on_plan_chosen)
+        self.raceday.alone_wanted.connect(partial(self.show_storeys, False, True))
         self.buildup.stack.arrange(settings.buildup_lanes)
         self.raceday.stack.arrange(settings.raceday_lanes)
 
