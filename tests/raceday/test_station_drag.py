@@ -5,13 +5,14 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
+from PySide6.QtGui import QMouseEvent, QRegion
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from tests.raceday.conftest import rest
 from ultraplanner_gui.edits.course import AddStation
-from ultraplanner_gui.plan.course import Section
+from ultraplanner_gui.plan.course import Section, Surface, SurfaceSpan
 from ultraplanner_gui.raceday.head_hand import START
 from ultraplanner_gui.widgets.lane import UNIT_PT
 from ultraplanner_gui.widgets.theme import theme
@@ -391,7 +392,7 @@ def test_tops_and_feet_of_climbs_take_hold_and_are_named(stage):
     assert stage.storey._snap_mark.text == name
     assert any(name in text for text in stage.storey._snap_said())
     stage.release(lane, start + QPoint(by, 0))
-    assert not stage.storey._snap_mark.isVisible()
+    assert stage.storey._snap_mark.text == ""
     assert stage.storey._snap_said() == ()
 
 
@@ -467,3 +468,40 @@ def test_undo_in_the_middle_of_a_drag_empties_the_hand(stage):
     assert kept_station(stage, "ridge").at_m == 45_000.0
     assert not stage.storey.snap.is_on
     assert stage.document.shown is stage.document.before
+
+
+class Asked(QObject):
+    """What of a widget was asked to be painted, one region for each painting."""
+
+    def __init__(self, widget):
+        super().__init__(widget)
+        self.regions = []
+        widget.installEventFilter(self)
+
+    def eventFilter(self, _watched, event):
+        if event.type() is QEvent.Type.Paint:
+            self.regions.append(QRegion(event.region()))
+        return False
+
+
+def test_lanes_that_only_its_line_crosses_are_painted_where_it_was_and_is(stage_of, base):
+    spans = (SurfaceSpan(10_000.0, 20_000.0, Surface.ROCK),)
+    project = replace(base, course=replace(base.course, surfaces=spans))
+    stage = stage_of(project=project, size=(1200, 800))
+    lane, start, other = head(stage), name_of(stage, "barn"), stage.storey.surface
+    stage.press(lane, start)
+    stage.move(lane, start + QPoint(40, 0))
+    rest(stage.storey)
+    places = [shown_station(stage, "barn").at_m]
+    asked = Asked(other)
+
+    stage.move(lane, start + QPoint(90, 0))
+    QApplication.processEvents()
+
+    places.append(shown_station(stage, "barn").at_m)
+    assert places[0] != places[1]
+    (region,) = asked.regions[:1]
+    xs = [round(other.x_of(at_m, other.body())) for at_m in places]
+    assert all(region.contains(QPoint(x, y)) for x in xs for y in (1, other.height() - 2))
+    assert not region.contains(QPoint(sum(xs) // 2, other.height() // 2))
+    stage.release(lane, start + QPoint(90, 0))

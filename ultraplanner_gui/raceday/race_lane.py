@@ -8,7 +8,7 @@ from collections.abc import Callable
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPen, QPixmap, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -35,6 +35,11 @@ def have_stations_changed(before: Outlook, after: Outlook) -> bool:
     if was is now:
         return False
     return was is None or now is None or was.stations is not now.stations
+
+
+def _stations_m(outlook: Outlook) -> set[float]:
+    course = outlook.project.course
+    return {station.at_m for station in course.stations} if course is not None else set()
 
 
 def bends(ys: FloatArray) -> npt.NDArray[np.intp]:
@@ -138,9 +143,16 @@ class RaceLane(Lane):
         return self.axis.measure == "clock" and before.target is not after.target
 
     def renew_lines(self, before: Outlook, after: Outlook) -> None:
-        """Draw the lines of the stations anew, over what was painted before."""
-        if self.lines_over and have_stations_changed(before, after):
+        """Draw the lines of the stations anew, over what was painted before: where some moved."""
+        if not self.lines_over or not have_stations_changed(before, after):
+            return
+        if self.axis.measure == "clock":
             super().update()
+            return
+        body = self.body()
+        for at_m in _stations_m(before) ^ _stations_m(after):
+            x = round(self.x_of(at_m, body))
+            super().update(QRect(x - 1, 0, 3, self.height()))
 
     def on_view_changed(self) -> None:
         """Repaint, as another stretch of the race is in view."""

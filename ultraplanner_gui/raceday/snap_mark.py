@@ -26,7 +26,13 @@ class SnapMark(QWidget):
     @property
     def text(self) -> str:
         """What it names; empty while nothing has snapped."""
-        return self._text if self.isVisible() else ""
+        return self._text
+
+    def leave(self) -> None:
+        """Name nothing. Not hidden: each time it came back the lanes would be laid out anew."""
+        if self._text:
+            self._text = ""
+            self.setGeometry(QRect())
 
     def stand_at(self, x: int, top: int, height: int, text: str) -> None:
         """Stand at *x*, the name of the place right of the line, or left where there is room."""

@@ -299,7 +299,7 @@ class RaceDay(QWidget):
         is_seen = x is not None and body.left() - 1.0 <= x <= body.right() + 1.0
         top = self.head.geometry().bottom() + 1
         if caught is None or x is None or not is_seen:
-            self._snap_mark.hide()
+            self._snap_mark.leave()
         else:
             foot = self.foot.geometry().top()
             self._snap_mark.stand_at(round(x), top, foot - top, caught.text)
