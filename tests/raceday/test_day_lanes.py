@@ -1,10 +1,12 @@
 import math
 from dataclasses import replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
 from PySide6.QtCore import QPointF
 
+from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
 from ultraplanner_gui.raceday import clock_lanes, warmth_lane
 
@@ -113,3 +115,49 @@ def test_names_of_the_lines_of_warmth_stay_clear_of_them(stage_of, base, monkeyp
             air_c, wbgt_c = lane._warmth.at(lane.place_at(x))
             own_c = air_c if text == "air" else wbgt_c
             assert math.isnan(own_c) or not rect.top() < scale.y(own_c) < rect.bottom()
+
+
+@pytest.mark.parametrize("height", [330, 500, 900])
+@pytest.mark.parametrize("measure", ["distance", "clock"])
+@pytest.mark.parametrize("width", range(900, 1900, 250))
+def test_nothing_runs_through_the_figures_of_time_in_hand(
+    stage_of, base, monkeypatch, width, height, measure
+):
+    many = base
+    for number in range(1, 12):
+        many = AddStation(f"Gate {number}", 5_300.0 * number, None, 0.0).apply(many)
+    stage = stage_of(project=many, size=(width, height))
+    stage.storey.choose_measure(measure)
+    lane, figures, lines = stage.storey.in_hand, [], []
+    words = {stage.words.duration(s.in_hand_s) for s in stage.document.shown.sections}
+    monkeypatch.setattr(
+        clock_lanes,
+        "draw_text",
+        lambda _p, rect, text, *more: figures.append(rect) if text in words else None,
+    )
+    polygon = clock_lanes.QPolygonF
+    monkeypatch.setattr(
+        clock_lanes, "QPolygonF", lambda points: (lines.append(points), polygon(points))[1]
+    )
+    lane.update()
+    lane.grab()
+    body = lane.body()
+    stations = [
+        body.left() + x
+        for x in lane.axis.xs_of_stations(
+            stage.document.shown.project.course.stations, body.width()
+        )
+    ]
+    scale = lane._scale(body)
+    steps = [
+        (left, right, scale.y(s))
+        for left, right, s in lane._steps(stage.document.shown.sections, body)
+    ]
+    assert figures
+    for rect in figures:
+        assert not any(rect.left() < x < rect.right() for x in stations)
+        for a, b in pairwise(lines[-1]):
+            middle = (a + b) / 2
+            assert not any(rect.contains(p) for p in (a, middle, b))
+        (y,) = {y for left, right, y in steps if left <= rect.left() < right}
+        assert rect.bottom() <= y

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from datetime import date
 from itertools import pairwise
 
@@ -32,10 +33,29 @@ from ultraplanner_gui.widgets.tokens import Stroke
 HOUR_S = 3600.0
 MARK_PX = 64.0
 WALK_STEP_PX = 24.0
+#: Between a figure and the step under it, and beside lines.
+ABOVE_PX, CLEAR_PX = 1.0, 4.0
+MOST_OF_LANE = 0.45
+#: So many stations before the walk-in limit its name may stand.
+NEARBY = 3
 ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
 #: Left and right end, height and seconds in hand of one step.
 _Step = tuple[float, float, float, float]
+
+
+def _crossing(left: float, width: float, lines: Sequence[float]) -> list[float]:
+    """Return which of *lines* run through a text of *width* at *left*."""
+    return [x for x in lines if left - CLEAR_PX < x < left + width + CLEAR_PX]
+
+
+def _first_clear(left: float, right: float, width: float, lines: Sequence[float]) -> float:
+    """Return the first place between *left* and *right* for a text that none of *lines* crosses."""
+    for start in (left, *(x for x in lines if left < x < right)):
+        place = start + CLEAR_PX + 1.0
+        if place + width + CLEAR_PX <= right and not _crossing(place, width, lines):
+            return place
+    return left + CLEAR_PX + 1.0
 
 
 class InHandLane(RaceLane):
@@ -109,7 +129,10 @@ class InHandLane(RaceLane):
         # From the kept outlook, so that the scale stays still under a drag.
         values = [s.in_hand_s for s in self.document.before.sections if s.in_hand_s is not None]
         low, high = min(0.0, *values, 0.0), max(HOUR_S, *values, HOUR_S)
-        return Scale(low * 1.15, high * 1.15, body.top() + 2, body.bottom() - 1)
+        # The figure of the highest step stands above it too, where the limit never runs.
+        figure = theme().metrics(UNIT_PT, bold=True).height() + ABOVE_PX + 1.0
+        top = body.top() + min(figure, MOST_OF_LANE * body.height())
+        return Scale(low * 1.15, math.ceil(high / HOUR_S) * HOUR_S, top, body.bottom() - 1)
 
     def _steps(
         self, sections: tuple[SectionFigures, ...], body: QRectF
@@ -157,23 +180,31 @@ class InHandLane(RaceLane):
         return steps
 
     def _paint_figures(self, painter: QPainter, body: QRectF, steps: list[_Step]) -> None:
-        """Write the time in hand at each step, above it where there is room."""
+        """Write the time in hand at each step, above it where there is room, clear of lines."""
         look, words = theme(), self.words()
         height, font = look.metrics(UNIT_PT, bold=True).height(), look.font(UNIT_PT, bold=True)
         ink, clay = look.colours["ink"], look.colours["clay"]
+        lines = self._station_xs(body)
         for left, right, y, seconds in steps:
             left, right = self.clear_from(max(left, body.left()), body), min(right, body.right())
             text = words.duration(seconds)
             width = look.width(text, UNIT_PT, bold=True)
             if width + 12 > right - left:
                 continue
-            above = y - height - 1 if seconds >= 0.0 else (body.center().y() - height / 2)
-            is_under = above < body.top()
-            place = QRectF(left + 5, y + 2 if is_under else above, width, height)
-            if seconds < 0.0 or is_under:  # where a pattern or the limit runs
-                ground = "lane" if seconds < 0.0 else "pale_moss"
-                painter.fillRect(place.adjusted(-3, 0, 3, 0), look.colours[ground])
+            above = y - height - ABOVE_PX if seconds >= 0.0 else body.center().y() - height / 2
+            is_under = above < body.top() - ABOVE_PX
+            x = _first_clear(left, right, width, lines)
+            place = QRectF(x, y + 2 if is_under else above, width, height)
+            # A pattern, the limit or a line of the scale may run there.
+            ground = "pale_moss" if is_under else "lane"
+            painter.fillRect(place.adjusted(-2, 0, 2, -ABOVE_PX), look.colours[ground])
             draw_text(painter, place, text, clay if seconds < 0.0 else ink, font)
+
+    def _station_xs(self, body: QRectF) -> list[float]:
+        """Return where lines of stations run: as kept, so that figures stay still under a drag."""
+        course = self.document.before.project.course
+        stations = course.stations if course is not None else ()
+        return sorted(body.left() + x for x in self.axis.xs_of_stations(stations, body.width()))
 
     def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         steps = self._steps(self.document.before.sections, body)
@@ -210,7 +241,14 @@ class InHandLane(RaceLane):
         risen = next((a.x() for a, b in pairwise(points) if b.y() < body.bottom() - 1.0), None)
         if risen is None or risen - width - 6.0 < body.left() or body.height() < 3.0 * height:
             return
-        place = QRectF(risen - width - 4.0, body.bottom() - height, width, height)
+        # Left of the lines of stations that would run through it, unless they stand too close.
+        ends = [risen, *(x for x in reversed(self._station_xs(body)) if x < risen)]
+        lefts = (end - width - 4.0 for end in ends[:NEARBY])
+        lines = self._station_xs(body)
+        left = next((x for x in lefts if not _crossing(x, width, lines)), risen - width - 4.0)
+        if left < body.left() + 2.0:
+            left = risen - width - 4.0
+        place = QRectF(left, body.bottom() - height, width, height)
         draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
 
 
