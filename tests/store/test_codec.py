@@ -1,8 +1,8 @@
 import json
-from dataclasses import astuple, dataclass
+from dataclasses import astuple, dataclass, fields, is_dataclass, replace
 from datetime import UTC, date, datetime
 from enum import StrEnum
-from typing import Literal
+from typing import Literal, get_args
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -10,11 +10,19 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from ultraplanner_gui.plan.course import Line
+from ultraplanner_gui.plan.course import Course, Line
 from ultraplanner_gui.plan.message import Message, Quantity, StoreError
+from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.reading import Repair, RepairKind
-from ultraplanner_gui.store.codec import decode, decode_rows, encode
+from ultraplanner_gui.plan.recording import KeptRecording
+from ultraplanner_gui.plan.template import Template
+from ultraplanner_gui.store.bounds import reach_of
+from ultraplanner_gui.store.codec import check, encode, hints_of
+from ultraplanner_gui.store.decoding import decode, decode_rows, knows, maker_of
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
+from ultraplanner_gui.store.migrations import State
+from ultraplanner_gui.store.parts import KINDS
 
 LONDON = ZoneInfo("Europe/London")
 
@@ -32,6 +40,17 @@ class Bead:
     side: Literal["left", "right"] = "left"
 
 
+@dataclass(frozen=True, slots=True)
+class Start:
+    clock: datetime
+    others: tuple[datetime | None, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    said: tuple[Message | Repair, ...]
+
+
 def back(kind, value):
     return decode(kind, encode(kind, value, "bead"), "bead")
 
@@ -40,13 +59,15 @@ def back(kind, value):
 def test_hour_that_occurs_twice_keeps_its_side(fold):
     # British summer time ended on 31 October 2027 at 02:00; from memory
     clock = datetime(2027, 10, 31, 1, 30, tzinfo=LONDON, fold=fold)
-    assert back(datetime, clock).astimezone(UTC) == clock.astimezone(UTC)
-    assert back(datetime, clock).tzinfo is LONDON
+    start = back(Start, Start(clock, (None, clock)))
+    for read in (start.clock, start.others[1]):
+        assert read.astimezone(UTC) == clock.astimezone(UTC)
+        assert read.tzinfo is LONDON
 
 
 def test_wall_clock_stays_when_the_rules_of_a_zone_have_changed():
-    read = decode(datetime, b'"2027-06-19T06:00:00+05:00[Europe/London]"', "race")
-    assert (read.hour, read.tzinfo) == (6, LONDON)
+    read = decode(Start, b'{"clock":"2027-06-19T06:00:00+05:00[Europe/London]"}', "race")
+    assert (read.clock.hour, read.clock.tzinfo) == (6, LONDON)
 
 
 def test_zone_is_written_by_name():
@@ -56,7 +77,7 @@ def test_zone_is_written_by_name():
 
 @given(st.floats(-1e12, 1e12))
 def test_figures_come_back_to_the_last_bit(figure):
-    assert back(float, figure).hex() == figure.hex()
+    assert back(Bead, Bead("a", figure)).size_m.hex() == figure.hex()
 
 
 def test_whole_number_where_a_figure_is_meant_becomes_one():
@@ -77,11 +98,15 @@ def test_missing_field_takes_its_default_and_a_needed_one_is_named():
 
 def test_place_of_a_fault_is_named_down_to_the_field():
     with pytest.raises(StoreError, match=r"beads 2\.pair 1"):
-        decode(
-            tuple[Bead, ...],
-            b'[{"name":"a","size_m":1},{"name":"b","size_m":1,"pair":["x","y"]}]',
+        decode_rows(
+            Bead,
+            [b'[{"name":"a","size_m":1},{"name":"b","size_m":1,"pair":["x","y"]}]'],
             "beads",
         )
+    with pytest.raises(StoreError, match=r"beads 2\.size_m"):
+        decode_rows(Bead, [b'[{"name":"a","size_m":1},{"name":"b","size_m":1e13}]'], "beads")
+    with pytest.raises(StoreError, match=r"start\.others"):
+        decode(Start, b'{"clock":"2027-06-19T06:00:00+01:00","others":["now"]}', "start")
 
 
 @pytest.mark.parametrize(
@@ -109,25 +134,48 @@ def test_time_without_zone_and_time_for_a_day_are_not_written():
             encode(kind, value, "race")
 
 
-@pytest.mark.parametrize("lenient", [False, True])
-def test_repair_and_plain_sentence_are_told_apart(lenient):
-    said = (Message("a"), Repair("b", (), RepairKind.SPIKES), Repair("c", (2,), RepairKind.FEET))
-    kind = tuple[Message | Repair, ...]
-    read = decode(kind, encode(kind, said, "course"), "course", lenient)
-    assert read == said
-    assert list(map(type, read)) == [Message, Repair, Repair]
+def test_repair_and_plain_sentence_are_told_apart():
+    said = (Message("a"), Repair("b", (), RepairKind.SPIKES), Repair("c", (2,)))
+    read = back(Told, Told(said))
+    assert read.said == said
+    assert list(map(type, read.said)) == [Message, Repair, Repair]
 
 
 def test_repair_of_a_kind_not_known_yet_is_still_said():
-    body = b'[{"template":"a","args":[],"kind":"moonlight"}]'
-    assert decode(tuple[Message | Repair, ...], body, "course", True) == (Message("a"),)
+    body = b'{"said":[{"template":"a","args":[],"kind":"moonlight"}]}'
+    assert decode(Told, body, "course") == Told((Message("a"),))
 
 
-def test_unknown_field_is_passed_over_only_where_asked():
-    body = b'{"name":"a","size_m":1,"weight_kg":2}'
-    assert decode(Bead, body, "bead", lenient=True) == Bead("a", 1.0)
-    with pytest.raises(StoreError, match=r"bead\.weight_kg"):
-        decode(Bead, body, "bead")
+@pytest.mark.parametrize("said", ["{}", '"a"', "[7]", '[{"args":[]}]'])
+def test_what_is_no_sentence_is_refused_by_name(said):
+    with pytest.raises(StoreError, match=r"course\.said"):
+        decode(Told, b'{"said":%s}' % said.encode(), "course")
+
+
+def test_unknown_field_is_passed_over():
+    body = b'{"name":"a","size_m":1,"weight_kg":[2]}'
+    assert decode(Bead, body, "bead") == Bead("a", 1.0)
+    assert decode_rows(Bead, [b"[%s]" % body], "beads") == (Bead("a", 1.0),)
+
+
+@pytest.mark.parametrize(
+    ("body", "is_known"),
+    [
+        ('[{"name":"a","size_m":1,"pair":[1,"x"]}]', True),
+        ('[{"name":"a","weight_kg":1}]', False),
+        ('[{"name":"a"},{"name":"a","pair":[1,{"x":2}]}]', False),
+        ("[]", True),
+    ],
+)
+def test_fields_that_are_not_known_can_be_told(body, is_known):
+    assert knows(tuple[Bead, ...], json.loads(body)) is is_known
+
+
+def test_name_of_a_file_that_is_no_text_comes_back():
+    """On Linux such a name has half a pair of surrogates in it, which msgspec does not read."""
+    assert back(Bead, Bead("run-\udcff.gpx", 1.0)).name == "run-\udcff.gpx"
+    beads = (Bead("\ud800", 1.0, pair=(1, "\udcff")),)
+    assert decode_rows(Bead, [encode(tuple[Bead, ...], beads, "b")], "b") == beads
 
 
 DECIMALS = st.one_of(
@@ -180,6 +228,94 @@ def test_rows_of_a_kind_of_a_kind_have_all_their_fields():
     assert decode_rows(Pearl, [body], "pearls") == pearls
 
 
+def classes_within(hint):
+    """Every dataclass that a value of type *hint* may hold."""
+    if is_dataclass(hint):
+        yield hint
+        for of in hints_of(hint).values():
+            yield from classes_within(of)
+    for of in get_args(hint):
+        yield from classes_within(of)
+
+
+@pytest.mark.parametrize("head", [*KINDS.values(), State, Template])
+def test_what_msgspec_cannot_read_stands_only_in_the_heads(head):
+    """It would read a time its own way, and knows no union of dataclasses."""
+    apart = {Course, KeptRecording, Race, Project} - {head}
+    found = {kind for kind in classes_within(head) if kind is not Line} - {head} - apart
+    for kind in found:
+        assert [name for name, of in hints_of(kind).items() if maker_of(of)] == [], kind
+
+
+WHOLE = st.integers() | st.sampled_from((10**12, 10**12 + 1, -(10**13), 10**30, -(10**400)))
+NUMBER = WHOLE | st.floats(allow_nan=False, allow_infinity=False) | st.sampled_from((1e12, -2e12))
+
+
+@dataclass(frozen=True, slots=True)
+class Chain:
+    beads: tuple[Bead, ...] = ()
+    lock: Bead | None = None
+    sizes_m: tuple[float, ...] = ()
+    args: tuple[str | int | Quantity, ...] = ()
+    count: int | None = None
+    even: tuple[Even, ...] | None = None
+
+
+def chains(number):
+    bead = st.builds(Bead, st.just("a"), number, pair=st.none() | st.tuples(number, st.just("x")))
+    return st.builds(
+        Chain,
+        st.lists(bead, max_size=2).map(tuple),
+        st.none() | bead,
+        st.lists(number, max_size=3).map(tuple),
+        st.lists(
+            st.one_of(st.just("x"), WHOLE, st.builds(Quantity, number, st.just("m"))), max_size=2
+        ).map(tuple),
+        st.none() | WHOLE,
+        st.none() | st.lists(st.builds(Even, st.just(2)), max_size=1).map(tuple),
+    )
+
+
+def all_numbers(value):
+    if type(value) in (int, float):
+        yield value
+    elif isinstance(value, tuple):
+        for one in value:
+            yield from all_numbers(one)
+    elif is_dataclass(value):
+        for field in fields(value):
+            yield from all_numbers(getattr(value, field.name))
+
+
+@given(st.lists(chains(NUMBER), max_size=3))
+def test_no_number_lies_beyond_what_is_said_to_be_its_reach(found):
+    farthest = max((abs(number) for chain in found for number in all_numbers(chain)), default=0)
+    assert reach_of(Chain)(found) > 1e12 or farthest <= 1e12
+
+
+def value_or_refused(read):
+    try:
+        return read()
+    except StoreError:
+        return None
+
+
+def slowly(body):
+    """Return the bead in *body* as it is read value by value, None if it is not as it should be."""
+    coded = json.loads(body)
+    try:
+        bead = Bead(**{name: of for name, of in coded.items() if name in Bead.__slots__})
+        if isinstance(bead.size_m, int) and type(bead.size_m) is not bool:
+            bead = replace(bead, size_m=float(bead.size_m))
+        bead = replace(bead, hue=Hue(bead.hue))
+        if isinstance(bead.pair, list):
+            bead = replace(bead, pair=tuple(bead.pair))
+        check(Bead, bead, "bead")
+    except (StoreError, ValueError, TypeError, OverflowError):
+        return None
+    return bead
+
+
 BEAD = {"name": "a", "size_m": 1.0, "hue": "teal", "pair": [1, "b"], "side": "left"}
 ODD = st.sampled_from(
     (
@@ -201,36 +337,27 @@ ODD = st.sampled_from(
 )
 
 
-@given(
-    st.lists(
-        st.builds(
-            lambda field, odd, drop: {
-                k: odd if k == field else v for k, v in BEAD.items() if k != drop
-            },
-            st.sampled_from((*BEAD, "none")),
-            ODD,
-            st.sampled_from((*BEAD, "none", "none", "none")),
-        ),
-        min_size=1,
-        max_size=4,
-    ),
-    st.booleans(),
+BEADS = st.builds(
+    lambda field, odd, drop: {k: odd if k == field else v for k, v in BEAD.items() if k != drop},
+    st.sampled_from((*BEAD, "none")),
+    ODD,
+    st.sampled_from((*BEAD, "none", "none", "none")),
 )
-def test_rows_read_at_once_are_those_read_one_by_one(beads, lenient):
-    body = json.dumps(beads).encode()
-    try:
-        singly = tuple(decode(Bead, json.dumps(b).encode(), "bead", lenient) for b in beads)
-    except StoreError:
-        with pytest.raises(StoreError):
-            decode_rows(Bead, [body], "beads", lenient)
-        with pytest.raises(StoreError):
-            decode(tuple[Bead, ...], body, "beads", lenient)
-        return
+
+
+@given(st.lists(BEADS, min_size=1, max_size=4))
+def test_rows_are_what_their_values_are_one_by_one(beads):
+    bodies = [json.dumps(bead).encode() for bead in beads]
+    singly = tuple(map(slowly, bodies))
+    rows = b"[" + b",".join(bodies) + b"]"
+    expected = None if None in singly else singly
     for read in (
-        decode_rows(Bead, [body], "beads", lenient),
-        decode(tuple[Bead, ...], body, "beads", lenient),
+        lambda: tuple(decode(Bead, body, "bead") for body in bodies),
+        lambda: decode_rows(Bead, [rows], "beads"),
     ):
-        assert read == singly
-        assert [tuple(map(type, astuple(b))) for b in read] == [
-            tuple(map(type, astuple(b))) for b in singly
-        ]
+        found = value_or_refused(read)
+        assert found == expected
+        if found is not None:
+            assert [tuple(map(type, astuple(b))) for b in found] == [
+                tuple(map(type, astuple(b))) for b in singly
+            ]

@@ -7,7 +7,15 @@ from dataclasses import replace
 
 import pytest
 
-from tests.store.hostile_files import FORGED, SCHEMAS, deflated, fields, forged, line_with
+from tests.store.hostile_files import (
+    FORGED,
+    SCHEMAS,
+    deflated,
+    fields,
+    first,
+    forged,
+    line_with,
+)
 from tests.store.projects import full_project, small_project
 from ultraplanner_gui.plan.message import StoreError
 from ultraplanner_gui.store.database import VERSION
@@ -172,6 +180,20 @@ def test_forged_part_is_refused_by_name(path, name, change):
     forged(path, name, change)
     with pytest.raises(StoreError, match=r"^The part .* is not as it should be"):
         ProjectFile.open(path)
+
+
+@pytest.mark.parametrize(
+    ("name", "change"),
+    [
+        ("race", fields(unheard=1)),
+        ("fuel", fields(items=[{"key": "more"}])),
+        ("sessions", first(mood="fine")),
+    ],
+)
+def test_fields_that_are_not_known_are_passed_over(path, name, change):
+    whole = contents(path)
+    forged(path, name, change)
+    assert contents(path)[0] == whole[0]
 
 
 def test_line_of_the_first_files_is_read(path):

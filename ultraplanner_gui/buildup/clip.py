@@ -10,7 +10,8 @@ from PySide6.QtGui import QGuiApplication
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.message import StoreError
-from ultraplanner_gui.store.codec import decode, encode
+from ultraplanner_gui.store.codec import encode
+from ultraplanner_gui.store.decoding import decode
 from ultraplanner_gui.wording.words import Words
 
 FORMAT = "application/x-ultraplanner-sessions"

@@ -19,8 +19,9 @@ import numpy as np
 
 from ultraplanner_gui.plan.course import FloatArray, Line
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
-from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
+from ultraplanner_gui.store.codec import Json, encode, from_bytes, to_bytes
 from ultraplanner_gui.store.database import VERSION, Database
+from ultraplanner_gui.store.decoding import decode, knows
 from ultraplanner_gui.store.header import check_header
 from ultraplanner_gui.store.line_body import MOST_POINTS, pack_line, unpack_line
 from ultraplanner_gui.store.migrations import (
@@ -35,7 +36,7 @@ from ultraplanner_gui.store.migrations import (
     steps_from,
     write_state,
 )
-from ultraplanner_gui.store.parts import LINE, MOST_BODIES, TRACKS, Manifest, digest_of
+from ultraplanner_gui.store.parts import KINDS, LINE, MOST_BODIES, TRACKS, Manifest, digest_of
 from ultraplanner_gui.store.placing import part_beside, put_in_place
 from ultraplanner_gui.store.project_file import (
     BETWEEN_LOOKS_S,
@@ -73,7 +74,7 @@ def dump(path: Path) -> Iterator[bytes]:
         # the project as it is comes last, so that lines cut short are no project
         for number in sorted(states, key=lambda one: (one == NOW, one)):
             body = states[number]
-            state = read_state(body, lenient=True)
+            state = read_state(body)
             manifest = manifest_of(database, state)
             for name, digest in _new_bodies(manifest, known):
                 value = _open(name, database.body(digest))
@@ -207,6 +208,9 @@ class _Found:
         for step in steps:
             parts = step(parts)
         for name, values in parts.items():
+            # what is mistyped by hand would be passed over else, and its default taken
+            if name in KINDS and not all(knows(KINDS[name], value) for value in values):
+                raise damaged(name)
             try:
                 written = list(map(to_bytes, values))
             except (ValueError, RecursionError) as error:

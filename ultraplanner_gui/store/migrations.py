@@ -12,8 +12,9 @@ from pathlib import Path
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.value import dataclass
-from ultraplanner_gui.store.codec import Json, decode, encode, from_bytes, to_bytes
+from ultraplanner_gui.store.codec import Json, encode, from_bytes, to_bytes
 from ultraplanner_gui.store.database import MAJOR, VERSION, Database
+from ultraplanner_gui.store.decoding import decode
 from ultraplanner_gui.store.parts import (
     LINE,
     TRACKS,
@@ -73,9 +74,9 @@ MIGRATIONS: dict[int, Migration] = {
 """Every migration by the version it starts from."""
 
 
-def read_state(body: bytes, lenient: bool) -> State:
+def read_state(body: bytes) -> State:
     """Return the state in *body*; StoreError if it is none."""
-    return decode(State, body, "history", lenient)
+    return decode(State, body, "history")
 
 
 def write_state(state: State) -> bytes:
@@ -127,7 +128,7 @@ def bring_up(
 
 def rewrite(old: Database, path: Path, named: Path, version: int, steps: Sequence[Step]) -> None:
     """Write every state of *old*, taken through *steps*, to the new file *path*."""
-    states = {number: read_state(body, lenient=False) for number, body in old.states().items()}
+    states = {number: read_state(body) for number, body in old.states().items()}
     if NOW not in states:
         raise damaged("history")
     with closing(Database.make(path, named, version)) as new, new.transaction():

@@ -7,7 +7,7 @@ from dataclasses import fields
 from functools import partial
 from hashlib import blake2b
 from itertools import groupby
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.candidates import Candidate
@@ -19,7 +19,8 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.value import dataclass
-from ultraplanner_gui.store.codec import Json, decode, decode_rows, encode
+from ultraplanner_gui.store.codec import Json, encode
+from ultraplanner_gui.store.decoding import decode, decode_rows
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.soundness import is_sound_line
 from ultraplanner_gui.store.troubles import damaged, unfit
@@ -39,6 +40,23 @@ _FUEL_APART = frozenset(("foods", "items"))
 _RECORDING_APART = frozenset(("packed",))
 LINE = "line"
 TRACKS = "tracks"
+
+KINDS: dict[str, Any] = {
+    "project": Project,
+    "race": Race,
+    "runner": Runner,
+    "block": Block,
+    "sessions": tuple[Session, ...],
+    "fuel": FuelPlan,
+    "foods": tuple[Food, ...],
+    "items": tuple[FuelItem, ...],
+    "cards": tuple[Card, ...],
+    "candidates": tuple[Candidate, ...],
+    "recordings": KeptRecording,
+    "course": Course,
+    "surfaces": tuple[SurfaceSpan, ...],
+}
+"""What the bodies of each part that is JSON are, but for what stands in a part of its own."""
 
 Manifest = dict[str, tuple[str, ...]]
 Fetch = Callable[[Sequence[str]], list[bytes]]
@@ -69,28 +87,28 @@ def pieces(project: Project) -> Iterator[Piece]:
     yield _head("runner", project.runner)
     yield _head("block", project.block, _BLOCK_APART)
     for week in _together(project.block.sessions, lambda s: s.day.toordinal() // 7):
-        yield _row("sessions", tuple[Session, ...], week)
+        yield _row("sessions", week)
     yield _head("fuel", project.fuel, _FUEL_APART)
-    yield _row("foods", tuple[Food, ...], project.fuel.foods)
+    yield _row("foods", project.fuel.foods)
     for hours in _together(project.fuel.items, lambda i: i.at_s // (3600 * HOURS_TOGETHER)):
-        yield _row("items", tuple[FuelItem, ...], hours)
-    yield _row("cards", tuple[Card, ...], project.cards)
-    yield _row("candidates", tuple[Candidate, ...], project.candidates)
+        yield _row("items", hours)
+    yield _row("cards", project.cards)
+    yield _row("candidates", project.candidates)
     for recording in project.recordings:
         yield _head("recordings", recording, _RECORDING_APART)
         yield Piece(TRACKS, (recording.packed,), partial(_write_track, recording))
     if project.course is not None:
         yield _head("course", project.course, _COURSE_APART)
-        yield _row("surfaces", tuple[SurfaceSpan, ...], project.course.surfaces)
+        yield _row("surfaces", project.course.surfaces)
         yield Piece(LINE, (project.course.line,), partial(_write_line, project.course))
 
 
-def assemble(manifest: Manifest, bodies: Fetch, lenient: bool) -> Project:
+def assemble(manifest: Manifest, bodies: Fetch) -> Project:
     """Return the project whose parts *manifest* names; *bodies* fetches some by their digests.
 
-    *lenient* passes over fields unknown here. StoreError names the part that is unfit.
+    StoreError names the part that is unfit.
     """
-    read = _Reader(manifest, bodies, lenient)
+    read = _Reader(manifest, bodies)
     return read.one(
         "project",
         Project,
@@ -179,14 +197,12 @@ def read_manifest(coded: Json) -> Manifest:
 class _Reader:
     manifest: Manifest
     bodies: Fetch
-    lenient: bool
 
     def one(self, name: str, kind: type[T], given: Mapping[str, object] | None = None) -> T:
-        return decode(kind, self.only(name), name, self.lenient, given)
+        return decode(kind, self.only(name), name, given)
 
     def rows(self, name: str, kind: type[T]) -> tuple[T, ...]:
-        bodies = self.bodies(self.manifest.get(name, ()))
-        return decode_rows(kind, bodies, name, self.lenient)
+        return decode_rows(kind, self.bodies(self.manifest.get(name, ())), name)
 
     def body(self, digest: str) -> bytes:
         return self.bodies((digest,))[0]
@@ -211,16 +227,16 @@ def _recordings(read: _Reader) -> tuple[KeptRecording, ...]:
     if len(heads) != len(tracks) or len(heads) > MOST_RECORDINGS:
         raise damaged("recordings")
     return tuple(
-        read_recording(read.body(head), read.body(track), read.lenient)
+        read_recording(read.body(head), read.body(track))
         for head, track in zip(heads, tracks, strict=True)
     )
 
 
-def read_recording(head: bytes, track: bytes, lenient: bool) -> KeptRecording:
+def read_recording(head: bytes, track: bytes) -> KeptRecording:
     """Return the recording of the figures in *head* whose file is *track*."""
     if len(track) > MOST_PACKED_BYTES:
         raise damaged(TRACKS)
-    return decode(KeptRecording, head, "recordings", lenient, {"packed": track})
+    return decode(KeptRecording, head, "recordings", {"packed": track})
 
 
 def _write_track(recording: KeptRecording) -> bytes:
@@ -248,8 +264,8 @@ def _head(
     return Piece(name, made_of, partial(encode, type(value), value, name, apart))
 
 
-def _row(name: str, kind: type[tuple[T, ...]], values: tuple[T, ...]) -> Piece:
-    return Piece(name, values, partial(encode, kind, values, name))
+def _row(name: str, values: tuple[object, ...]) -> Piece:
+    return Piece(name, values, partial(encode, KINDS[name], values, name))
 
 
 def _together(values: Sequence[T], key: Callable[[T], float]) -> Iterator[tuple[T, ...]]:

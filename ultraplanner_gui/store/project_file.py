@@ -82,9 +82,8 @@ class ProjectFile:
         self.path = path
         self.is_read_only = is_read_only
         self.original: Path | None = None
-        self._lenient = database.version > VERSION
         self._inode = _inode(path)
-        states = _whole_states(database, self._lenient)
+        states = _whole_states(database)
         if NOW not in states:
             raise damaged("history")
         self._now = states.pop(NOW)
@@ -285,7 +284,7 @@ class ProjectFile:
         self.close()
 
     def _assembled(self, manifest: Manifest) -> Project:
-        project = assemble(manifest, self._database.bodies, self._lenient)
+        project = assemble(manifest, self._database.bodies)
         part = unsound_part(project)
         if part is not None:
             raise damaged(part)
@@ -357,8 +356,8 @@ def _bodies(manifest: Manifest, root: str) -> frozenset[str]:
     return frozenset((root,)).union(*manifest.values())
 
 
-def _whole_states(database: Database, lenient: bool) -> dict[int, State]:
-    return {number: read_state(body, lenient) for number, body in database.states().items()}
+def _whole_states(database: Database) -> dict[int, State]:
+    return {number: read_state(body) for number, body in database.states().items()}
 
 
 def _held_by(database: Database, state: State) -> frozenset[str]:

@@ -26,8 +26,9 @@ from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.science.geodesy import distance_along
-from ultraplanner_gui.store.codec import decode, decode_rows, from_bytes
+from ultraplanner_gui.store.codec import from_bytes
 from ultraplanner_gui.store.database import is_sealed
+from ultraplanner_gui.store.decoding import decode, decode_rows, knows
 from ultraplanner_gui.store.header import LARGEST_FILE_BYTES
 from ultraplanner_gui.store.line_body import unpack_line
 from ultraplanner_gui.store.migrations import NOW, State, read_state
@@ -162,7 +163,7 @@ class _Remains:
     def _states(self) -> Iterator[tuple[int, State]]:
         for number, body in self._sealed:
             try:
-                yield number, read_state(body, lenient=True)
+                yield number, read_state(body)
             except StoreError:
                 continue
 
@@ -243,7 +244,7 @@ class _Rebuilding:
         if body is None:
             return None
         try:
-            return decode(kind, body, name, bool(self._manifests), given or None)
+            return decode(kind, body, name, given) if self._may_be(kind, body) else None
         except StoreError:
             return None
 
@@ -261,13 +262,17 @@ class _Rebuilding:
         return tuple(values)
 
     def _row(self, name: str, kind: type[T], digest: str) -> tuple[T, ...] | None:
-        body = self._bodies.get(digest)
+        body, row_of = self._bodies.get(digest), tuple[kind, ...]  # type: ignore[valid-type]
         if body is None or not body.startswith(b"["):
             return None
         try:
-            return decode_rows(kind, (body,), name, bool(self._manifests))
+            return decode_rows(kind, (body,), name) if self._may_be(row_of, body) else None
         except StoreError:
             return None
+
+    def _may_be(self, hint: object, body: bytes) -> bool:
+        """Whether *body* may be of the type *hint*; where no list says so the fields must."""
+        return bool(self._manifests) or knows(hint, from_bytes(body, "contents"))
 
     def _recordings(self) -> tuple[KeptRecording, ...]:
         """Return the recordings of the newest state whose figures and file can both be read."""
@@ -279,7 +284,7 @@ class _Rebuilding:
         for head, track in pairs:
             try:
                 bodies = self._bodies[head], self._bodies[track]
-                found.append(read_recording(*bodies, lenient=True))
+                found.append(read_recording(*bodies))
             except (KeyError, StoreError):
                 self._loses("recordings")
         return _one_each(found)

@@ -7,7 +7,8 @@ from pathlib import Path
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 from ultraplanner_gui.plan.template import Template
-from ultraplanner_gui.store.codec import decode, encode
+from ultraplanner_gui.store.codec import encode
+from ultraplanner_gui.store.decoding import decode
 
 SUFFIX = ".ultrablock"
 HEAD = b"Ultraplanner block 1\n"
