@@ -2,6 +2,9 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
+from ultraplanner_gui.edits.course import SetSectionTarget
+from ultraplanner_gui.raceday import target_lane
+
 Key = Qt.Key
 
 
@@ -230,3 +233,24 @@ def test_what_a_drag_left_behind_is_gone_when_it_ends(stage):
         lane.update()
 
     assert stage.storey.grab().toImage() == ended
+
+
+@pytest.mark.parametrize("height", [330, 420, 800])
+def test_every_pace_stands_inside_its_step(stage_of, monkeypatch, height):
+    stage = stage_of(size=(1144, height))
+    fast = SetSectionTarget("to-ford", 0.7 * stage.kept("to-ford").moving_s)
+    assert stage.document.perform(fast)
+    lane, written = stage.target, []
+    monkeypatch.setattr(
+        target_lane, "draw_text", lambda _p, rect, text, *more: written.append((rect, text))
+    )
+    lane.update()
+    lane.grab()
+    steps = lane._steps(lane.body(), lane._scale(lane.body()))
+    assert lane.height() < 40 or height > 330
+    paces = {rect.center().x(): (rect, text) for rect, text in written if ":" in text}
+    assert len(paces) == len(steps)
+    for step in steps:
+        rect, text = paces[step.rect.center().x()]
+        assert text == stage.words.pace(step.section.pace_s_per_m)
+        assert step.top < rect.top() < rect.bottom() < step.foot

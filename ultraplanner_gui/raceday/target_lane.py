@@ -37,6 +37,9 @@ from ultraplanner_gui.wording.words import Words
 
 GRIP_PX = 6.0
 WALKED_PX = 1.5
+FIGURE_PT = LABEL_PT + 1
+#: No more of a low lane than this is kept for the pace of the slowest section.
+MOST_SHARE = 0.55
 KEY_STEP_S = 60.0
 KEY_STEP_M = 100.0
 SLOWEST_TARGET_MPS = 0.2
@@ -322,7 +325,11 @@ class TargetLane(RaceLane):
         ] or [1.0]
         low, high = min(speeds), max(speeds)
         room = max(0.25 * (high - low), 0.1 * high)
-        return Scale(max(low - 3.0 * room, 0.0), high + room, body.top() + 2, body.bottom())
+        # The slowest step has room for its pace, clear of the steps of the plan as kept.
+        pace_px = theme().metrics(FIGURE_PT, bold=True).height() + 3.0 * WALKED_PX
+        share = min(pace_px / max(body.height(), 1.0), MOST_SHARE)
+        foot = min(low - 3.0 * room, (low - share * (high + room)) / (1.0 - share))
+        return Scale(max(foot, 0.0), high + room, body.top() + 2, body.bottom())
 
     def _steps(self, body: QRectF, scale: Scale) -> list[_Step]:
         """Return the sections in sight and where each is drawn."""
@@ -430,7 +437,7 @@ class TargetLane(RaceLane):
         look, words = theme(), self.words()
         sizes = [
             (size, look.metrics(size, bold=True).height(), look.font(size, bold=True))
-            for size in (LABEL_PT + 1, UNIT_PT)
+            for size in (FIGURE_PT, UNIT_PT)
         ]
         pad, lift, ink = look.px(3), look.px(1), look.colours["ink"]
         for section, left, right, top, foot in steps:
