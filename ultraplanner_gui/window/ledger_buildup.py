@@ -65,7 +65,6 @@ def session_rows(
         )
     ]
     rows += _selected(now, selected, words)
-    rows += _same_day(now, session, words)
     rows += _session_figures(session, words)
     rows += recording_rows(now, session, words)
     to_go = weeks_to_go(session.day, now.project.race.day, now.project.first_weekday)
@@ -74,6 +73,7 @@ def session_rows(
         rows += [Rule(), *week_rows(before, week, words, now)]
     mend = None if better is None else _better(now, before, session, better, words)
     rows += _touched_checks(now, before, key, week, words, mend)
+    rows += _same_day(now, session, words)
     rows += word_rows(session, words)
     rows += [Sentence(line, "mental rehearsal") for line in mind_lines(now, session, words)]
     return tuple(rows)
