@@ -5,6 +5,7 @@ Power is counted in fresh seconds: one second of a fresh runner by day gives one
 
 from __future__ import annotations
 
+import math
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from datetime import datetime
@@ -16,7 +17,7 @@ from ultraplanner_gui.engine.light import dark_share, small_hours
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.value import dataclass
 
-_CLOCK_STEP_S = 60.0
+_CLOCK_STEPS_PER_H = 60
 _MOST_CLOCK_STEPS = 4096
 _NEAR_S = 1e-6
 
@@ -80,8 +81,8 @@ class EffortClock:
             lost = loss(used)
             return used + lost[-1] - to_finish
 
-        # A second gives one at most, so that the stops cost no more than they last.
-        used = rising_root(excess, max(to_finish - sum(stop_s), 0.0), to_finish)
+        # A second gives one at most: the stops cost no more than they last. One for rounding.
+        used = rising_root(excess, max(to_finish - sum(stop_s) - 1.0, 0.0), to_finish)
         return used, np.array(lost)
 
     def lost_in_stops(
@@ -123,11 +124,16 @@ class EffortClock:
         return lost
 
 
-@lru_cache(maxsize=4)
 def effort_clock(fading: Fading, last_s: float) -> EffortClock:
-    """Return the clock up to *last_s* seconds."""
-    steps = min(max(64, round(last_s / _CLOCK_STEP_S)), _MOST_CLOCK_STEPS)
-    clock_s = np.linspace(0.0, last_s, steps + 1)
+    """Return the clock up to *last_s* seconds at least."""
+    # By whole hours: a drag of a stop, which moves the last second, leaves the clock as it is.
+    return _clock_of_hours(fading, max(1, math.ceil(last_s / 3600.0)))
+
+
+@lru_cache(maxsize=4)
+def _clock_of_hours(fading: Fading, hours: int) -> EffortClock:
+    steps = min(hours * _CLOCK_STEPS_PER_H, _MOST_CLOCK_STEPS)
+    clock_s = np.linspace(0.0, hours * 3600.0, steps + 1)
     power = fading.power(clock_s)
     pieces = np.diff(clock_s) * (power[:-1] + power[1:]) / 2.0
     return EffortClock(clock_s, np.concatenate(([0.0], np.cumsum(pieces))))
