@@ -505,3 +505,38 @@ def test_lanes_that_only_its_line_crosses_are_painted_where_it_was_and_is(stage_
     assert all(region.contains(QPoint(x, y)) for x in xs for y in (1, other.height() - 2))
     assert not region.contains(QPoint(sum(xs) // 2, other.height() // 2))
     stage.release(lane, start + QPoint(90, 0))
+
+
+@pytest.mark.parametrize("measure", ["distance", "clock"])
+@pytest.mark.parametrize("grip", [name_of, grip_of])
+def test_head_painted_in_parts_looks_as_if_painted_whole(stage, measure, grip):
+    stage.storey.choose_measure(measure)
+    lane, start = head(stage), grip(stage, "barn")
+    stage.press(lane, start)
+    for by in (30, 31, -70, 140, 4):
+        stage.move(lane, start + QPoint(by, 0))
+        rest(stage.storey)
+        in_parts = lane._painted.toImage()
+
+        lane._drawn = None
+        lane.update()
+        rest(stage.storey)
+
+        assert lane._painted.toImage() == in_parts
+    stage.release(lane, start + QPoint(4, 0))
+
+
+def test_head_paints_anew_where_the_hand_is_alone(stage):
+    lane, start = head(stage), name_of(stage, "barn")
+    stage.press(lane, start)
+    stage.move(lane, start + QPoint(20, 0))
+    rest(stage.storey)
+    before = lane._drawn[1]
+
+    stage.move(lane, start + QPoint(40, 0))
+    rest(stage.storey)
+
+    low, high = lane._drawn[1].changed_since(before)
+    assert low < lane.x_of(shown_station(stage, "barn").at_m, lane.body()) < high
+    assert high - low < lane.width() / 2
+    stage.release(lane, start + QPoint(40, 0))

@@ -18,16 +18,16 @@ def stage(stage_of):
     return stage_of(size=TALL)
 
 
-def note(names, lane, body, *args):
+def note(names, lane, paint, *args):
     names.append(type(lane).__name__)
-    body(*args)
+    paint(*args)
 
 
 def painted(stage, monkeypatch):
     """Who is painted anew, in order."""
     names = []
     for lane in stage.storey.lanes:
-        monkeypatch.setattr(lane, "paint_body", partial(note, names, lane, lane.paint_body))
+        monkeypatch.setattr(lane, "paint_picture", partial(note, names, lane, lane.paint_picture))
     return names
 
 

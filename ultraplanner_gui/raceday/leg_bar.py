@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 
 from PySide6.QtCore import QLineF, QRectF, Qt
@@ -98,7 +98,7 @@ def stop_px_per_s(axis: RaceAxis, width: float) -> float:
 
 
 def paint_legs(
-    painter: QPainter, spots: list[LegSpot], folded: frozenset[str], hot: str | None
+    painter: QPainter, spots: Sequence[LegSpot], folded: frozenset[str], hot: str | None
 ) -> None:
     """Draw each leg as a line with its fold in the middle, that of the leg *hot* darker."""
     look = theme()
@@ -136,7 +136,11 @@ def _tips(x: float, y: float, is_folded: bool) -> list[QLineF]:
 
 
 def paint_stops(
-    painter: QPainter, spots: list[StopSpot], top: float, hot: str | None, was: dict[str, float]
+    painter: QPainter,
+    spots: Sequence[StopSpot],
+    top: float,
+    hot: str | None,
+    was: dict[str, float],
 ) -> None:
     """Draw each stop as a bar from its station on; *was* are the widths of some before."""
     look = theme()

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from itertools import pairwise
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal, Slot
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
@@ -15,6 +16,7 @@ from PySide6.QtGui import (
     QMouseEvent,
     QPainter,
     QPen,
+    QPixmap,
 )
 from PySide6.QtWidgets import QMenu, QWidget
 
@@ -23,8 +25,8 @@ from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.raceday.head_hand import START, HeadHand
+from ultraplanner_gui.raceday.head_scene import MARK_PAD_PX, HeadScene, Label
 from ultraplanner_gui.raceday.leg_bar import (
     BAR_PX,
     LegSpot,
@@ -45,6 +47,7 @@ from ultraplanner_gui.widgets.lane import (
     UNIT_PT,
     Align,
     draw_text,
+    draw_texts,
     head_text,
 )
 from ultraplanner_gui.widgets.theme import theme
@@ -52,40 +55,10 @@ from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
 GAP_PX = 8.0
-#: The box round a name keeps so far from it, and as far from that of its neighbour.
-MARK_PAD_PX = 4.0
 REACH_PX = 60.0
 #: So much of a name stays beside one in the hand.
 LEAST_NAME_PX = 30.0
 RIGHT = Align.AlignRight | Align.AlignVCenter
-
-
-@dataclass(frozen=True, slots=True)
-class Label:
-    """A name at *x* and the clock under it, a cutoff or not; `shorter` are briefer words for it.
-
-    `wish` is the width it would like to have, `key` the station, None for the finish. What is
-    in the hand `is_held`: neighbours give way to what it says.
-    """
-
-    x: float
-    name: str
-    under: str = ""
-    shorter: tuple[str, ...] = ()
-    is_cutoff: bool = True
-    wish: float = 0.0
-    key: str | None = None
-    is_held: bool = False
-
-    def at(self, x: float, key: str | None) -> Label:
-        """Return the same at another place, of the station *key*."""
-        held = self.is_held
-        return Label(x, self.name, self.under, self.shorter, self.is_cutoff, self.wish, key, held)
-
-    def clock_in(self, width: float) -> str:
-        """Return as much of the clock as fits: a time cut short would be another time."""
-        look, texts = theme(), (self.under, *self.shorter)
-        return next((t for t in texts if look.width(t, UNIT_PT) <= width + 0.01), "")
 
 
 class StationHead(RaceLane):
@@ -122,6 +95,7 @@ class StationHead(RaceLane):
         self._texts: dict[tuple[str, float | None, bool], Label] = {}
         self._is_strip = False
         self._crowd: tuple[Outlook | None, tuple[object, ...], int] = (None, (), 1)
+        self._drawn: tuple[QPixmap, HeadScene] | None = None
         self.folded: frozenset[str] = frozenset()
         self.hand = HeadHand(self)
 
@@ -221,30 +195,63 @@ class StationHead(RaceLane):
     def paint_station_lines(self, painter: QPainter, body: QRectF) -> None:
         pass
 
+    def paint_picture(self, picture: QPixmap) -> None:
+        scene, drawn = self._scene(self.body()), self._drawn
+        self._drawn = (picture, scene)
+        stretch = None
+        if drawn is not None and drawn[0] is picture:
+            stretch = scene.changed_since(drawn[1])
+        low, high = stretch or (0.0, float(self.width()))
+        if low > high:
+            return
+        left, right = math.floor(low) - 1, math.ceil(high) + 1
+        room = QRect(left, 0, right - left, self.height())
+        with QPainter(picture) as painter:
+            painter.setClipRect(room)
+            painter.fillRect(room, theme().colours["paper"])
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self.paint_head(painter)
+            self._paint_scene(painter, scene.within((left, right)))
+
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
+        self._paint_scene(painter, self._scene(body))
+
+    def _scene(self, body: QRectF) -> HeadScene:
+        """Return all there is to draw."""
+        hand, look = self.hand, theme()
+        ground = (look.colours, look.scale, self.words(), self.bar_top, body)
+        state = (hand.hot, hand.chosen, self.folded, self._is_strip, self.is_carrying)
+        legs: list[LegSpot] = []
+        stops: list[StopSpot] = []
+        was: dict[str, float] = {}
+        if not self._is_strip:
+            legs, stops = self.leg_spots(body), self.stop_spots(body)
+            was = self._stops_before(body)
+        placed = tuple(self.placed(body))
+        return HeadScene((ground, state), placed, tuple(legs), tuple(stops), was)
+
+    def _paint_scene(self, painter: QPainter, scene: HeadScene) -> None:
         look = theme()
         c, bold, small = look.colours, look.metrics(LABEL_PT, bold=True), look.metrics(UNIT_PT)
         if not self._is_strip:
-            self._paint_bar(painter, body)
-        placed = self.placed(body)
-        for label, rect in placed:
+            self._paint_bar(painter, scene)
+        for label, rect in scene.placed:
             if label.key is not None and label.key == self.hand.chosen and not self._is_strip:
                 self._mark_chosen(painter, self.box_round(label, rect))
         bold_px, small_px = bold.height(), small.height()
-        ink, clay, soft, font = c["ink"], c["clay"], c["soft"], look.font(LABEL_PT, bold=True)
-        for label, rect in placed:
+        names: list[tuple[QRectF, str]] = []
+        unders: dict[str, list[tuple[QRectF, str]]] = {"clay": [], "soft": []}
+        for label, rect in scene.placed:
             left, top, width = rect.left(), rect.top(), rect.width()
             name = shortened(label.name, width + 1, _bold_width)
-            place = QRectF(left, top, width, bold_px)
-            draw_text(painter, place, name, ink, font, Align.AlignHCenter)
-        font = look.font(UNIT_PT)
-        for label, rect in placed:
-            left, top, width = rect.left(), rect.top(), rect.width()
+            names.append((QRectF(left, top, width, bold_px), name))
             under = label.clock_in(width)
             if under:
                 foot = QRectF(left, top + bold_px, width, small_px)
-                colour = clay if label.is_cutoff else soft
-                draw_text(painter, foot, under, colour, font, Align.AlignHCenter)
+                unders["clay" if label.is_cutoff else "soft"].append((foot, under))
+        draw_texts(painter, names, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter)
+        for colour, texts in unders.items():
+            draw_texts(painter, texts, c[colour], look.font(UNIT_PT), Align.AlignHCenter)
 
     @staticmethod
     def box_round(label: Label, rect: QRectF) -> QRectF:
@@ -271,13 +278,12 @@ class StationHead(RaceLane):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(self.rect().adjusted(1, 0, -2, -1))
 
-    def _paint_bar(self, painter: QPainter, body: QRectF) -> None:
+    def _paint_bar(self, painter: QPainter, scene: HeadScene) -> None:
         grip = self.hand.hot
         hot_leg = grip.key if grip.kind == "fold" else None
-        paint_legs(painter, self.leg_spots(body), self.folded, hot_leg)
-        spots, was = self.stop_spots(body), self._stops_before(body)
+        paint_legs(painter, scene.legs, self.folded, hot_leg)
         hot = grip.key if grip.kind == "stop" else None
-        paint_stops(painter, spots, self.bar_top, hot, was)
+        paint_stops(painter, scene.stops, self.bar_top, hot, scene.was)
 
     def _stops_before(self, body: QRectF) -> dict[str, float]:
         """Return how wide the stops are drawn that are longer or shorter on trial."""
