@@ -1831,8 +1831,8 @@
         <translation>Der Aufbau beginnt mit {0} die Woche, unter den {1}, die du jetzt läufst: Die freie Zeit und der längste Lauf lassen nicht mehr zu.</translation>
     </message>
     <message>
-        <source>Volume reaches {0} a week of the {1} asked: the ramp allows no more by the race.</source>
-        <translation>Der Umfang erreicht {0} die Woche von {1} gefordert: Die Steigerung lässt bis zum Rennen nicht mehr zu.</translation>
+        <source>Volume reaches {0} a week of the {1} asked: growing by 10 % gets no further by the race.</source>
+        <translation>Der Umfang erreicht {0} die Woche von {1} gefordert: Mit 10 % Steigerung ist bis zum Rennen nicht mehr zu schaffen.</translation>
     </message>
     <message>
         <source>The longest run stops at {0} of the {1} asked: it grows by 10 % at a time and the long runs before it keep to about half of their week.</source>
@@ -1875,8 +1875,8 @@
         <translation>Ein Vorbereitungsrennen von {0} ist über 10 % länger als der längste Lauf davor ({1}).</translation>
     </message>
     <message>
-        <source>A week of {0} is nearly all tune-up race ({1}); the ramp gives way to it.</source>
-        <translation>Eine Woche mit {0} ist fast nur Vorbereitungsrennen ({1}); die Steigerung weicht ihm.</translation>
+        <source>A week of {0} is nearly all tune-up race ({1}): it may grow by more than 10 %.</source>
+        <translation>Eine Woche mit {0} ist fast nur Vorbereitungsrennen ({1}): Sie darf um mehr als 10 % wachsen.</translation>
     </message>
     <message>
         <source>{0} of the {1} days with time to run hold one: weeks of this size are shared by fewer, longer runs.</source>
@@ -1895,8 +1895,8 @@
         <translation>Durch eine gesperrte Einheit treffen zwei harte Tage aufeinander.</translation>
     </message>
     <message>
-        <source>A week comes to {0} by a locked session; the ramp allows 10 % over {1}.</source>
-        <translation>Eine Woche kommt durch eine gesperrte Einheit auf {0}; die Steigerung lässt 10 % über {1} zu.</translation>
+        <source>A week comes to {0} by a locked session; up to 10 % over {1} holds.</source>
+        <translation>Eine Woche kommt durch eine gesperrte Einheit auf {0}; bis 10 % über {1} hält.</translation>
     </message>
     <message>
         <source>{0} of {1} strength sessions found a day: the others would lie beside hard or very long runs.</source>
@@ -3368,16 +3368,16 @@
         <translation>{0} liegt innerhalb von 10 % der letzten Belastungswoche mit {1}.</translation>
     </message>
     <message>
-        <source>{0} is {1} above the last loading week&apos;s {2}; the ramp allows 10 %.</source>
-        <translation>{0} liegt {1} über der letzten Belastungswoche mit {2}; die Steigerung erlaubt 10 %.</translation>
+        <source>{0} is {1} above the last loading week&apos;s {2}; up to 10 % holds.</source>
+        <translation>{0} liegt {1} über der letzten Belastungswoche mit {2}; bis 10 % hält.</translation>
     </message>
     <message>
-        <source>{0} on feet against the last loading week&apos;s {2}: {1}; the ramp allows 10 %.</source>
-        <translation>{0} auf den Beinen gegen {2} in der letzten Belastungswoche: {1}; die Steigerung erlaubt 10 %.</translation>
+        <source>{0} on feet against the last loading week&apos;s {2}: {1}; up to 10 % holds.</source>
+        <translation>{0} auf den Beinen gegen {2} in der letzten Belastungswoche: {1}; bis 10 % hält.</translation>
     </message>
     <message>
-        <source>{0} flat-equivalent against the last loading week&apos;s {2}: {1}; the ramp allows 10 %.</source>
-        <translation>{0} flach umgerechnet gegen {2} in der letzten Belastungswoche: {1}; die Steigerung erlaubt 10 %.</translation>
+        <source>{0} flat-equivalent against the last loading week&apos;s {2}: {1}; up to 10 % holds.</source>
+        <translation>{0} flach umgerechnet gegen {2} in der letzten Belastungswoche: {1}; bis 10 % hält.</translation>
     </message>
     <message>
         <source>{0} is {1} above the last loading week&apos;s {2}; you wished for no growth right after a cutback.</source>
@@ -10772,7 +10772,7 @@
         <translation>Wie viel die letzten Belastungswochen je Kilometer steigen, gegen das Rennen. Kein Versuch sagt, wie ähnlich das Training sein muss.</translation>
     </message>
     <message>
-        <source>Climb over distance of the last four loading weeks. Asked are 70 % of the race&apos;s at the floor, 90 % usually, all of it when ambitious; a tenth less still holds, under 40 % breaks. Races that climb under 10 m per km ask nothing.</source>
+        <source>Climb over distance of the last four loading weeks. Asked are 70 % of the race&apos;s for just enough, 90 % usually, all of it when ambitious; a tenth less still holds, under 40 % breaks. Races that climb under 10 m per km ask nothing.</source>
         <translation>Aufstieg durch Distanz der letzten vier Belastungswochen. Verlangt sind 70 % vom Wert des Rennens als Mindestmaß, üblich 90 %, ehrgeizig der ganze; ein Zehntel weniger hält noch, unter 40 % bricht es. Rennen mit unter 10 m Anstieg je km verlangen nichts.</translation>
     </message>
     <message>
@@ -11040,7 +11040,7 @@
         <translation>Wie viel der Woche in ihrem längsten Lauf steckt. Ist es der größte Teil der Woche, tragen ihn die anderen Tage nicht. Mit drei Läufen pro Woche kann keiner weit unter der Hälfte liegen, also sind die Grenzen dann weiter.</translation>
     </message>
     <message>
-        <source>Longest run over the distance of the week. With three runs or fewer up to 55 % holds, with four 50 %, with five 45 %, with more 40 %, and in any week what the race asks at your level: 58 % floor, 50 % usual, 43 % ambitious. 10 % beyond strains; a rehearsal run or a tune-up race never breaks.</source>
+        <source>Longest run over the distance of the week. With three runs or fewer up to 55 % holds, with four 50 %, with five 45 %, with more 40 %, and in any week what the race asks at your level: 58 % just enough, 50 % usual, 43 % ambitious. 10 % beyond strains; a rehearsal run or a tune-up race never breaks.</source>
         <translation>Längster Lauf durch die Distanz der Woche. Mit drei Läufen oder weniger hält bis 55 %, mit vier 50 %, mit fünf 45 %, mit mehr 40 %, und in jeder Woche, was das Rennen auf deiner Stufe verlangt: 58 % Minimum, 50 % üblich, 43 % ehrgeizig. 10 % darüber ist knapp; eine Generalprobe oder ein Vorbereitungsrennen bricht nie.</translation>
     </message>
     <message>
@@ -11120,8 +11120,8 @@
         <translation>Was das Rennen fordert</translation>
     </message>
     <message>
-        <source>How large your largest week and how long your longest run should get for this race: what is asked beside what is planned. There are three levels; the floor is for finishing inside the cutoffs. Long hilly races go by hours rather than kilometres.</source>
-        <translation>Wie groß deine größte Woche und wie lang dein längster Lauf für dieses Rennen werden sollten: das Verlangte neben dem Geplanten. Es gibt drei Stufen; das Minimum ist für das Ankommen innerhalb der Zeitlimits. Lange, bergige Rennen gehen nach Stunden statt nach Kilometern.</translation>
+        <source>How large your largest week and how long your longest run should get for this race: what is asked beside what is planned. Of three levels the lowest is for finishing inside the cutoffs. Long hilly races go by hours rather than kilometres.</source>
+        <translation>Wie groß deine größte Woche und wie lang dein längster Lauf für dieses Rennen werden sollten: das Verlangte neben dem Geplanten. Von drei Stufen ist die niedrigste für das Ankommen innerhalb der Zeitlimits. Lange, bergige Rennen gehen nach Stunden statt nach Kilometern.</translation>
     </message>
     <message>
         <source>Read from a table by the length of the race: for 100 km a week of 60, 90 or 130 km and a run of 35, 45 or 55 km. The hours of the same table are a second limit; beyond 36 hours, or with more than 50 m of climb to the kilometre, they count alone. Planned holds from 97 % of what is asked, strains from 80 %.</source>
@@ -11340,11 +11340,11 @@
         <translation>magen verträglichkeit gramm je stunde jetzt</translation>
     </message>
     <message>
-        <source>Build-up: floor, usual, ambitious</source>
-        <translation>Aufbau: Minimum, üblich, ehrgeizig</translation>
+        <source>How much training</source>
+        <translation>Wie viel Training</translation>
     </message>
     <message>
-        <source>How much the build-up asks of you. The floor is for finishing inside the cutoffs, usual is what most plans ask, ambitious is for those with years of running and time to recover.</source>
+        <source>How much the build-up asks of you. Just enough is for finishing inside the cutoffs, usual is what most plans ask, ambitious is for those with years of running and time to recover.</source>
         <translation>Wie viel der Aufbau von dir verlangt. Das Minimum ist für das Ankommen innerhalb der Zeitlimits, üblich ist, was die meisten Pläne verlangen, ehrgeizig ist für Leute mit Jahren des Laufens und Zeit zum Erholen.</translation>
     </message>
     <message>
@@ -11472,8 +11472,8 @@
         <translation>Doppeltag</translation>
     </message>
     <message>
-        <source>A second long run the day after the first, to run on tired legs without one run of dangerous length. An easy day or a rest day follows. It is a wish and not a must: the floor does without it.</source>
-        <translation>Ein zweiter langer Lauf am Tag nach dem ersten, um auf müden Beinen zu laufen, ohne einen Lauf von gefährlicher Länge. Danach folgt ein lockerer Tag oder ein Ruhetag. Er ist ein Wunsch und kein Muss: Das Minimum kommt ohne ihn aus.</translation>
+        <source>A second long run the day after the first, to run on tired legs without one run of dangerous length. An easy day or a rest day follows. It is a wish and not a must: with just enough training there is none.</source>
+        <translation>Ein zweiter langer Lauf am Tag nach dem ersten, um auf müden Beinen zu laufen, ohne einen Lauf von gefährlicher Länge. Danach folgt ein lockerer Tag oder ein Ruhetag. Er ist ein Wunsch und kein Muss: Beim Minimum gibt es keinen.</translation>
     </message>
     <message>
         <source>Rehearsal run</source>
@@ -12116,7 +12116,7 @@
         <translation>Höhenmeter hinauf und hinunter in allen Läufen der Woche, Aufstieg über der Linie, Abstieg darunter. Zum Rennen hin soll dein Anstieg je Kilometer dem des Rennens nahekommen; Abstieg macht die Oberschenkel für lange Abstiege bereit.</translation>
     </message>
     <message>
-        <source>Sums over the week&apos;s runs. A block built for you grows from half of the race&apos;s climb per kilometre to 0.7 of it for the floor, 0.9 for usual, all of it for ambitious.</source>
+        <source>Sums over the week&apos;s runs. A block built for you grows from half of the race&apos;s climb per kilometre to 0.7 of it for just enough, 0.9 for usual, all of it for ambitious.</source>
         <translation>Summen über die Läufe der Woche. Ein für dich gebauter Block wächst von der Hälfte des Anstiegs je Kilometer im Rennen auf das 0,7-Fache beim Minimum, das 0,9-Fache bei üblich, den ganzen bei ehrgeizig.</translation>
     </message>
     <message>
@@ -12748,7 +12748,7 @@
     <name>InHandLane</name>
     <message>
         <source>Time in hand appears with a course.</source>
-        <extracomment>Left and right end, height and seconds in hand of one step.</extracomment>
+        <extracomment>Between a figure and the step under it, and beside lines. So many stations before the walk-in limit its name may stand. Left and right end, height and seconds in hand of one step.</extracomment>
         <translation>Das Zeitpolster erscheint, sobald es eine Strecke gibt.</translation>
     </message>
     <message>
@@ -14224,7 +14224,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>&amp;Tag</translation>
     </message>
     <message>
-        <source>&amp;Hour</source>
+        <source>&amp;Starts at</source>
         <translation>U&amp;hrzeit</translation>
     </message>
     <message>
@@ -15779,7 +15779,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>StationHead</name>
     <message>
         <source>Aid stations</source>
-        <extracomment>The box round a name keeps so far from it, and as far from that of its neighbour. So much of a name stays beside one in the hand. The leg that ends at this key is to be folded, or unfolded.</extracomment>
+        <extracomment>So much of a name stays beside one in the hand. The leg that ends at this key is to be folded, or unfolded.</extracomment>
         <translation>Verpflegungsstellen</translation>
     </message>
     <message>
@@ -17698,7 +17698,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>TargetLane</name>
     <message>
         <source>Target</source>
-        <extracomment>Steps to the right and up.</extracomment>
+        <extracomment>No more of a low lane than this is kept for the pace of the slowest section. Steps to the right and up.</extracomment>
         <translation>Vorgabe</translation>
     </message>
     <message>
@@ -17853,12 +17853,12 @@ Punkte: Gehen</translation>
         <translation>Teilstück aufklappen</translation>
     </message>
     <message>
-        <source>1 more lane</source>
-        <translation>1 Spur mehr</translation>
+        <source>1 more lane…</source>
+        <translation>1 Spur mehr…</translation>
     </message>
     <message>
-        <source>{0} more lanes</source>
-        <translation>{0} Spuren mehr</translation>
+        <source>{0} more lanes…</source>
+        <translation>{0} Spuren mehr…</translation>
     </message>
     <message>
         <source>No room now for: {0}</source>

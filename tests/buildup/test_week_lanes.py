@@ -36,7 +36,7 @@ def test_a_week_over_its_ceiling_is_named_and_drawn(stage):
     session = stage.session("long4")
     quiet = stage.storey.distance.grab().toImage()
     stage.document.perform(ChangeSession(replace(session, distance_m=90_000.0)))
-    assert "the ramp allows 10 %" in _said(stage, stage.storey.distance, 4)
+    assert "up to 10 % holds" in _said(stage, stage.storey.distance, 4)
     assert stage.storey.distance.grab().toImage() != quiet
 
 

@@ -210,7 +210,8 @@ USUAL_UNFIT = QT_TRANSLATE_NOOP(
     "allow no more.",
 )
 RAMP_HOLDS = QT_TRANSLATE_NOOP(
-    "Block", "Volume reaches {0} a week of the {1} asked: the ramp allows no more by the race."
+    "Block",
+    "Volume reaches {0} a week of the {1} asked: growing by 10 % gets no further by the race.",
 )
 LONG_STOPS = QT_TRANSLATE_NOOP(
     "Block",
@@ -253,7 +254,7 @@ TUNE_UP_FAR = QT_TRANSLATE_NOOP(
     "Block", "A tune-up race of {0} is over 10 % longer than the longest run before it ({1})."
 )
 TUNE_UP_WEEK = QT_TRANSLATE_NOOP(
-    "Block", "A week of {0} is nearly all tune-up race ({1}); the ramp gives way to it."
+    "Block", "A week of {0} is nearly all tune-up race ({1}): it may grow by more than 10 %."
 )
 DAYS_LEFT = QT_TRANSLATE_NOOP(
     "Block",
@@ -269,5 +270,5 @@ LOCKED_FAR = QT_TRANSLATE_NOOP(
 )
 LOCKED_HARD = QT_TRANSLATE_NOOP("Block", "A locked session makes two hard days meet.")
 LOCKED_WEEK = QT_TRANSLATE_NOOP(
-    "Block", "A week comes to {0} by a locked session; the ramp allows 10 % over {1}."
+    "Block", "A week comes to {0} by a locked session; up to 10 % over {1} holds."
 )

@@ -246,13 +246,13 @@ def asked_checks(
 
 RAMP_HOLDS = QT_TRANSLATE_NOOP("Checks", "{0} is within 10 % of the last loading week's {1}.")
 RAMP_OVER = QT_TRANSLATE_NOOP(
-    "Checks", "{0} is {1} above the last loading week's {2}; the ramp allows 10 %."
+    "Checks", "{0} is {1} above the last loading week's {2}; up to 10 % holds."
 )
 RAMP_TIME = QT_TRANSLATE_NOOP(
-    "Checks", "{0} on feet against the last loading week's {2}: {1}; the ramp allows 10 %."
+    "Checks", "{0} on feet against the last loading week's {2}: {1}; up to 10 % holds."
 )
 RAMP_FLAT = QT_TRANSLATE_NOOP(
-    "Checks", "{0} flat-equivalent against the last loading week's {2}: {1}; the ramp allows 10 %."
+    "Checks", "{0} flat-equivalent against the last loading week's {2}: {1}; up to 10 % holds."
 )
 RAMP_BACK = QT_TRANSLATE_NOOP(
     "Checks",

@@ -185,6 +185,7 @@ class GuessField(QWidget, Generic[V]):
             f"QPushButton {{ color: {colours.teal}; font-size: {points:.2f}pt;"
             f" padding: {pad}px; background: transparent; }}"
             f"QPushButton:checked {{ color: {colours.soft}; background: transparent; }}"
+            f"QPushButton:disabled {{ color: {colours.strong_line}; border-color: transparent; }}"
             f"QPushButton:hover {{ background: {colours.lane}; }}"
             f"QPushButton:focus {{ border: 2px solid {colours.teal}; padding: {pad - 1}px; }}"
         )

@@ -260,6 +260,8 @@ class Theme(QObject):
         QPushButton:default:disabled {{ background: {c.lane}; color: {c.strong_line}; }}
         QPushButton:disabled, QToolButton:disabled {{
             color: {c.strong_line}; border-color: {c.line}; }}
+        QPushButton:flat:disabled {{ border-color: transparent; }}
+        QPushButton:flat::menu-indicator {{ image: none; width: 0; }}
         QPushButton:checked, QToolButton:checked {{
             background: {c.pale_teal}; color: {c.ink}; }}
         """
@@ -299,6 +301,11 @@ class Theme(QObject):
         QTimeEdit::down-arrow {{ width: 0; height: 0;
             border-left: {pad - 1}px solid {c.panel}; border-right: {pad - 1}px solid {c.panel};
             border-top: {pad}px solid {c.soft}; }}
+        QComboBox::down-arrow:disabled, QDateEdit::down-arrow:disabled,
+        QSpinBox::up-arrow:disabled, QDoubleSpinBox::up-arrow:disabled,
+        QTimeEdit::up-arrow:disabled, QSpinBox::down-arrow:disabled,
+        QDoubleSpinBox::down-arrow:disabled, QTimeEdit::down-arrow:disabled {{
+            border-left-color: {c.lane}; border-right-color: {c.lane}; }}
         QCheckBox::indicator:unchecked, QGroupBox::indicator:unchecked,
         QListWidget::indicator:unchecked {{
             border: 1px solid {c.strong_line}; border-radius: 2px; background: {c.panel};

@@ -88,8 +88,8 @@ TOPICS: tuple[Topic, ...] = (
         ),
         QT_TRANSLATE_NOOP(
             "Help",
-            "Climb over distance of the last four loading weeks. Asked are 70 % of the race's at "
-            "the floor, 90 % usually, all of it when ambitious; a tenth less still holds, under "
+            "Climb over distance of the last four loading weeks. Asked are 70 % of the race's for "
+            "just enough, 90 % usually, all of it when ambitious; a tenth less still holds, under "
             "40 % breaks. Races that climb under 10 m per km ask nothing.",
         ),
         (PRACTICE,),

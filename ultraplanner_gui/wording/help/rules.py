@@ -128,8 +128,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Longest run over the distance of the week. With three runs or fewer up to 55 % holds, "
             "with four 50 %, with five 45 %, with more 40 %, and in any week what the race asks at "
-            "your level: 58 % floor, 50 % usual, 43 % ambitious. 10 % beyond strains; a rehearsal "
-            "run or a tune-up race never breaks.",
+            "your level: 58 % just enough, 50 % usual, 43 % ambitious. 10 % beyond strains; a "
+            "rehearsal run or a tune-up race never breaks.",
         ),
         (
             practice(
@@ -237,7 +237,7 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "How large your largest week and how long your longest run should get for this race: "
-            "what is asked beside what is planned. There are three levels; the floor is for "
+            "what is asked beside what is planned. Of three levels the lowest is for "
             "finishing inside the cutoffs. Long hilly races go by hours rather than kilometres.",
         ),
         QT_TRANSLATE_NOOP(

@@ -203,10 +203,10 @@ RUNNER: tuple[Topic, ...] = (
     ),
     Topic(
         "level",
-        QT_TRANSLATE_NOOP("Help", "Build-up: floor, usual, ambitious"),
+        QT_TRANSLATE_NOOP("Help", "How much training"),
         QT_TRANSLATE_NOOP(
             "Help",
-            "How much the build-up asks of you. The floor is for finishing inside the cutoffs, "
+            "How much the build-up asks of you. Just enough is for finishing inside the cutoffs, "
             "usual is what most plans ask, ambitious is for those with years of running and time "
             "to recover.",
         ),

@@ -72,7 +72,7 @@ KINDS: tuple[Topic, ...] = (
             "Help",
             "A second long run the day after the first, to run on tired legs without one run of "
             "dangerous length. An easy day or a rest day follows. It is a wish and not a must: "
-            "the floor does without it.",
+            "with just enough training there is none.",
         ),
         sources=(PRACTICE,),
         see=("long run", "hard days", "what the race asks"),

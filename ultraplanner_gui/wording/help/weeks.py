@@ -215,7 +215,7 @@ TOPICS: tuple[Topic, ...] = (
         QT_TRANSLATE_NOOP(
             "Help",
             "Sums over the week's runs. A block built for you grows from half of the race's climb "
-            "per kilometre to 0.7 of it for the floor, 0.9 for usual, all of it for ambitious.",
+            "per kilometre to 0.7 of it for just enough, 0.9 for usual, all of it for ambitious.",
         ),
         (
             PLAN,
