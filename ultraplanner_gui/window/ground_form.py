@@ -335,7 +335,7 @@ def stand_in_rows(
         Figure(tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
         Figure(tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),
         Figure(tr("Distance"), words.distance(stand_in.distance_m, 1), topic=TOPIC),
-        Figure(tr("Climb, drop"), f"{climb}, {drop}", topic=TOPIC),
+        Figure(tr("Climb, drop"), f"{climb} / {drop}", topic=TOPIC),
         Rule(),
         Heads(tr("Parts"), topic=TOPIC),
         *(Sentence(part_sentence(r, grounds, words), TOPIC) for r in stand_in.repeats),
