@@ -25,8 +25,8 @@ def exchange(path, statement, *values):
 def test_bodies_come_in_the_order_asked_for(path):
     digests = [*reversed(BODIES), next(iter(BODIES))]
     with closing(Database.take(path)) as database:
-        assert database.bodies(digests) == [BODIES[digest] for digest in digests]
-        assert database.bodies(()) == []
+        assert database.bodies(digests) == BODIES
+        assert database.bodies(()) == {}
 
 
 @pytest.mark.parametrize("odd", ["", "zz", "00" * 20, next(iter(BODIES)).upper()])
@@ -40,7 +40,7 @@ def test_bodies_in_each_others_place_are_told(path):
     change = "UPDATE part SET body = ? WHERE digest = ?"
     exchange(path, change, BODIES[first], bytes.fromhex(second))
     with closing(Database.take(path)) as database:
-        assert database.bodies((first, third)) == [BODIES[first], BODIES[third]]
+        assert database.bodies((first, third)) == {first: BODIES[first], third: BODIES[third]}
         for wish in ((second,), (first, second)):
             with pytest.raises(StoreError, match="damaged"):
                 database.bodies(wish)

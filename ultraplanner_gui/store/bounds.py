@@ -66,9 +66,8 @@ def _numbers(column: _Column) -> float:
 
 
 def _records(columns: list[tuple[attrgetter[Any], Reach]], values: _Column) -> float:
-    if not values:
-        return 0.0
-    return hypot(*[reach(list(map(get, values))) for get, reach in columns])
+    found = [(list(map(get, values)), reach) for get, reach in columns]
+    return hypot(*[reach(column) for column, reach in found if any(column)])
 
 
 def _optional(reach: Reach, column: _Column) -> float:

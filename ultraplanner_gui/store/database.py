@@ -133,17 +133,16 @@ class Database:
 
     def body(self, digest: str) -> bytes:
         """Return the body of the part *digest*; StoreError if it is lost or changed."""
-        return self.bodies((digest,))[0]
+        return self.bodies((digest,))[digest]
 
-    def bodies(self, digests: Sequence[str]) -> list[bytes]:
-        """Return the bodies of the parts *digests*; StoreError if one is lost or changed."""
+    def bodies(self, digests: Sequence[str]) -> dict[str, bytes]:
+        """Return the bodies of *digests*, each by its own; StoreError if one is lost or changed."""
         found: dict[str, bytes] = {}
         for start in range(0, len(digests), _MOST_AT_ONCE):
             found.update(self._found(digests[start : start + _MOST_AT_ONCE]))
-        try:
-            return [found[digest] for digest in digests]
-        except KeyError as error:
-            raise is_broken(self._path) from error
+        if not found.keys() >= set(digests):
+            raise is_broken(self._path)
+        return found
 
     def _found(self, digests: Sequence[str]) -> dict[str, bytes]:
         """Return the bodies of *digests* that are there, each under the checksum it has."""

@@ -76,14 +76,23 @@ def decode_rows(kind: type[T], bodies: Sequence[bytes], place: str) -> tuple[T, 
     Raises StoreError naming *place*, counted within its body, if anything is not as it should be.
     """
     shape = _row_shape(kind)  # type: ignore[arg-type]  # mypy: a class, no value of it
-    rows: list[tuple[T, ...]] = [_parsed(shape.decoder, body, place) for body in bodies]
+    rows: list[tuple[T, ...]] = []
+    left = MOST_ENTRIES
+    for body in bodies:
+        rows.append(_parsed(shape.decoder, body, place))
+        left -= len(rows[-1])
+        if left < 0:
+            raise damaged(place)
     values = tuple(chain.from_iterable(rows))
-    if len(values) > MOST_ENTRIES:
-        raise damaged(place)
     if max(map(len, bodies), default=0) > _SHORT_BYTES or shape.reach(values) > LARGEST_NUMBER:
         for row in rows:
             check(tuple[kind, ...], row, place)  # type: ignore[valid-type]  # known when it runs
     return values
+
+
+def decode_lists(body: bytes, place: str) -> dict[str, tuple[str, ...]]:
+    """Return the texts under each name in *body*; StoreError naming *place* if it is no such."""
+    return _parsed(_decoder(dict[str, tuple[str, ...]]), body, place)  # type: ignore[no-any-return]
 
 
 def knows(hint: Any, coded: Json) -> bool:  # noqa: ANN401 - a type, as the fields name it
@@ -131,6 +140,7 @@ def _shape(kind: type, omit: frozenset[str]) -> _Shape:
     return _Shape(_decoder(TypedDict(kind.__name__, parsed, total=False)), reach, later)  # type: ignore
 
 
+@cache
 def _decoder(hint: Any) -> Decoder[Any]:  # noqa: ANN401
     # here, for it takes longer to import than the rest of the store
     from msgspec.json import Decoder

@@ -97,7 +97,8 @@ def _whole(column: FloatArray, decimals: int) -> IntArray | None:
 def _from_whole(whole: IntArray, decimals: int) -> FloatArray:
     # both exact in a double, so that the quotient is the double nearest to the decimal
     column = whole / 10.0**decimals
-    column[whole == _MISSING] = np.nan
+    if len(whole) and whole.min() == _MISSING:
+        column[whole == _MISSING] = np.nan
     return column
 
 

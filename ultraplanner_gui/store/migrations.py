@@ -86,7 +86,7 @@ def write_state(state: State) -> bytes:
 
 def manifest_of(database: Database, state: State) -> Manifest:
     """Return which parts *state* is made of."""
-    return read_manifest(from_bytes(database.body(state.root), "contents"))
+    return read_manifest(database.body(state.root))
 
 
 def body_of(manifest: Manifest) -> bytes:

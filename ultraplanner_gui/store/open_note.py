@@ -13,6 +13,7 @@ import sys
 from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import NamedTuple
 
 from ultraplanner_gui.plan.value import dataclass
 
@@ -49,24 +50,39 @@ def note_beside(path: Path) -> Path:
     return path.with_name(f".{path.name}.open")
 
 
-def leave_note(path: Path) -> None:
-    """Write beside *path* that this program has it open, where that can be written."""
+class Mark(NamedTuple):
+    """What tells the note this program wrote from another one in its place."""
+
+    inode: int
+    written_ns: int
+
+
+def leave_note(path: Path) -> Mark | None:
+    """Write beside *path* that this program has it open; None where that cannot be written."""
     content = {
         "user": _user(),
         "host": _host(),
         "pid": os.getpid(),
         "since": datetime.now(UTC).isoformat(timespec="seconds"),
     }
+    try:
+        with note_beside(path).open("wb", buffering=0) as file:
+            file.write(json.dumps(content).encode("ascii"))
+            return _mark(os.fstat(file.fileno()))
+    except OSError:
+        return None
+
+
+def take_note_away(path: Path, mark: Mark) -> None:
+    """Remove the note beside *path* if it still is the one with that *mark*."""
+    note = note_beside(path)
     with suppress(OSError):
-        note_beside(path).write_text(json.dumps(content), "utf-8")
+        if _mark(note.stat()) == mark:
+            note.unlink()
 
 
-def take_note_away(path: Path) -> None:
-    """Remove the note beside *path* if it is this program's own."""
-    holder = read_note(path)
-    if holder is not None and (holder.pid, holder.host) == (os.getpid(), _host()):
-        with suppress(OSError):
-            note_beside(path).unlink(missing_ok=True)
+def _mark(found: os.stat_result) -> Mark:
+    return Mark(found.st_ino, found.st_mtime_ns)
 
 
 def read_note(path: Path) -> Holder | None:

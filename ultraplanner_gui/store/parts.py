@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import fields
 from functools import partial
 from hashlib import blake2b
-from itertools import groupby
+from itertools import chain, groupby
 from typing import Any, TypeVar
 
 from ultraplanner_gui.plan.block import Block, Session
@@ -20,7 +20,7 @@ from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, 
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.store.codec import Json, encode
-from ultraplanner_gui.store.decoding import decode, decode_rows
+from ultraplanner_gui.store.decoding import decode, decode_lists, decode_rows
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.soundness import is_sound_line
 from ultraplanner_gui.store.troubles import damaged, unfit
@@ -59,7 +59,6 @@ KINDS: dict[str, Any] = {
 """What the bodies of each part that is JSON are, but for what stands in a part of its own."""
 
 Manifest = dict[str, tuple[str, ...]]
-Fetch = Callable[[Sequence[str]], list[bytes]]
 
 
 def digest_of(body: bytes) -> str:
@@ -103,8 +102,14 @@ def pieces(project: Project) -> Iterator[Piece]:
         yield Piece(LINE, (project.course.line,), partial(_write_line, project.course))
 
 
-def assemble(manifest: Manifest, bodies: Fetch) -> Project:
-    """Return the project whose parts *manifest* names; *bodies* fetches some by their digests.
+def digests_in(manifest: Manifest) -> list[str]:
+    """Return the digests of every body that `assemble` asks for."""
+    known = (row for name, row in manifest.items() if name in KINDS or name in (LINE, TRACKS))
+    return list(chain.from_iterable(known))
+
+
+def assemble(manifest: Manifest, bodies: Mapping[str, bytes]) -> Project:
+    """Return the project whose parts *manifest* names, found in *bodies* by their digests.
 
     StoreError names the part that is unfit.
     """
@@ -178,34 +183,27 @@ def write_manifest(manifest: Manifest) -> dict[str, Json]:
     return {name: list(digests) for name, digests in manifest.items()}
 
 
-def read_manifest(coded: Json) -> Manifest:
-    """Return the manifest in *coded*; StoreError if it is none."""
-    if not isinstance(coded, dict):
+def read_manifest(body: bytes) -> Manifest:
+    """Return the manifest in *body*; StoreError if it is none."""
+    manifest = decode_lists(body, "contents")
+    if any(len(digests) > MOST_BODIES for digests in manifest.values()):
         raise damaged("contents")
-    manifest: Manifest = {}
-    for name, digests in coded.items():
-        if not isinstance(digests, list) or len(digests) > MOST_BODIES:
-            raise damaged("contents")
-        row = tuple(digest for digest in digests if isinstance(digest, str))
-        if len(row) != len(digests):
-            raise damaged("contents")
-        manifest[name] = row
     return manifest
 
 
 @dataclass(frozen=True, slots=True)
 class _Reader:
     manifest: Manifest
-    bodies: Fetch
+    bodies: Mapping[str, bytes]
 
     def one(self, name: str, kind: type[T], given: Mapping[str, object] | None = None) -> T:
         return decode(kind, self.only(name), name, given)
 
     def rows(self, name: str, kind: type[T]) -> tuple[T, ...]:
-        return decode_rows(kind, self.bodies(self.manifest.get(name, ())), name)
+        return decode_rows(kind, [self.body(d) for d in self.manifest.get(name, ())], name)
 
     def body(self, digest: str) -> bytes:
-        return self.bodies((digest,))[0]
+        return self.bodies[digest]
 
     def only(self, name: str) -> bytes:
         digests = self.manifest.get(name, ())

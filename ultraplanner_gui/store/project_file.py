@@ -30,8 +30,8 @@ from ultraplanner_gui.store.migrations import (
     read_state,
     write_state,
 )
-from ultraplanner_gui.store.open_note import leave_note, read_note, take_note_away
-from ultraplanner_gui.store.parts import Layout, Manifest, assemble, digest_of
+from ultraplanner_gui.store.open_note import Mark, leave_note, read_note, take_note_away
+from ultraplanner_gui.store.parts import Layout, Manifest, assemble, digest_of, digests_in
 from ultraplanner_gui.store.placing import part_beside, put_in_place
 from ultraplanner_gui.store.soundness import unsound_part
 from ultraplanner_gui.store.troubles import (
@@ -83,6 +83,7 @@ class ProjectFile:
         self.is_read_only = is_read_only
         self.original: Path | None = None
         self._inode = _inode(path)
+        self._note: Mark | None = None
         states = _whole_states(database)
         if NOW not in states:
             raise damaged("history")
@@ -188,7 +189,7 @@ class ProjectFile:
         if inode is not None:
             _open_here[inode] = database
         if not is_read_only:
-            leave_note(path)
+            file._note = leave_note(path)
         return file
 
     @classmethod
@@ -266,8 +267,8 @@ class ProjectFile:
 
     def close(self) -> None:
         """Close the file and let other windows open it."""
-        if not self.is_read_only:
-            take_note_away(self.path)
+        if self._note is not None:
+            take_note_away(self.path, self._note)
         self._database.close()
         if self._inode is not None:
             _open_here.pop(self._inode, None)
@@ -284,7 +285,7 @@ class ProjectFile:
         self.close()
 
     def _assembled(self, manifest: Manifest) -> Project:
-        project = assemble(manifest, self._database.bodies)
+        project = assemble(manifest, self._database.bodies(digests_in(manifest)))
         part = unsound_part(project)
         if part is not None:
             raise damaged(part)

@@ -172,7 +172,7 @@ class _Remains:
         if not body.startswith(b'{"project":['):
             return None
         try:
-            return read_manifest(from_bytes(body, "contents"))
+            return read_manifest(body)
         except StoreError:
             return None
 
