@@ -12752,7 +12752,7 @@
         <translation>Das Zeitpolster erscheint, sobald es eine Strecke gibt.</translation>
     </message>
     <message>
-        <source>No cutoffs. Type them in Tables, Aid stations, or a time limit.</source>
+        <source>No cutoffs. Type them in the table of aid stations, or a time limit.</source>
         <translation>Keine Zeitlimits. Trage sie unter Tabellen, Verpflegungsstellen ein, oder eines fürs ganze Rennen.</translation>
     </message>
     <message>

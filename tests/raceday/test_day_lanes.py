@@ -6,9 +6,9 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QPointF
 
-from ultraplanner_gui.edits.course import AddStation
+from ultraplanner_gui.edits.course import AddStation, ChangeStation
 from ultraplanner_gui.plan.conditions import Conditions, ValleyForecast
-from ultraplanner_gui.raceday import clock_lanes, warmth_lane
+from ultraplanner_gui.raceday import clock_lanes, race_lane, warmth_lane
 
 WEATHER = ValleyForecast(8.0, 24.0, 60.0, 50.0)
 
@@ -161,3 +161,28 @@ def test_nothing_runs_through_the_figures_of_time_in_hand(
             assert not any(rect.contains(p) for p in (a, middle, b))
         (y,) = {y for left, right, y in steps if left <= rect.left() < right}
         assert rect.bottom() <= y
+
+
+def test_lines_of_stations_run_round_the_sentence_of_an_empty_lane(stage_of, base, monkeypatch):
+    course = base.course
+    open_all = tuple(replace(s, cutoff_s=None) for s in course.stations)
+    bare = replace(
+        base,
+        course=replace(course, stations=open_all),
+        race=replace(base.race, limit_s=None),
+    )
+    stage = stage_of(project=bare, size=(700, 400))
+    lane, lines = stage.storey.in_hand, []
+    line = race_lane.QLineF
+    monkeypatch.setattr(race_lane, "QLineF", lambda *ends: (lines.append(ends), line(*ends))[1])
+    lane.update()
+    lane.grab()
+    said = lane._sentence
+    crossing = [ends for ends in lines if said.left() <= ends[0] <= said.right()]
+    assert crossing
+    assert all(top >= said.bottom() or foot <= said.top() for _, top, _, foot in crossing)
+    assert {ends[0] for ends in lines} > {ends[0] for ends in crossing}
+    first = stage.document.project.course.stations[0]
+    assert stage.document.perform(ChangeStation(replace(first, cutoff_s=4.0 * 3600.0)))
+    lane.grab()
+    assert lane._sentence is None

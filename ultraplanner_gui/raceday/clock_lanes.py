@@ -71,7 +71,7 @@ class InHandLane(RaceLane):
             self.paint_empty(
                 painter,
                 body,
-                self.tr("No cutoffs. Type them in Tables, Aid stations, or a time limit."),
+                self.tr("No cutoffs. Type them in the table of aid stations, or a time limit."),
             )
             return
         scale, words = self._scale(body), self.words()

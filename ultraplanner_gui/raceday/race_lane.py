@@ -58,6 +58,8 @@ class RaceLane(Lane):
     #: Whether the lines of the aid stations go over what the lane shows, or under it.
     lines_over = True
     _painted: QPixmap | None = None
+    #: Where it says why it is empty.
+    _sentence: QRectF | None = None
     #: Whether it may show what was painted last while the hand moves: not what one drags by.
     may_wait = False
     #: Whether what was painted last is no longer what there is to show.
@@ -212,7 +214,7 @@ class RaceLane(Lane):
             self.paint_station_lines(painter, self.body())
 
     def _paint_under_lines(self, painter: QPainter) -> None:
-        body = self.body()
+        body, self._sentence = self.body(), None
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.paint_ground(painter, body)
         self.paint_head(painter)
@@ -245,8 +247,18 @@ class RaceLane(Lane):
 
     def _paint_lines(self, painter: QPainter, body: QRectF, xs: list[float]) -> None:
         left, right, foot = body.left(), body.right(), float(self.height())
-        whole = [round(left + x) for x in xs]
-        painter.drawLines([QLineF(x, 0.0, x, foot) for x in whole if left <= x <= right])
+        whole = [x for x in (round(left + x) for x in xs) if left <= x <= right]
+        said = self._sentence
+        if said is None:
+            painter.drawLines([QLineF(x, 0.0, x, foot) for x in whole])
+            return
+        # Where the lane says why it is empty they run round the sentence.
+        for x in whole:
+            if said.left() <= x <= said.right():
+                painter.drawLine(QLineF(x, 0.0, x, said.top()))
+                painter.drawLine(QLineF(x, said.bottom(), x, foot))
+            else:
+                painter.drawLine(QLineF(x, 0.0, x, foot))
 
     @property
     def stations(self) -> tuple[AidStation, ...]:
@@ -277,7 +289,11 @@ class RaceLane(Lane):
         look = theme()
         painter.setFont(look.font(Pt.NOTE))
         painter.setPen(look.colours["soft"])
-        painter.drawText(body.adjusted(8, 0, -8, 0), int(Qt.AlignmentFlag.AlignVCenter), text)
+        room = body.adjusted(8, 0, -8, 0)
+        painter.drawText(room, int(Qt.AlignmentFlag.AlignVCenter), text)
+        high = look.metrics(Pt.NOTE).height()
+        self._sentence = QRectF(room.left(), 0.0, look.width(text, Pt.NOTE), high)
+        self._sentence.moveTop(room.center().y() - high / 2)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         self.wheel(event)

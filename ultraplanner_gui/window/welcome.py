@@ -100,7 +100,7 @@ class Welcome(QWidget):
         points = [frame.bottomLeft()]
         for k in range(steps + 1):
             x = k / steps
-            rise = 0.42 + 0.26 * math.sin(5.1 * x + 0.4) + 0.16 * math.sin(13.7 * x)
+            rise = 0.52 + 0.26 * math.sin(5.1 * x + 0.4) + 0.16 * math.sin(13.7 * x)
             rise += 0.07 * math.sin(31.0 * x + 1.0)
             y = frame.bottom() - 0.30 * frame.height() * max(rise, 0.03)
             points.append(QPointF(frame.left() + x * frame.width(), y))
