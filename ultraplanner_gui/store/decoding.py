@@ -200,11 +200,12 @@ def _row(make: _Make, coded: object) -> tuple[object, ...]:
     return tuple(map(make, coded))
 
 
-def _one_of(kinds: Sequence[Any], coded: Json) -> object:
-    """Return the value of the first of *kinds* that *coded* fits, best one without a field more."""
+def _one_of(kinds: Sequence[Any], coded: object) -> object:
+    """Return the value of the first of *kinds* that *coded* fits, best one with all its fields."""
     from msgspec import convert
 
-    for kind in (*(kind for kind in kinds if knows(kind, coded)), *kinds):
+    names = coded.keys() if isinstance(coded, dict) else set()
+    for kind in sorted(kinds, key=lambda one: not hints_of(one).keys() >= names):
         with suppress(ValueError):
             return convert(coded, kind)
     raise ValueError
