@@ -9,7 +9,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from tests.window.test_every_window import VIEWS
-from tests.window.text_drawn import TextWatch, settle
+from tests.window.text_drawn import TextWatch, narrow_buttons, settle
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.settings import Settings
@@ -99,7 +99,7 @@ def _painted_anew(watch):
     watch.forget()
     theme().changed.emit()
     settle()
-    return watch.faults()
+    return watch.faults() + narrow_buttons()
 
 
 @pytest.mark.parametrize("plan", PLANS)

@@ -8,7 +8,7 @@ from itertools import combinations
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QFontMetricsF, QImage, QPainter, QPixmap
-from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QPushButton, QWidget
 
 OUTSIDE_PX = 1.0
 OVER_PX = 1.5
@@ -84,6 +84,18 @@ class TextWatch:
         one = Drawn(text, ink, shown)
         place = (text, round(ink.left()), round(ink.top()))
         self._drawn.setdefault(key, {})[place] = one
+
+
+def narrow_buttons() -> list[str]:
+    """Return the buttons in sight that are less wide than what stands on them."""
+    found = []
+    for widget in QApplication.allWidgets():
+        if not isinstance(widget, QPushButton) or not widget.isVisible():
+            continue
+        wide = widget.fontMetrics().horizontalAdvance(widget.text().replace("&", ""))
+        if widget.width() < wide:
+            found.append(f"{widget.text()!r}, {wide} wide, on a button {widget.width()} wide")
+    return found
 
 
 def settle() -> None:
