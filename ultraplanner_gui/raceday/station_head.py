@@ -98,6 +98,7 @@ class StationHead(RaceLane):
         self._drawn: tuple[QPixmap, HeadScene] | None = None
         self.folded: frozenset[str] = frozenset()
         self.hand = HeadHand(self)
+        theme().changed.connect(self._forget)
 
     def set_strip(self, is_strip: bool) -> None:
         """Keep to one row, and name the storey, whose title is out of sight."""
@@ -216,10 +217,14 @@ class StationHead(RaceLane):
     def paint_body(self, painter: QPainter, body: QRectF) -> None:
         self._paint_scene(painter, self._scene(body))
 
+    @Slot()
+    def _forget(self) -> None:
+        """Paint all of it next time, in other colours or another size of type."""
+        self._drawn = None
+
     def _scene(self, body: QRectF) -> HeadScene:
         """Return all there is to draw."""
-        hand, look = self.hand, theme()
-        ground = (look.colours, look.scale, self.words(), self.bar_top, body)
+        hand = self.hand
         state = (hand.hot, hand.chosen, self.folded, self._is_strip, self.is_carrying)
         legs: list[LegSpot] = []
         stops: list[StopSpot] = []
@@ -228,7 +233,9 @@ class StationHead(RaceLane):
             legs, stops = self.leg_spots(body), self.stop_spots(body)
             was = self._stops_before(body)
         placed = tuple(self.placed(body))
-        return HeadScene((ground, state), placed, tuple(legs), tuple(stops), was)
+        return HeadScene(
+            (self.words(), self.bar_top, body, *state), placed, tuple(legs), tuple(stops), was
+        )
 
     def _paint_scene(self, painter: QPainter, scene: HeadScene) -> None:
         look = theme()
