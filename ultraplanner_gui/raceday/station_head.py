@@ -247,7 +247,7 @@ class StationHead(RaceLane):
                 self._mark_chosen(painter, self.box_round(label, rect))
         bold_px, small_px = bold.height(), small.height()
         names: list[tuple[QRectF, str]] = []
-        unders: dict[str, list[tuple[QRectF, str]]] = {"clay": [], "soft": []}
+        unders: dict[str, list[tuple[QRectF, str]]] = {"ink": [], "clay": [], "soft": []}
         for label, rect in scene.placed:
             left, top, width = rect.left(), rect.top(), rect.width()
             name = shortened(label.name, width + 1, _bold_width)
@@ -255,7 +255,8 @@ class StationHead(RaceLane):
             under = label.clock_in(width)
             if under:
                 foot = QRectF(left, top + bold_px, width, small_px)
-                unders["clay" if label.is_cutoff else "soft"].append((foot, under))
+                hue = "ink" if label.is_held else "clay" if label.is_cutoff else "soft"
+                unders[hue].append((foot, under))
         draw_texts(painter, names, c["ink"], look.font(LABEL_PT, bold=True), Align.AlignHCenter)
         for colour, texts in unders.items():
             draw_texts(painter, texts, c[colour], look.font(UNIT_PT), Align.AlignHCenter)
