@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from datetime import date
 from itertools import pairwise
 
@@ -13,6 +12,7 @@ from PySide6.QtGui import QBrush, QPainter, QPen, QPolygonF
 
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
+from ultraplanner_gui.raceday.clear_places import crossing, first_clear
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.lane import (
     GUTTER_PX,
@@ -33,29 +33,15 @@ from ultraplanner_gui.widgets.tokens import Stroke
 HOUR_S = 3600.0
 MARK_PX = 64.0
 WALK_STEP_PX = 24.0
-#: Between a figure and the step under it, and beside lines.
-ABOVE_PX, CLEAR_PX = 1.0, 4.0
+#: Between a figure and the step under it.
+ABOVE_PX = 1.0
 MOST_OF_LANE = 0.45
 #: So many stations before the walk-in limit its name may stand.
-NEARBY = 3
+NEARBY = 8
 ROUND_MINUTES = (1, 2, 5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440)
 
 #: Left and right end, height and seconds in hand of one step.
 _Step = tuple[float, float, float, float]
-
-
-def _crossing(left: float, width: float, lines: Sequence[float]) -> list[float]:
-    """Return which of *lines* run through a text of *width* at *left*."""
-    return [x for x in lines if left - CLEAR_PX < x < left + width + CLEAR_PX]
-
-
-def _first_clear(left: float, right: float, width: float, lines: Sequence[float]) -> float:
-    """Return the first place between *left* and *right* for a text that none of *lines* crosses."""
-    for start in (left, *(x for x in lines if left < x < right)):
-        place = start + CLEAR_PX + 1.0
-        if place + width + CLEAR_PX <= right and not _crossing(place, width, lines):
-            return place
-    return left + CLEAR_PX + 1.0
 
 
 class InHandLane(RaceLane):
@@ -184,7 +170,7 @@ class InHandLane(RaceLane):
         look, words = theme(), self.words()
         height, font = look.metrics(UNIT_PT, bold=True).height(), look.font(UNIT_PT, bold=True)
         ink, clay = look.colours["ink"], look.colours["clay"]
-        lines = self._station_xs(body)
+        lines = self.station_xs(body)
         for left, right, y, seconds in steps:
             left, right = self.clear_from(max(left, body.left()), body), min(right, body.right())
             text = words.duration(seconds)
@@ -193,18 +179,12 @@ class InHandLane(RaceLane):
                 continue
             above = y - height - ABOVE_PX if seconds >= 0.0 else body.center().y() - height / 2
             is_under = above < body.top() - ABOVE_PX
-            x = _first_clear(left, right, width, lines)
+            x = first_clear(left, right, width, lines)
             place = QRectF(x, y + 2 if is_under else above, width, height)
             # A pattern, the limit or a line of the scale may run there.
             ground = "pale_moss" if is_under else "lane"
             painter.fillRect(place.adjusted(-2, 0, 2, -ABOVE_PX), look.colours[ground])
             draw_text(painter, place, text, clay if seconds < 0.0 else ink, font)
-
-    def _station_xs(self, body: QRectF) -> list[float]:
-        """Return where lines of stations run: as kept, so that figures stay still under a drag."""
-        course = self.document.before.project.course
-        stations = course.stations if course is not None else ()
-        return sorted(body.left() + x for x in self.axis.xs_of_stations(stations, body.width()))
 
     def _paint_before(self, painter: QPainter, body: QRectF, scale: Scale) -> None:
         steps = self._steps(self.document.before.sections, body)
@@ -241,13 +221,13 @@ class InHandLane(RaceLane):
         risen = next((a.x() for a, b in pairwise(points) if b.y() < body.bottom() - 1.0), None)
         if risen is None or risen - width - 6.0 < body.left() or body.height() < 3.0 * height:
             return
-        # Left of the lines of stations that would run through it, unless they stand too close.
-        ends = [risen, *(x for x in reversed(self._station_xs(body)) if x < risen)]
+        # Left of the lines of stations that would run through it.
+        lines = self.station_xs(body)
+        ends = [risen, *(x for x in reversed(lines) if x < risen)]
         lefts = (end - width - 4.0 for end in ends[:NEARBY])
-        lines = self._station_xs(body)
-        left = next((x for x in lefts if not _crossing(x, width, lines)), risen - width - 4.0)
+        left = next((x for x in lefts if not crossing(x, width, lines)), -math.inf)
         if left < body.left() + 2.0:
-            left = risen - width - 4.0
+            return
         place = QRectF(left, body.bottom() - height, width, height)
         draw_text(painter, place, text, look.colours["clay"], look.font(UNIT_PT))
 

@@ -9,6 +9,7 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPen
 
 from ultraplanner_gui.edits.stations import MoveStart
 from ultraplanner_gui.engine.outlook import Outlook
+from ultraplanner_gui.raceday.clear_places import first_clear
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.snap import SLACK_PX, is_free
 from ultraplanner_gui.raceday.start_drag import started
@@ -36,6 +37,7 @@ class LightLane(RaceLane):
         c = look.colours
         hues = {"day": "daylight", "twilight": "twilight", "dark": "night"}
         names = {"day": self.tr("day"), "twilight": self.tr("twilight"), "dark": self.tr("dark")}
+        lines = self.station_xs(body)
         for span in self.shown.light:
             left = max(self.x_of_time(span.start_s, body), body.left())
             right = min(self.x_of_time(span.end_s, body), body.right())
@@ -45,11 +47,13 @@ class LightLane(RaceLane):
             painter.fillRect(rect, c[hues[span.kind]])
             text = names[span.kind]
             rect.setLeft(self.clear_from(left, body))
-            if look.metrics(LABEL_PT).horizontalAdvance(text) + 10 < rect.width():
+            width = look.width(text, LABEL_PT)
+            if width + 10 < rect.width():
+                rect.setLeft(first_clear(rect.left(), right, width, lines))
                 ink = "on_night" if span.kind == "dark" else "ink"
                 draw_text(
                     painter,
-                    rect.adjusted(5, 0, 0, 0),
+                    rect,
                     text,
                     c[ink],
                     look.font(LABEL_PT),

@@ -107,6 +107,12 @@ class RaceLane(Lane):
         """Return *x* in the widget, or where a pleat over it ends, so that a text can be read."""
         return body.left() + self.axis.past_pleat(x - body.left(), body.width())
 
+    def station_xs(self, body: QRectF) -> list[float]:
+        """Return where lines of stations run: as kept, so that texts stay still under a drag."""
+        course = self.document.before.project.course
+        stations = course.stations if course is not None else ()
+        return sorted(body.left() + x for x in self.axis.xs_of_stations(stations, body.width()))
+
     def place_at(self, x: float) -> float:
         """Return the place at *x* in the widget, kept on the course, metres."""
         body = self.body()

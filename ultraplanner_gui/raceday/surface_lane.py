@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QMenu
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Surface
 from ultraplanner_gui.raceday.at_cursor import surface_at
+from ultraplanner_gui.raceday.clear_places import first_clear
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.raceday.surface_looks import paint_surface, surface_icon, surface_name
 from ultraplanner_gui.widgets.carry import Carry
@@ -80,7 +81,9 @@ class SurfaceLane(RaceLane):
         width = metrics.horizontalAdvance(name)
         if width + 14 > place.width() or metrics.height() > place.height() + 2:
             return
-        label = QRectF(place.left() + 4, place.top() + 1, width + 6, place.height() - 2)
+        lines = self.station_xs(self.body())
+        left = first_clear(place.left() - 1.0, place.right(), width + 6, lines)
+        label = QRectF(left, place.top() + 1, width + 6, place.height() - 2)
         painter.fillRect(label, look.colours["panel"])
         draw_text(painter, label, name, look.colours["ink"], look.font(LABEL_PT), Align.AlignCenter)
 

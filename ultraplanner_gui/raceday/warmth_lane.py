@@ -11,6 +11,7 @@ from ultraplanner_gui.engine.environment import WBGT_CAVEAT
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_checks import HOT_C, TOO_HOT_C, WARM_C
 from ultraplanner_gui.engine.warmth import Warmth
+from ultraplanner_gui.raceday.clear_places import CLEAR_PX, crossing
 from ultraplanner_gui.raceday.race_lane import RaceLane
 from ultraplanner_gui.widgets.lane import UNIT_PT, Scale, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
@@ -106,7 +107,7 @@ class WarmthLane(RaceLane):
         self, painter: QPainter, body: QRectF, warm: Warmth, scale: Scale, xs: list[float]
     ) -> None:
         """Name both lines where they begin in sight: the air below its line, WBGT above its own."""
-        look = theme()
+        look, lines = theme(), self.station_xs(body)
         height = look.metrics(UNIT_PT).height()
         for text, values, hue, is_above in (
             (self.tr("air"), warm.temperature_c, "ink", False),
@@ -116,17 +117,21 @@ class WarmthLane(RaceLane):
                 (x, float(c)) for x, c in zip(xs, values, strict=True) if x >= body.left() + 4.0
             )
             named = [(x, c) for x, c in seen if not math.isnan(c)]
-            x = named[0][0] if named else math.inf
-            width = look.metrics(UNIT_PT).horizontalAdvance(text)
-            # Clear of the line as far as the name goes, not only where it begins.
-            ys = [scale.y(c) for at, c in named if at <= x + width + 4.0]
-            y = (min(ys) if is_above else max(ys)) if ys else 0.0
-            top = y - height - 1.0 if is_above else y + 2.0
-            top = min(max(top, body.top()), body.bottom() - height)
-            is_clear = top + height <= y if is_above else top >= y
-            if x + width < body.right() and is_clear:
-                place = QRectF(x + 2.0, top, width, height)
-                draw_text(painter, place, text, look.colours[hue], look.font(UNIT_PT))
+            width = look.width(text, UNIT_PT)
+            starts = [x for x, _ in named[:1]]
+            starts += [line + CLEAR_PX for line in lines if starts and line > starts[0]]
+            for x in starts:
+                # Clear of the line as far as the name goes, not only where it begins.
+                ys = [scale.y(c) for at, c in named if x - 4.0 <= at <= x + width + 4.0]
+                y = (min(ys) if is_above else max(ys)) if ys else 0.0
+                top = y - height - 1.0 if is_above else y + 2.0
+                top = min(max(top, body.top()), body.bottom() - height)
+                is_clear = bool(ys) and (top + height <= y if is_above else top >= y)
+                is_clear = is_clear and not crossing(x + 2.0, width, lines)
+                if x + width < body.right() and is_clear:
+                    place = QRectF(x + 2.0, top, width, height)
+                    draw_text(painter, place, text, look.colours[hue], look.font(UNIT_PT))
+                    break
 
     def _heat(self, wbgt_c: float) -> str:
         if wbgt_c < WARM_C:
