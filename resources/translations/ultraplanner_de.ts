@@ -12748,7 +12748,7 @@
     <name>InHandLane</name>
     <message>
         <source>Time in hand appears with a course.</source>
-        <extracomment>Between a figure and the step under it, and beside lines. So many stations before the walk-in limit its name may stand. Left and right end, height and seconds in hand of one step.</extracomment>
+        <extracomment>Between a figure and the step under it. So many stations before the walk-in limit its name may stand. Left and right end, height and seconds in hand of one step.</extracomment>
         <translation>Das Zeitpolster erscheint, sobald es eine Strecke gibt.</translation>
     </message>
     <message>
@@ -17853,12 +17853,12 @@ Punkte: Gehen</translation>
         <translation>Teilstück aufklappen</translation>
     </message>
     <message>
-        <source>1 more lane…</source>
-        <translation>1 Spur mehr…</translation>
+        <source>1 more lane</source>
+        <translation>1 Spur mehr</translation>
     </message>
     <message>
-        <source>{0} more lanes…</source>
-        <translation>{0} Spuren mehr…</translation>
+        <source>{0} more lanes</source>
+        <translation>{0} Spuren mehr</translation>
     </message>
     <message>
         <source>No room now for: {0}</source>

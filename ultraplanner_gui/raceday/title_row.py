@@ -81,7 +81,7 @@ class TitleRow(QWidget):
         self._crowded_out = lanes
         count, menu = len(lanes), self.more.menu()
         self.more.setText(
-            self.tr("1 more lane…") if count == 1 else self.tr("{0} more lanes…").format(count)
+            self.tr("1 more lane") if count == 1 else self.tr("{0} more lanes").format(count)
         )
         self.more.setToolTip(self.tr("No room now for: {0}").format(", ".join(lanes.values())))
         self.more.setVisible(count > 0)

@@ -261,7 +261,6 @@ class Theme(QObject):
         QPushButton:disabled, QToolButton:disabled {{
             color: {c.strong_line}; border-color: {c.line}; }}
         QPushButton:flat:disabled {{ border-color: transparent; }}
-        QPushButton:flat::menu-indicator {{ image: none; }}
         QPushButton:checked, QToolButton:checked {{
             background: {c.pale_teal}; color: {c.ink}; }}
         """
