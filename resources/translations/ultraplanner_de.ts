@@ -11616,7 +11616,7 @@
         <translation>Datum Wochentag</translation>
     </message>
     <message>
-        <source>Hour of a session</source>
+        <source>Start of a session</source>
         <translation>Uhrzeit einer Einheit</translation>
     </message>
     <message>
@@ -11984,8 +11984,8 @@
         <translation>Tagesraster</translation>
     </message>
     <message>
-        <source>Each tile is a session: its kind, its distance or time, and along its foot the shape of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles are done, outlined ones are planned. Narrow ones have a letter for the kind: R recovery, B back-to-back, Rh rehearsal, Tu tune-up. Drag a tile to another day and every lane shows at once what the weeks would come to; with keys, Enter picks it up and the arrows move it.</source>
-        <translation>Jede Kachel ist eine Einheit: ihre Art, ihre Distanz oder Zeit und an ihrem Fuß die Form des Geländes, auf dem sie gelaufen wird; je kräftiger die Farbe, desto härter die Anstrengung. Gefüllte Kacheln sind erledigt, umrandete geplant. Auf schmalen stehen Buchstaben für die Art: E Erholung, D langer Lauf am Tag danach, P Probe, V Vorbereitungsrennen. Zieh eine Kachel auf einen anderen Tag, und jede Spur zeigt sofort, worauf die Wochen hinausliefen; mit der Tastatur nimmt die Eingabetaste sie auf, und die Pfeile bewegen sie.</translation>
+        <source>Each tile is a session: its kind, its distance or time, and along its foot the shape of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles are done, outlined ones are planned. Narrow ones have a letter for the kind: R recovery, B back-to-back, Rh rehearsal, Tu tune-up. A day too full for that has letters over what it comes to; the pointer on it names each session. Drag a tile to another day and every lane shows at once what the weeks would come to; with keys, Enter picks it up and the arrows move it.</source>
+        <translation>Jede Kachel ist eine Einheit: ihre Art, ihre Distanz oder Zeit und an ihrem Fuß die Form des Geländes, auf dem sie gelaufen wird; je kräftiger die Farbe, desto härter die Anstrengung. Gefüllte Kacheln sind erledigt, umrandete geplant. Auf schmalen stehen Buchstaben für die Art: E Erholung, D langer Lauf am Tag danach, P Probe, V Vorbereitungsrennen. Ein Tag, der dafür zu voll ist, hat Buchstaben über seiner Summe; der Zeiger darauf nennt jede Einheit. Zieh eine Kachel auf einen anderen Tag, und jede Spur zeigt sofort, worauf die Wochen hinausliefen; mit der Tastatur nimmt die Eingabetaste sie auf, und die Pfeile bewegen sie.</translation>
     </message>
     <message>
         <source>tile session calendar drag move</source>

@@ -259,7 +259,7 @@ FIGURES: tuple[Topic, ...] = (
     ),
     Topic(
         "session hour",
-        QT_TRANSLATE_NOOP("Help", "Hour of a session"),
+        QT_TRANSLATE_NOOP("Help", "Start of a session"),
         QT_TRANSLATE_NOOP(
             "Help",
             "The time of day it starts, if it matters; empty is any. It goes into the calendar "
