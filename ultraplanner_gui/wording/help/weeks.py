@@ -39,10 +39,10 @@ TOPICS: tuple[Topic, ...] = (
             "Each tile is a session: its kind, its distance or time, and along its foot the shape "
             "of the ground it is run on; the heavier the ink, the harder the effort. Filled tiles "
             "are done, outlined ones are planned. Narrow ones have a letter for the kind: R "
-            "recovery, B back-to-back, Rh rehearsal, Tu tune-up. A day too full for that "
-            "has letters over what it comes to; the pointer on it names each session. Drag a tile "
-            "to another day and every lane shows at once what the weeks would come to; with keys, "
-            "Enter picks it up and the arrows move it.",
+            "recovery, B back-to-back, Rh rehearsal, Tu tune-up. Drag a tile to another day and "
+            "every lane shows at once what the weeks would come to; with keys, Enter picks it up "
+            "and the arrows move it.\nA day too full for its figures has letters over their "
+            "sum; the pointer on it names each session.",
         ),
         sources=(PLAN,),
         see=(
