@@ -92,15 +92,29 @@ def test_a_day_of_strength_alone_comes_to_a_time(full_day):
     assert crowd._totals([CROSS], stage.words)[-1] == "60\N{PRIME}"
 
 
-def test_single_tiles_are_painted_at_one_height(full_day, monkeypatch):
-    _, stage, _ = full_day(24, SMALL)
+@pytest.mark.parametrize("height", range(420, 462, 5))
+@pytest.mark.parametrize("others", [(), (STRENGTH,), (STRENGTH, JOG)])
+def test_tiles_that_share_a_day_alike_are_painted_at_one_height(
+    full_day, monkeypatch, height, others
+):
+    _, stage, day = full_day(24, (1144, height), *others)
     heights, paint = [], tilelayer.paint_tile
-    monkeypatch.setattr(
-        tilelayer,
-        "paint_tile",
-        lambda painter, box, *more: (heights.append(box.height()), paint(painter, box, *more)),
-    )
+
+    def painted(painter, box, session, *more):
+        heights.extend([box.height()] if session.day == day else [])
+        paint(painter, box, session, *more)
+
+    monkeypatch.setattr(tilelayer, "paint_tile", painted)
     stage.grid.redraw()
     stage.grid.grab()
-    assert len(heights) > 50
-    assert set(heights) == {stage.grid.cells.cell_size.height()}
+    assert len(heights) == len(others) + 1
+    assert len(set(heights)) == 1
+
+
+@pytest.mark.parametrize("height", range(380, 462, 9))
+@pytest.mark.parametrize("weeks", [20, 24, 36, 52])
+def test_no_full_day_is_left_without_a_word(full_day, weeks, height):
+    new, stage, day = full_day(weeks, (1144, height), JOG, STRENGTH)
+    metres = sum(s.distance_m for s in stage.grid.cells.on(day))
+    sums = {stage.words.distance(metres, 0), stage.words.distance_bare(metres, 0)}
+    assert sums & set(new) or {"S", *kinds.names(Kind.STRENGTH)} & set(new)

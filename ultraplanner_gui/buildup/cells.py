@@ -20,8 +20,8 @@ SIDE_BY_SIDE_PX = 88.0
 LOW_ROW_PX = 23.0
 #: Room for a letter and its figure side by side, and for one over the other.
 HALF_PX, NARROW_PX = 25.0, 22.0
-#: As high is a line of nothing but letters and figures.
-LIST_PX = 8.0
+#: As high is a line of nothing but letters and figures, in a tile and in a strip.
+LIST_PX, STRIP_LIST_PX = 7.0, 8.0
 #: Columns as wide as this carry tiles with a figure; narrower than the second they are strips.
 TILE_PX = 44.0
 FAR_PX = 34.0
@@ -158,13 +158,13 @@ class Cells:
         """Return in how many lines *count* tiles may stand so that each has room for its text."""
         # By what every column measures, so that all weeks are laid out alike.
         width, scale = self.cell_size.width() + 2 * GAP_PX, self._scale
-        if width < FAR_PX * scale:
+        if self._is_far:
             return count
         lines = min(count, max(1, int(2 * self.row_height // (LOW_ROW_PX * scale))))
         if width >= SIDE_BY_SIDE_PX * scale and self._width_of(count) >= NARROW_PX * scale:
             return 1
         while lines < count and self._width_of(ceil(count / lines)) < HALF_PX * scale:
-            if self._height_of(lines + 1) < LIST_PX * scale:
+            if self._height_of(lines + 1) < LIST_PX * max(scale, 1.0):
                 break
             lines += 1
         return lines
@@ -175,10 +175,16 @@ class Cells:
         if count < 2:
             return False
         lines = self._most_lines(count)
+        if self._is_far:
+            return self._height_of(count) < STRIP_LIST_PX * max(self._scale, 1.0)
         if lines == count:
-            return self._height_of(count) < LIST_PX * self._scale
+            return self._height_of(count) < LIST_PX * max(self._scale, 1.0)
         least = NARROW_PX if lines == 1 else HALF_PX
         return self._width_of(ceil(count / lines)) < least * self._scale
+
+    @property
+    def _is_far(self) -> bool:
+        return self.cell_size.width() + 2 * GAP_PX < FAR_PX * self._scale
 
     def _width_of(self, count: int) -> float:
         """Return the width of one of *count* tiles beside each other."""

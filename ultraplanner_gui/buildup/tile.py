@@ -33,7 +33,7 @@ NARROW_PX = 28.0
 #: Least width for the kind over the figure.
 OVER_PX = 21.0
 #: Lower tiles are lines of a list: they share the lines between them.
-LIST_PX = 10.0
+LIST_PX, TIGHT_PX = 10.0, 8.9
 #: Tiles with so much room write the unit of their figure, time and climb too.
 WIDE_PX = 74.0
 #: Less climb or drop is not worth a word.
@@ -152,7 +152,9 @@ def paint_box(painter: QPainter, box: QRectF, session: Session, stage: Stage) ->
     """Draw outline and ground of a tile."""
     look = theme()
     c, radius = look.colours, min(look.px(ROUND_PX), box.height() / 4)
-    pen = QPen(c["strong_line"], Stroke.HAIR)
+    # Of lines that touch letters only a hint is left.
+    is_tight = box.height() < look.px(TIGHT_PX)
+    pen = QPen(c["line" if is_tight else "strong_line"], Stroke.HAIR)
     fill = QBrush(c["tile"])
     if session.kind is Kind.RACE:
         pen = QPen(c["clay"], Stroke.LINE)

@@ -179,9 +179,8 @@ def _paint_aligned(
 ) -> None:
     """Draw a tile with its edges on whole pixels."""
     painter.save()
-    # Halves upwards: cells lie on halves, and their tiles are to be of one height.
-    top = floor(rect.top() + 0.5)
-    painter.translate(round(rect.left()), top)
-    box = QRectF(0.0, 0.0, round(rect.width()), floor(rect.bottom() + 0.5) - top)
+    # Halves upwards, for cells lie on halves; the height cut, that neighbours leave out alike.
+    painter.translate(round(rect.left()), floor(rect.top() + 0.5))
+    box = QRectF(0.0, 0.0, round(rect.width()), floor(rect.height() + 0.01))
     paint_tile(painter, box, session, stage, words, max(0.0, spare_px))
     painter.restore()
