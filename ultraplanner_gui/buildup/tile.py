@@ -42,7 +42,7 @@ FLAT_PX = 2.5
 LOW_PX = 18.0
 #: Of more effort the ink would be too heavy for a low tile.
 MOST_LOW_INK = 5
-FOOT_PX = 7.0
+FOOT_PX, LEAST_FOOT_PX = 7.0, 2.0
 LINES_TOP_PX, LINES_FOOT_PX = 1.25, 1.5
 #: Share of the room under a line that tails of letters take.
 TAIL = 0.8
@@ -92,7 +92,7 @@ def paint_tile(
         flat = box.adjusted(inset, 0.0, -inset - spare_px, 0.0)
         _paint_flat(painter, flat, session, stage, words)
         return
-    foot = min(look.px(FOOT_PX), box.height() * 0.15)
+    foot = _foot(box.height())
     line = QRectF(box.left() + inset, box.bottom() - 1.5 - foot, box.width() - 2 * inset, foot)
     room = QRectF(line.left(), box.top(), line.width() - spare_px, line.top() - box.top())
     if room.height() >= _two_lines(KIND_PT) and box.width() >= look.px(OVER_PX):
@@ -111,6 +111,13 @@ def paint_tile(
         room = QRectF(room.left(), top, room.width(), metrics.height())
     _paint_ground_line(painter, line, session, effort)
     _paint_one_line(painter, room, session, stage, words)
+
+
+def _foot(height: float) -> float:
+    """Return how high the ground line of a tile so *height* is: less where two lines need it."""
+    usual = min(theme().px(FOOT_PX), height * 0.15)
+    for_two = height - 1.5 - _two_lines(KIND_PT)
+    return for_two if LEAST_FOOT_PX <= for_two < usual else usual
 
 
 def _inset(width: float) -> float:
