@@ -212,7 +212,7 @@ class RaceDay(QWidget):
             self._place(self.in_hand, Wish(30, 44, 90, 6), "in hand", section),
             self._place(self.light, Wish(17, 17, 22, 5), "light", section, 1),
             self._place(self.warmth, Wish(26, 34, 80, 8, is_spare=True), "warmth", section),
-            self._place(self.fuel, Wish(58, 92, 150, 7), "fuel", self._choose_item),
+            self._place(self.fuel, Wish(60, 92, 150, 7), "fuel", self._choose_item),
             self._place(self.glycogen, store._replace(rank=8), "glycogen", self._choose_item),
             self._place(self.fluid, store, "fluid", self._choose_item),
         )
