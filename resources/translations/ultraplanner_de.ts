@@ -12546,6 +12546,18 @@ Ein Tag, der für seine Zahlen zu voll ist, hat Buchstaben über ihrer Summe; de
         <translation>falten entfalten ausblenden schmal Falte einklappen</translation>
     </message>
     <message>
+        <source>Lanes without room</source>
+        <translation>Spuren ohne Platz</translation>
+    </message>
+    <message>
+        <source>A low window has no room for every lane. The profile keeps a fair height; surface, warmth, glycogen and fluid make room for it. The button beside the title names them: it shows one in place of another, or race day alone with all of them. Drag the lower edge of the profile up, and they come back of themselves.</source>
+        <translation>Ein niedriges Fenster hat nicht für jede Spur Platz. Das Profil behält eine gute Höhe; Untergrund, Wärme, Glykogen und Flüssigkeit machen ihm Platz. Der Knopf neben dem Titel nennt sie: Er zeigt eine statt einer anderen oder nur den Renntag mit allen. Zieh die untere Kante des Profils nach oben, und sie kommen von selbst zurück.</translation>
+    </message>
+    <message>
+        <source>hidden missing lane height more glycogen surface</source>
+        <translation>verborgen fehlt Spur Höhe mehr Glykogen Untergrund</translation>
+    </message>
+    <message>
         <source>The leg ahead</source>
         <translation>Das nächste Teilstück</translation>
     </message>

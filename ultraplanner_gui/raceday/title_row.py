@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal, Slot
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLabel, QMenu, QPushButton, QWidget
 
 from ultraplanner_gui.widgets.axis import Measure
+from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 
@@ -59,6 +60,7 @@ class TitleRow(QWidget):
         self.unfold.clicked.connect(self.unfold_wanted)
         self.unfold.hide()
         self.more.setMenu(QMenu(self.more))
+        set_topic(self.more, "lanes without room")
         self.more.hide()
         row.addStretch(1)
         self._dress()

@@ -73,8 +73,21 @@ TOPICS: tuple[Topic, ...] = (
             "Help", "The pleat says from where to where, how far and how long on the target."
         ),
         sources=(PLAN,),
-        see=("race axis", "aid station", "next leg"),
+        see=("race axis", "aid station", "next leg", "lanes without room"),
         words=QT_TRANSLATE_NOOP("Help", "fold unfold hide narrow pleat collapse"),
+    ),
+    Topic(
+        "lanes without room",
+        QT_TRANSLATE_NOOP("Help", "Lanes without room"),
+        QT_TRANSLATE_NOOP(
+            "Help",
+            "A low window has no room for every lane. The profile keeps a fair height; surface, "
+            "warmth, glycogen and fluid make room for it. The button beside the title names them: "
+            "it shows one in place of another, or race day alone with all of them. Drag the lower "
+            "edge of the profile up, and they come back of themselves.",
+        ),
+        see=("race day", "profile", "folded leg"),
+        words=QT_TRANSLATE_NOOP("Help", "hidden missing lane height more glycogen surface"),
     ),
     Topic(
         "next leg",
