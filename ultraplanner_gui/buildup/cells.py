@@ -150,6 +150,8 @@ class Cells:
         cell = self.cell(day)
         if cell is None:
             return []
+        if len(sessions) == 1:
+            return [Tile(sessions[0], cell)]
         lines = 1 if self.is_crowded(day) else self._most_lines(len(sessions))
         rects = _shares(cell, _lines(sessions, lines))
         return [Tile(s, rect) for s, rect in zip(sessions, rects, strict=True)]
