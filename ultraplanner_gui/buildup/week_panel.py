@@ -27,6 +27,7 @@ from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.engine.session_words import kept_sessions
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording.words import Words
@@ -177,6 +178,7 @@ class WeekPanel(QDialog):
         )
         self.table.setColumnCount(len(heads))
         self.table.setHorizontalHeaderLabels(heads)
+        align_heads(self.table, (LOAD,))
         for column in (DAY, SESSION, PLANNED, LOAD):
             self.table.horizontalHeader().setSectionResizeMode(
                 column, QHeaderView.ResizeMode.ResizeToContents

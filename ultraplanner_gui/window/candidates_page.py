@@ -123,8 +123,9 @@ class CandidatesPage(QDialog):
         box = QVBoxLayout(column)
         box.setContentsMargins(0, 0, 0, 0)
         box.addWidget(rows)
-        box.addLayout(row)
+        # At the foot of the tallest: the buttons of all races stand in one line.
         box.addStretch(1)
+        box.addLayout(row)
         return column
 
     @Slot()

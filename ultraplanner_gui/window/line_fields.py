@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.widgets.fields import describe
+from ultraplanner_gui.widgets.table_heads import align_heads
 
 
 class LinesField(QPlainTextEdit):
@@ -47,6 +48,7 @@ class RowsField(QTableWidget):
         super().__init__(0, len(heads), parent)
         self.setHorizontalHeaderLabels(list(heads))
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        align_heads(self)
         self.verticalHeader().hide()
         self.setTabKeyNavigation(False)
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

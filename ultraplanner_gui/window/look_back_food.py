@@ -23,6 +23,7 @@ from ultraplanner_gui.engine.taken import by_hour, planned_of, until
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.review import Review, Taken
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.small_charts import Bar, BarChart, Scale, ticks_between
@@ -58,6 +59,7 @@ class FoodTaken(QWidget):
         self.table.setHorizontalHeaderLabels(
             [self.tr("At"), self.tr("Food"), self.tr("Planned"), self.tr("Taken")]
         )
+        align_heads(self.table, (_PLANNED, _TAKEN))
         self.table.setAccessibleName(self.tr("Food planned and taken"))
         self.table.verticalHeader().hide()
         self.table.setShowGrid(False)

@@ -27,6 +27,7 @@ from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence, Title
 from ultraplanner_gui.widgets.table_column import say
+from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Space
 from ultraplanner_gui.window.look_back_food import FoodTaken
@@ -321,6 +322,7 @@ class LookBackView(QDialog):
                     item.setTextAlignment(side)
                 item.setToolTip(text)
                 table.setItem(number, column, item)
+        align_heads(table, range(1, len(heads)))
         table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         table.setSelectionMode(QTableWidget.SelectionMode.SingleSelection)

@@ -26,6 +26,7 @@ from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.value import dataclass
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.recordings_read import LeftOut, read_kept
@@ -197,6 +198,8 @@ class FitForm(QDialog):
                     item.setTextAlignment(side)
                 item.setToolTip(text)
                 table.setItem(row, column, item)
+        figures = {c for texts in rows for c, text in enumerate(texts) if text[:1].isdigit()}
+        align_heads(table, figures)
         table.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
         table.setTabKeyNavigation(False)
         table.verticalHeader().hide()

@@ -27,6 +27,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.help_topic import set_topic
+from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.window.recordings_read import ReadRuns
@@ -62,6 +63,7 @@ class RunTable(QTableWidget):
         heads.setSectionResizeMode(NAME, QHeaderView.ResizeMode.Stretch)
         self.setWordWrap(False)
         heads.setHighlightSections(False)
+        align_heads(self, range(NAME + 1, KIND))
         self.verticalHeader().hide()
         self.setTabKeyNavigation(False)
         triggers = QTableWidget.EditTrigger
