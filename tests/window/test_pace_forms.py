@@ -228,3 +228,11 @@ def test_locking_a_section_keeps_it_as_it_is(qtbot, tmp_path):
     assert now.moving_s == pytest.approx(section.moving_s)
     window.deeds.lock_target()
     assert window.document.undo_stack.count() == 1
+
+
+def test_enter_does_not_throw_the_runs_away(qtbot, document, sent):
+    form = shown(qtbot, PredictForm(document.outlook, Words(), sent, lambda taken: None))
+    form.setFocus()
+    QTest.keyClick(form, Qt.Key.Key_Return)
+    assert form.isVisible()
+    assert sent.edits == []

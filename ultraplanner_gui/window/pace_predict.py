@@ -200,7 +200,9 @@ class PredictForm(QDialog):
         self.add = buttons.addButton(self.tr("Add &recordings…"), role)
         self.keep = buttons.addButton(self.tr("&Keep the runs"), role)
         self.use = buttons.addButton(self.tr("&Use as goal"), role)
-        for button in (self.add, self.keep, self.use):
+        # Enter ends what is typed into a cell and does nothing else, least of all cancel.
+        cancel = buttons.button(QDialogButtonBox.StandardButton.Cancel)
+        for button in (self.add, self.keep, self.use, cancel):
             button.setAutoDefault(False)
         self.add.clicked.connect(self._on_add)
         self.keep.clicked.connect(self._on_keep)
