@@ -137,7 +137,16 @@ def test_a_cutoff_is_never_cut_short(stage_of, course_of, width):
     for label, rect in lane._places(lane._seen(lane.body()), lane.body()):
         said = label.clock_in(rect.width())
         assert metrics.horizontalAdvance(said) <= rect.width() + 1.0
-        assert said in ("", label.under, label.under[-5:])
+        clock = label.under[-5:]
+        assert said in ("", label.under, f"by {clock}", clock)
+
+
+def test_a_cutoff_without_its_weekday_still_says_by(stage_of):
+    label = head(stage_of())._label("Finish", 24 * 3600.0)
+    width = theme().metrics(UNIT_PT).horizontalAdvance
+    assert label.under.startswith("by ")
+    assert label.clock_in(width(label.under) - 1.0) == f"by {label.under[-5:]}"
+    assert label.clock_in(width(label.under[-5:])) == label.under[-5:]
 
 
 def test_crowded_names_take_a_second_row_and_give_it_back(stage_of):

@@ -445,8 +445,11 @@ class StationHead(RaceLane):
             shorter: tuple[str, ...] = ()
             if elapsed_s is not None:
                 clock = self.shown.project.race.clock(elapsed_s)
-                under, shorter = words.clock(clock), (words.clock(clock, weekday=False),)
-                under = self.tr("by {0}").format(under) if is_cutoff else under
+                under, bare = words.clock(clock), words.clock(clock, weekday=False)
+                shorter = (bare,)
+                if is_cutoff:
+                    by = self.tr("by {0}")
+                    under, shorter = by.format(under), (by.format(bare), bare)
             label = Label(0.0, name, under, shorter, is_cutoff, _wish(name, under))
             self._texts[key] = label
         return label
