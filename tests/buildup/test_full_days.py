@@ -2,6 +2,7 @@
 
 from collections import Counter
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 
@@ -9,6 +10,7 @@ from tests.buildup.conftest import TODAY, make_block, run
 from ultraplanner_gui.buildup import crowd, kinds, strips, tile, tilelayer
 from ultraplanner_gui.edits.block_moves import PasteSessions
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.widgets.theme import theme
 
 #: The build-up of a window of 1440 x 900 and of one of 1920 x 1080, beside the ledger.
 SMALL, LARGE = (1144, 446), (1624, 489)
@@ -130,3 +132,17 @@ def test_a_little_lower_window_keeps_the_words_of_single_tiles(full_day, height,
     runs = [s for s in stage.document.project.block.sessions if s.kind is Kind.EASY]
     assert 27 <= stage.grid.cells.row_height <= 30
     assert texts.count(kinds.SHORT[Kind.EASY]) == len(runs)
+
+
+@pytest.mark.parametrize("weeks", [24, 52])
+def test_the_outline_of_a_choice_leaves_the_sum_of_a_full_day_readable(full_day, weeks):
+    _, stage, day = full_day(weeks, SMALL, JOG, STRENGTH, CROSS)
+    cell, there = stage.grid.cells.cell(day), stage.grid.cells.tiles_on(day)
+    marks = []
+    for one in there:
+        stage.choose(one.session.key)
+        marks.append(stage.grid._chosen_tile())
+    assert all(cell.adjusted(-1, -1, 1, 1).contains(mark) for mark in marks)
+    assert all(a.right() <= b.left() + 0.01 for a, b in pairwise(marks))
+    sum_top = cell.bottom() - theme().metrics(tile.KIND_PT, bold=True).capHeight()
+    assert all(mark.bottom() < sum_top for mark in marks)

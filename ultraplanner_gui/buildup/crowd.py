@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
@@ -26,11 +26,10 @@ def paint_crowd(
     has_boxes: bool,
 ) -> None:
     """Draw a day in *rect*: over a rule each session, with a box round it near by; under it all."""
-    look = theme()
-    high = round(look.metrics(KIND_PT, bold=True).capHeight() + look.px(4.0))
-    rect = QRectF(rect.toAlignedRect().adjusted(1, 1, 0, 0))
-    foot = min(high, rect.height() / 2)
-    parts = list(_parts(rect.adjusted(0.0, 0.0, 0.0, -foot), staged))
+    look, rects = theme(), parts_of(rect, len(staged))
+    rect = _on_pixels(rect)
+    foot = rect.bottom() - rects[0].bottom()
+    parts = [(part, *one) for part, one in zip(rects, staged, strict=True)]
     if has_boxes:
         for part, tile, stage in parts:
             paint_box(painter, part.adjusted(0.5, 0.5, -0.5, -0.5), tile.session, stage)
@@ -47,12 +46,17 @@ def paint_crowd(
             return
 
 
-def _parts(
-    rect: QRectF, staged: Sequence[tuple[Tile, Stage]]
-) -> Iterator[tuple[QRectF, Tile, Stage]]:
-    width = rect.width() / len(staged)
-    for k, (tile, stage) in enumerate(staged):
-        yield QRectF(rect.left() + k * width, rect.top(), width, rect.height()), tile, stage
+def parts_of(rect: QRectF, count: int) -> list[QRectF]:
+    """Return where each of *count* sessions stands over the rule in a day drawn in *rect*."""
+    look, rect = theme(), _on_pixels(rect)
+    foot = round(look.metrics(KIND_PT, bold=True).capHeight() + look.px(4.0))
+    high = rect.height() - min(foot, rect.height() / 2)
+    wide = rect.width() / count
+    return [QRectF(rect.left() + k * wide, rect.top(), wide, high) for k in range(count)]
+
+
+def _on_pixels(rect: QRectF) -> QRectF:
+    return QRectF(rect.toAlignedRect().adjusted(1, 1, 0, 0))
 
 
 def _paint_kinds(painter: QPainter, parts: Sequence[tuple[QRectF, Tile, Stage]]) -> None:
@@ -61,7 +65,7 @@ def _paint_kinds(painter: QPainter, parts: Sequence[tuple[QRectF, Tile, Stage]])
     letters = [kinds.letters(tile.session.kind) for _, tile, _ in parts]
     height = look.metrics(KIND_PT).capHeight() + 1.0
     widest = max(look.width(text, KIND_PT) for text in letters)
-    is_written = widest <= parts[0][0].width() - 1.0 and height <= parts[0][0].height()
+    is_written = widest <= parts[0][0].width() - 2.0 and height <= parts[0][0].height()
     for text, (part, tile, stage) in zip(letters, parts, strict=True):
         if stage.is_landing:
             continue

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QWidget
 
 from ultraplanner_gui.buildup import gridpaint, kinds
 from ultraplanner_gui.buildup.carry import LengthCarry, SessionCarry
-from ultraplanner_gui.buildup.cells import FAR_PX, Cells
+from ultraplanner_gui.buildup.cells import FAR_PX, Cells, Tile
+from ultraplanner_gui.buildup.crowd import parts_of
 from ultraplanner_gui.buildup.gridmarks import (
     HandPicture,
     Mark,
@@ -205,7 +206,7 @@ class GridPicture(AxisLane):
         if len(keys) < 2 or self.is_far:
             return []
         tiles = (self._cells.tile(key) for key in keys if key != self._selection.key)
-        return [Mark("chosen", tile.rect) for tile in tiles if tile is not None]
+        return [Mark("chosen", self._drawn_at(tile)) for tile in tiles if tile is not None]
 
     def _cursor(self) -> Mark | None:
         has_focus, tile = self.hasFocus(), self._chosen_tile()
@@ -262,7 +263,16 @@ class GridPicture(AxisLane):
         if self._selection.kind != "session":
             return None
         tile = self._cells.tile(self._selection.key)
-        return None if tile is None else tile.rect
+        return None if tile is None else self._drawn_at(tile)
+
+    def _drawn_at(self, tile: Tile) -> QRectF:
+        """Return where *tile* is drawn: on a full day only over what the day comes to."""
+        day = tile.session.day
+        cell = self._cells.cell(day) if self._cells.is_crowded(day) else None
+        if cell is None:
+            return tile.rect
+        there = self._cells.tiles_on(day)
+        return parts_of(cell, len(there))[there.index(tile)]
 
     def _sentence(self, session: Session) -> str:
         return kinds.sentence(session, self._words(), self._is_past(session.day))
