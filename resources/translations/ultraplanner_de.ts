@@ -1018,7 +1018,7 @@
     </message>
     <message>
         <source>Put in the cutoffs</source>
-        <translation>Cutoffs eintragen</translation>
+        <translation>Zeitlimits eintragen</translation>
     </message>
     <message>
         <source>Look over race and runner</source>
@@ -11857,7 +11857,7 @@
     </message>
     <message>
         <source>The steps still open in this plan, each gone once it is taken: aid stations and cutoffs as long as there are none, and after a new plan what is worth a look first. Under it stands where the build-up could not give all that was asked, and what was mended in the course file. Nothing has to be done in this order.</source>
-        <translation>Die Schritte, die in diesem Plan noch offen sind; jeder verschwindet, sobald er getan ist: Verpflegungsstellen und Cutoffs, solange es keine gibt, und nach einem neuen Plan, was zuerst einen Blick wert ist. Darunter steht, wo der Aufbau nicht alles geben konnte, was verlangt war, und was an der Streckendatei ausgebessert wurde. Nichts muss in dieser Reihenfolge geschehen.</translation>
+        <translation>Die Schritte, die in diesem Plan noch offen sind; jeder verschwindet, sobald er getan ist: Verpflegungsstellen und Zeitlimits, solange es keine gibt, und nach einem neuen Plan, was zuerst einen Blick wert ist. Darunter steht, wo der Aufbau nicht alles geben konnte, was verlangt war, und was an der Streckendatei ausgebessert wurde. Nichts muss in dieser Reihenfolge geschehen.</translation>
     </message>
     <message>
         <source>first steps begin start new plan</source>
@@ -15028,7 +15028,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     </message>
     <message>
         <source>just enough to finish inside the cutoffs</source>
-        <translation>gerade genug, um innerhalb der Cutoffs anzukommen</translation>
+        <translation>gerade genug, um innerhalb der Zeitlimits anzukommen</translation>
     </message>
     <message>
         <source>as much as is usual</source>
