@@ -1,5 +1,7 @@
 """Try to lose something: `dev.py trust` for all of it, `dev.py trust --short` for a minute.
 
+A number after it is the seed: the same one tries the same.
+
 Prints one table; the exit code is 1 if anything was lost, hung, or failed in other than our words.
 """
 
@@ -53,7 +55,10 @@ def parts(folder: Path, is_short: bool, seed: int) -> list[Callable[[], Part]]:
 
 
 def main(arguments: list[str]) -> int:
-    """Run all parts and print the table."""
+    """Run all parts and print the table; what this is, where *arguments* are none of its own."""
+    if any(a != "--short" and not a.isdigit() for a in arguments):
+        print(__doc__)
+        return 2
     is_short = "--short" in arguments
     numbers = [int(a) for a in arguments if a.isdigit()]
     seed = numbers[0] if numbers else random.SystemRandom().randrange(10**6)
