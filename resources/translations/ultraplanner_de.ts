@@ -14238,7 +14238,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
         <translation>&amp;Tag</translation>
     </message>
     <message>
-        <source>&amp;Starts at</source>
+        <source>&amp;Begins at</source>
         <translation>U&amp;hrzeit</translation>
     </message>
     <message>

@@ -155,7 +155,7 @@ class PlannedBox(FigureBox):
     def _add_rows(self) -> None:
         self.add(self.tr("&Kind"), self.kind, "session kind")
         self.add(self.tr("Da&y"), self.day, "session day")
-        self.add(self.tr("&Starts at"), self.hour, "session hour")
+        self.add(self.tr("&Begins at"), self.hour, "session hour")
         self.add(self.tr("D&istance"), self.distance, "session distance")
         self.add(self.tr("&Time"), self.time, "session time")
         self.add(self.tr("C&limb"), self.climb, "session climb")
