@@ -203,7 +203,7 @@ class RaceDay(QWidget):
         return self.stack.minimumSizeHint()
 
     def _fill_stack(self) -> None:
-        own, store = Wish(0, 0, 0, 4), Wish(34, 46, 110, 9, is_spare=True)
+        own, store = Wish(0, 0, 0, 4), Wish(33, 46, 110, 9, is_spare=True)
         section = self._choose_section
         lanes = (
             self._place(self.profile, Wish(44, 110, 420, 1, fair=90), "profile", section, 2, True),
