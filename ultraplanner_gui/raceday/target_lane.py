@@ -39,7 +39,7 @@ GRIP_PX = 6.0
 WALKED_PX = 1.5
 FIGURE_PT = LABEL_PT + 1
 #: No more of a low lane than this is kept for the pace of the slowest section.
-MOST_SHARE = 0.55
+MOST_SHARE = 0.6
 KEY_STEP_S = 60.0
 KEY_STEP_M = 100.0
 SLOWEST_TARGET_MPS = 0.2
@@ -327,7 +327,7 @@ class TargetLane(RaceLane):
         room = max(0.25 * (high - low), 0.1 * high)
         # The slowest step has room for its pace, clear of the steps of the plan as kept.
         pace_px = theme().metrics(FIGURE_PT, bold=True).height() + 3.0 * WALKED_PX
-        share = min(pace_px / max(body.height(), 1.0), MOST_SHARE)
+        share = min(pace_px / max(body.height() - 2.0, 1.0), MOST_SHARE)
         foot = min(low - 3.0 * room, (low - share * (high + room)) / (1.0 - share))
         return Scale(max(foot, 0.0), high + room, body.top() + 2, body.bottom())
 
