@@ -115,6 +115,7 @@ class Flow:
         self._frame = frame
         self._pad_mm = sheet.setting.pad_mm
         self._pads = _pads(sheet.rows)
+        self._heights = [self._height(row, self._pad_mm) for row in range(len(sheet.rows))]
         self._known_rooms: dict[int, list[float]] = {}
         self.total = self._fewest(most_pages)
         """How many pages, 0 if they would be more than asked or a row is taller than a page."""
@@ -128,9 +129,7 @@ class Flow:
     @property
     def fill(self) -> float:
         """The share of the room that the rows take."""
-        rows = range(len(self.sheet.rows))
-        taken = sum(self._height(row, self._pad_mm) for row in rows)
-        return max(taken, 1.0) / sum(self._rooms(self.total))
+        return max(sum(self._heights), 1.0) / sum(self._rooms(self.total))
 
     def _fewest(self, most: int) -> int:
         if self._filled(self._rooms(1)) is not None:
@@ -192,13 +191,13 @@ class Flow:
         return shares
 
     def _height(self, row: int, pad_mm: float) -> float:
-        return self.sheet.rows[row].height_mm + sum(self._pads[row]) * pad_mm
+        above, below = self._pads[row]
+        return self.sheet.rows[row].height_mm + (above + below) * pad_mm
 
     def _filled(self, rooms: Sequence[float]) -> list[Sequence[int]] | None:
         shares: list[list[int]] = [[] for _ in rooms]
         number, left = 0, rooms[0]
-        for row in range(len(self.sheet.rows)):
-            height = self._height(row, self._pad_mm)
+        for row, height in enumerate(self._heights):
             while height > left:
                 number += 1
                 if number == len(rooms):
@@ -212,7 +211,7 @@ class Flow:
         """Return the padding that rows get of what is left over, the same on every page."""
         setting = self.sheet.setting
         spare = [
-            (room - sum(self._height(row, self._pad_mm) for row in share)) / (2.0 * len(share))
+            (room - sum(self._heights[row] for row in share)) / (2.0 * len(share))
             for room, share in zip(self._rooms(self.total), shares, strict=True)
             if share
         ]

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.plan.value import dataclass
 
 
-@dataclass(frozen=True, slots=True)
-class Blank:
+class Blank(NamedTuple):
     """Room for one thing to be written: a line behind its label, or a box to tick before it.
 
-    A long one takes more room.
+    A long one takes more room. A tuple, for rows of them are looked up on every trial of a page.
     """
 
     label: str

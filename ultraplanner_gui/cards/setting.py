@@ -139,6 +139,9 @@ class Setting:
     pad_mm: float = field(init=False)
     """The least white above and below a row."""
 
+    _line_mm: float = field(init=False)
+    """The height of a line in type of one point."""
+
     def __post_init__(self) -> None:
         body, dense = self.body_pt, self.is_dense
         # Worked out once: every line of a trial asks for them.
@@ -151,12 +154,13 @@ class Setting:
             ("title_pt", 1.55 * body),
             ("gap_mm", 0.72 * em_mm(body)),
             ("pad_mm", 0.25 if dense else 0.6),
+            ("_line_mm", (DENSE_LINE_EM if dense else EASY_LINE_EM) * MM_PER_PT),
         ):
             object.__setattr__(self, name, value)
 
     def line_mm(self, size_pt: float) -> float:
         """Return the height of a line."""
-        return (DENSE_LINE_EM if self.is_dense else EASY_LINE_EM) * em_mm(size_pt)
+        return self._line_mm * size_pt
 
     def stacked(
         self,
@@ -185,7 +189,8 @@ class Setting:
 
     def wrap(self, text: str, width_mm: float, size_pt: float, bold: bool = False) -> Sequence[str]:
         """Return *text* as lines of at most *width_mm*, broken in a word only if it is wider."""
-        return self.wrap_parts(words_of(text), width_mm, size_pt, bold)
+        room = width_mm / size_pt * (1.0 + ROUNDING)
+        return self.widths.wrapped(words_of(text), " ", bold, room)
 
     def wrap_parts(
         self,
