@@ -156,9 +156,7 @@ def candidate_rows(figures: CandidateFigures, words: Words) -> tuple[Row, ...]:
     rows: list[Row] = [
         Title(race.name, day, TOPIC),
         _figure(tr("Distance"), words.distance(race.distance_m, 1)),
-        _figure(
-            tr("Climb, drop"), f"{words.height_bare(race.climb_m)} / {words.height(race.drop_m)}"
-        ),
+        _figure(tr("Climb, drop"), words.climb_and_drop(race.climb_m, race.drop_m)),
         _figure(tr("Climb per {0}").format(words.distance_unit), _per_unit(figures, words)),
         _figure(tr("Likely finish"), words.duration(figures.finish_s)),
         _figure(tr("In the dark"), dark),

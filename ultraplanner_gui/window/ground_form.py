@@ -328,14 +328,14 @@ def stand_in_rows(
     stand_in: StandIn, grounds: tuple[GroundAtHand, ...], words: Words
 ) -> tuple[Row, ...]:
     """Return what there is to say of one session: match, figures, parts, what is left out."""
-    climb, drop = words.height_bare(stand_in.climb_m), words.height(stand_in.drop_m)
+    heights = words.climb_and_drop(stand_in.climb_m, stand_in.drop_m)
     rows: list[Row] = [
         Title(kinds.capital(grounds_named(stand_in, grounds)), topic=TOPIC),
         Figure(tr("Match"), words.percent(100.0 * stand_in.match), topic=TOPIC),
         Figure(tr("Of the stretch"), words.percent(100.0 * stand_in.share), topic=TOPIC),
         Figure(tr("On feet"), words.duration(stand_in.time_s), topic=TOPIC),
         Figure(tr("Distance"), words.distance(stand_in.distance_m, 1), topic=TOPIC),
-        Figure(tr("Climb, drop"), f"{climb} / {drop}", topic=TOPIC),
+        Figure(tr("Climb, drop"), heights, topic=TOPIC),
         Rule(),
         Heads(tr("Parts"), topic=TOPIC),
         *(Sentence(part_sentence(r, grounds, words), TOPIC) for r in stand_in.repeats),

@@ -248,7 +248,7 @@ def _figures(session: Session, of: Done, words: Words) -> list[tuple[str, str, s
         (tr("Effort"), words.effort(of.effort), "effort"),
     ]
     if session.kind.is_run:
-        heights = f"{words.height_bare(of.climb_m)} / {words.height(of.drop_m)}"
+        heights = words.climb_and_drop(of.climb_m, of.drop_m)
         figures = [
             (tr("Distance"), words.distance(of.distance_m, 1), "session distance"),
             (tr("Climb, drop"), heights, "session climb"),

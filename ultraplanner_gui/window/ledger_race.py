@@ -343,7 +343,7 @@ def _fuel_rows(
 
 
 def _heights(section: SectionFigures, words: Words) -> str:
-    return f"{words.height_bare(section.climb_m)} / {words.height(section.drop_m)}"
+    return words.climb_and_drop(section.climb_m, section.drop_m)
 
 
 def _pace(section: SectionFigures, words: Words) -> str:

@@ -34,8 +34,8 @@ def recording_rows(outlook: Outlook, session: Session, words: Words) -> list[Row
 
 
 def _figures(recording: KeptRecording, plan: Done, words: Words) -> list[Row]:
-    planned = f"{words.height_bare(plan.climb_m)} / {words.height(plan.drop_m)}"
-    climbed = f"{words.height_bare(recording.climb_m)} / {words.height(recording.drop_m)}"
+    planned = words.climb_and_drop(plan.climb_m, plan.drop_m)
+    climbed = words.climb_and_drop(recording.climb_m, recording.drop_m)
     moving = words.duration(recording.moving_s)
     standing = words.duration(recording.elapsed_s - recording.moving_s)
     rows: list[Row] = [

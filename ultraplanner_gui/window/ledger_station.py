@@ -198,7 +198,7 @@ def _heights(look: Outlook, leg: Leg, words: Words) -> str:
     if look.profile is None or not look.profile.has_elevation:
         return NONE
     climb_m, drop_m = look.profile.climb_drop(leg.start_m, leg.end_m)
-    return f"{words.height_bare(climb_m)} / {words.height(drop_m)}"
+    return words.climb_and_drop(climb_m, drop_m)
 
 
 def _carry_rows(looks: Looks, both: Both, words: Words) -> list[Row]:

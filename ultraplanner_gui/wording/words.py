@@ -91,6 +91,10 @@ class Words:
         """Return the height without its unit."""
         return NONE if m is None else self.number(m / self.height_unit_m)
 
+    def climb_and_drop(self, climb_m: float, drop_m: float) -> str:
+        """Return both, told apart where a comma may stand in a number: "1,150 / 1,150 m"."""
+        return f"{self.height_bare(climb_m)} / {self.height(drop_m)}"
+
     @property
     def height_unit(self) -> str:
         """Return "m" or "ft"."""
