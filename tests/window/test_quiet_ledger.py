@@ -3,12 +3,14 @@
 from datetime import date, timedelta
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.desk.selection import Selection
 from ultraplanner_gui.edits.block_moves import LengthenSession
 from ultraplanner_gui.edits.course import SetSectionTarget
+from ultraplanner_gui.edits.stations import MoveStart
 from ultraplanner_gui.engine.glycogen import ledger_of
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.window import ledger_buildup, ledger_race
@@ -77,3 +79,13 @@ def test_stores_of_the_plan_are_reckoned_once_in_a_drag(document):
         document.try_edit(_slower(document, 60.0 * s))
         assert ledger_of(document.shown) is not kept
         assert ledger_of(document.before) is kept
+
+
+def test_what_a_drag_changes_comes_first_though_nothing_is_selected(document, ledger):
+    ledger.resize(300, 500)
+    ledger.show()
+    later = document.project.race.start + timedelta(minutes=45)
+    assert ledger._upper.y() < ledger._lower.y()
+    document.try_edit(MoveStart(later))
+    QApplication.processEvents()
+    assert ledger._lower.y() < ledger._upper.y()

@@ -167,7 +167,8 @@ def _with_race_moved(project: Project, race: Race) -> Block:
     block = project.block
     for session in block.sessions:
         if session.kind is Kind.RACE and session.done is None:
-            block = block.with_session(replace(session, day=race.day, duration_s=race.goal_s))
+            moved = replace(session, day=race.day, duration_s=race.goal_s)
+            block = block if moved == session else block.with_session(moved)
     return block
 
 

@@ -113,6 +113,11 @@ class Ledger(QScrollArea):
 
     @Slot(object, object)
     def _on_changed(self, before: Outlook, after: Outlook) -> None:
+        kept = self._document.before
+        # The start of the race is dragged without being selected.
+        is_race = after.race is not kept.race and after.project.block is kept.project.block
+        if is_race and self._document.trial_outlook is not None:
+            self._put_first(True)
         self._refresh()
 
     @Slot()
@@ -181,6 +186,7 @@ class Ledger(QScrollArea):
             self._box.removeWidget(widget)
         for place, widget in enumerate(order):
             self._box.insertWidget(place, widget)
+        self.verticalScrollBar().setValue(0)
 
     @Slot()
     def _refresh(self) -> None:
