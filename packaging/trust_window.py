@@ -330,6 +330,8 @@ def window_soak(folder: Path, count: int, luck: random.Random) -> Part:
         app.processEvents()
         part.faults += list(listening.taken())
     theme().choose("light", 100)
+    # Without a screen Qt lets go of what was copied only after Python, which made it, is gone.
+    QApplication.clipboard().clear()
     return part
 
 
