@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
-from ultraplanner_gui.raceday.station_head import shortened
+from ultraplanner_gui.raceday.head_names import shortened
 
 
 def test_like_names_stay_apart():

@@ -8,8 +8,8 @@ from collections.abc import Iterator
 from PySide6.QtCore import QRectF
 
 from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.raceday.head_names import Label
 from ultraplanner_gui.raceday.leg_bar import LegSpot, StopSpot
-from ultraplanner_gui.widgets.lane import UNIT_PT
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 
@@ -17,34 +17,6 @@ Stretch = tuple[float, float]
 NOWHERE: Stretch = (math.inf, -math.inf)
 #: The box round a name keeps so far from it, and as far from that of its neighbour.
 MARK_PAD_PX = 4.0
-
-
-@dataclass(frozen=True, slots=True)
-class Label:
-    """A name at *x* and the clock under it, a cutoff or not; `shorter` are briefer words for it.
-
-    `wish` is the width it would like to have, `key` the station, None for the finish. What is
-    in the hand `is_held`: neighbours give way to what it says.
-    """
-
-    x: float
-    name: str
-    under: str = ""
-    shorter: tuple[str, ...] = ()
-    is_cutoff: bool = True
-    wish: float = 0.0
-    key: str | None = None
-    is_held: bool = False
-
-    def at(self, x: float, key: str | None) -> Label:
-        """Return the same at another place, of the station *key*."""
-        held = self.is_held
-        return Label(x, self.name, self.under, self.shorter, self.is_cutoff, self.wish, key, held)
-
-    def clock_in(self, width: float) -> str:
-        """Return as much of the clock as fits: a time cut short would be another time."""
-        look, texts = theme(), (self.under, *self.shorter)
-        return next((t for t in texts if look.width(t, UNIT_PT) <= width + 0.01), "")
 
 
 @dataclass(frozen=True, slots=True, eq=False)

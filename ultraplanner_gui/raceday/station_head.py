@@ -26,7 +26,18 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.raceday.head_hand import START, HeadHand
-from ultraplanner_gui.raceday.head_scene import MARK_PAD_PX, HeadScene, Label
+from ultraplanner_gui.raceday.head_names import (
+    GAP_PX,
+    Label,
+    bold_width,
+    is_crowded,
+    row_height,
+    shortened,
+    thinned,
+    wall_between,
+    wish_of,
+)
+from ultraplanner_gui.raceday.head_scene import MARK_PAD_PX, HeadScene
 from ultraplanner_gui.raceday.leg_bar import (
     BAR_PX,
     LegSpot,
@@ -54,10 +65,7 @@ from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Stroke
 from ultraplanner_gui.wording.words import Words
 
-GAP_PX = 8.0
 REACH_PX = 60.0
-#: So much of a name stays beside one in the hand.
-LEAST_NAME_PX = 30.0
 RIGHT = Align.AlignRight | Align.AlignVCenter
 
 
@@ -130,7 +138,7 @@ class StationHead(RaceLane):
         """
         self._rows = self._rows_in(float(width))
         bar = 0.0 if self._is_strip else theme().px(BAR_PX)
-        return round(self._rows * _row_height() + bar + 2)
+        return round(self._rows * row_height() + bar + 2)
 
     def sizeHint(self) -> QSize:
         return QSize(400, self.heightForWidth(self.width()))
@@ -159,7 +167,7 @@ class StationHead(RaceLane):
         def x_of(at_m: float) -> float:
             return left + self.axis.share_of_race(at_m, wide) * wide
 
-        return 2 if _is_crowded(self._labels(x_of)) else 1
+        return 2 if is_crowded(self._labels(x_of)) else 1
 
     def renew(self, before: Outlook, after: Outlook) -> None:
         if self.has_ground_changed(before, after) or have_stations_changed(before, after):
@@ -250,7 +258,7 @@ class StationHead(RaceLane):
         unders: dict[str, list[tuple[QRectF, str]]] = {"ink": [], "clay": [], "soft": []}
         for label, rect in scene.placed:
             left, top, width = rect.left(), rect.top(), rect.width()
-            name = shortened(label.name, width + 1, _bold_width)
+            name = shortened(label.name, width + 1, bold_width)
             names.append((QRectF(left, top, width, bold_px), name))
             under = label.clock_in(width)
             if under:
@@ -266,9 +274,9 @@ class StationHead(RaceLane):
         """Return the box that marks *label*, round what is written of it in *rect*."""
         look = theme()
         pad = look.px(MARK_PAD_PX)
-        name = shortened(label.name, rect.width() + 1, _bold_width)
+        name = shortened(label.name, rect.width() + 1, bold_width)
         under = label.clock_in(rect.width())
-        half = max(_bold_width(name), look.width(under, UNIT_PT)) / 2 + pad
+        half = max(bold_width(name), look.width(under, UNIT_PT)) / 2 + pad
         middle = rect.center().x()
         return QRectF(middle - half, rect.top() + 0.5, 2 * half, rect.height() - 1.0)
 
@@ -311,7 +319,7 @@ class StationHead(RaceLane):
     @property
     def bar_top(self) -> float:
         """Where the strip of legs and stops begins."""
-        return self._rows * _row_height() + 1.0
+        return self._rows * row_height() + 1.0
 
     def leg_spots(self, body: QRectF) -> list[LegSpot]:
         """Return the legs in sight and their folds."""
@@ -325,7 +333,7 @@ class StationHead(RaceLane):
     def placed(self, body: QRectF) -> list[tuple[Label, QRectF]]:
         """Return the names in sight and where each is written."""
         seen = self._seen(body)
-        return self._places(_thinned(seen) if self._is_strip else seen, body)
+        return self._places(thinned(seen) if self._is_strip else seen, body)
 
     def readout(self, at: QPointF) -> str:
         said = self.hand.said_at(at)
@@ -391,12 +399,12 @@ class StationHead(RaceLane):
         """Return where each label goes: over its line as far as its neighbours let it."""
         gap = theme().px(GAP_PX)
         left, right = body.left() - theme().px(REACH_PX), self.width() + gap / 2 - 6.0
-        placed, height = [], _row_height()
+        placed, height = [], row_height()
         for row in range(self._rows):
             stand = labels[row :: self._rows]
             if not stand:
                 continue
-            walls = [left, *(_wall(a, b) for a, b in pairwise(stand)), right]
+            walls = [left, *(wall_between(a, b) for a, b in pairwise(stand)), right]
             for label, (low, high) in zip(stand, pairwise(walls), strict=True):
                 low, high = low + gap / 2, high - gap / 2
                 width = min(label.wish, high - low)
@@ -450,88 +458,13 @@ class StationHead(RaceLane):
                 if is_cutoff:
                     by = self.tr("by {0}")
                     under, shorter = by.format(under), (by.format(bare), bare)
-            label = Label(0.0, name, under, shorter, is_cutoff, _wish(name, under))
+            label = Label(0.0, name, under, shorter, is_cutoff, wish_of(name, under))
             self._texts[key] = label
         return label
 
     def _saying(self, label: Label, said: tuple[str, ...]) -> Label:
         """Return *label* with what is in the hand, now and before, instead of its clock."""
         under, *shorter = said
-        wish = max(label.wish, _wish(label.name, under))
+        wish = max(label.wish, wish_of(label.name, under))
         label = replace(label, under=under, shorter=tuple(shorter), is_cutoff=False)
         return replace(label, wish=wish, is_held=True)
-
-
-def _wish(name: str, under: str) -> float:
-    look = theme()
-    return max(look.width(name, LABEL_PT, bold=True), look.width(under, UNIT_PT))
-
-
-def _bold_width(text: str) -> float:
-    return theme().width(text, LABEL_PT, bold=True)
-
-
-def shortened(name: str, width: float, advance: Callable[[str], float]) -> str:
-    """Return as much of *name* as fits and still tells it from its like.
-
-    Names of one place differ at their end ("Hollow Bridge 7"), so the first words lose letters
-    before a number or the last word does; what fits in no other way is cut in its middle.
-    """
-    if advance(name) <= width:
-        return name
-    *first, last = name.split() or [""]
-    for letters in (4, 3, 2, 1):
-        if not first:
-            break
-        words = [word if len(word) <= letters else word[:letters] for word in first]
-        between = " " if letters > 1 else ""
-        mark = "." if letters > 1 else ""
-        begun = between.join(
-            w + (mark if w != o else "") for w, o in zip(words, first, strict=True)
-        )
-        for end in (last, last if last.isdigit() else last[:letters]):
-            short = f"{begun} {end}" if end.isdigit() or letters > 1 else f"{begun}{end}"
-            if advance(short) <= width:
-                return short
-    if last.isdigit() and advance(last) <= width:
-        return last
-    for kept in range(len(name) - 1, 1, -1):
-        short = f"{name[: (kept + 1) // 2]}…{name[len(name) - kept // 2 :]}"
-        if advance(short) <= width:
-            return short
-    return "…" if advance("…") <= width else ""
-
-
-def _thinned(labels: list[Label]) -> list[Label]:
-    """Return those that stand clear in one row: start, finish, then those with a cutoff first."""
-    gap, kept = theme().px(GAP_PX), labels[:1] + labels[1:][-1:]
-    for label in sorted(labels[1:-1], key=lambda one: not one.under):
-        if all(abs(label.x - other.x) >= (label.wish + other.wish) / 2 + gap for other in kept):
-            kept.append(label)
-    return sorted(kept, key=lambda one: one.x)
-
-
-def _row_height() -> float:
-    look = theme()
-    return look.metrics(LABEL_PT, bold=True).height() + look.metrics(UNIT_PT).height()
-
-
-def _wall(a: Label, b: Label) -> float:
-    """Return where the room of *a* ends and that of *b*, right of it, begins.
-
-    Halfway, unless one of them leaves some of its half to the other.
-    """
-    gap = theme().px(GAP_PX)
-    half = (b.x - a.x - gap) / 2
-    of_a, of_b = a.wish / 2, b.wish / 2
-    least = theme().px(LEAST_NAME_PX) / 2
-    if a.is_held or b.is_held:
-        of_a, of_b = (of_a, min(of_b, least)) if a.is_held else (min(of_a, least), of_b)
-    if of_a <= half:
-        return a.x + max(of_a, 2 * half - of_b) + gap / 2 if of_b > half else (a.x + b.x) / 2
-    return b.x - max(of_b, 2 * half - of_a) - gap / 2 if of_b <= half else (a.x + b.x) / 2
-
-
-def _is_crowded(labels: list[Label]) -> bool:
-    gap = theme().px(GAP_PX)
-    return any(b.x - a.x < (a.wish + b.wish) / 2 + gap for a, b in pairwise(labels))
