@@ -16,3 +16,11 @@ def bare_window(qtbot, tmp_path):
     window.resize(1440, 900)
     window.show()
     return window
+
+
+@pytest.fixture
+def window(qapp, bare_window):
+    """The same in the style of the program, the look put back afterwards."""
+    qapp.setStyle("Fusion")
+    yield bare_window
+    theme().choose("light", 100)

@@ -10,7 +10,6 @@ from tests.window.lines_drawn import LineWatch
 from tests.window.text_drawn import TextWatch, settle
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.block import AddSession
 from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.engine.first_plan import new_block
@@ -18,7 +17,6 @@ from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.widgets.lane import Align, Lane, draw_level, draw_text
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
 SIZES = ((1280, 720), (1440, 900), (1920, 1080))
@@ -73,19 +71,6 @@ PLANS = {
     "25 stations": _many_stations,
     "no cutoffs": _no_cutoffs,
 }
-
-
-@pytest.fixture
-def window(qtbot, qapp, tmp_path):
-    qapp.setStyle("Fusion")
-    theme().choose("light", 100)
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.show()
-    yield window
-    theme().choose("light", 100)
 
 
 @pytest.mark.parametrize("plan", PLANS)

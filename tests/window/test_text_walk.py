@@ -12,7 +12,6 @@ from tests.window.test_every_window import VIEWS
 from tests.window.text_drawn import TextWatch, narrow_buttons, settle
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.desk.document import Document
-from ultraplanner_gui.desk.settings import Settings
 from ultraplanner_gui.edits.course import AddStation
 from ultraplanner_gui.edits.stations import MoveStation
 from ultraplanner_gui.engine.first_plan import new_block
@@ -21,7 +20,6 @@ from ultraplanner_gui.plan.block import Block, Kind
 from ultraplanner_gui.store.project_file import ProjectFile
 from ultraplanner_gui.widgets.lane import Align, Lane, draw_text
 from ultraplanner_gui.widgets.theme import theme
-from ultraplanner_gui.window.main_window import MainWindow
 
 TODAY = date(2026, 11, 25)
 SIZES = ((1280, 720), (1440, 900), (1920, 1080), (2560, 1440))
@@ -72,19 +70,6 @@ PLANS = {"demo": _demo, "25 stations": _many_stations, "52 weeks": _a_year}
 @pytest.fixture
 def watch(monkeypatch):
     return TextWatch(monkeypatch)
-
-
-@pytest.fixture
-def window(qtbot, qapp, tmp_path):
-    qapp.setStyle("Fusion")
-    theme().choose("light", 100)
-    settings = Settings(tmp_path / "settings.ini")
-    settings.units, settings.locale = "metric", "en_GB"
-    window = MainWindow(settings)
-    qtbot.addWidget(window)
-    window.show()
-    yield window
-    theme().choose("light", 100)
 
 
 def _show(window, project, size):
