@@ -35,7 +35,7 @@ def kept_classes() -> list[type]:
             found.append(kind)
         elif is_dataclass(kind):
             found.append(kind)
-            hints = typing.get_type_hints(kind)
+            hints = typing.get_type_hints(kind, include_extras=True)
             for field in fields(kind):
                 meet(hints[field.name])
 
@@ -54,7 +54,7 @@ def _class(kind: type) -> str:
     if issubclass(kind, Enum):
         return head + ", ".join(f"`{member.value}`" for member in kind) + "\n"
     assert is_dataclass(kind)
-    hints = typing.get_type_hints(kind)
+    hints = typing.get_type_hints(kind, include_extras=True)
     lines = [
         f"- `{field.name}`: `{field.type}`{_default(field, hints[field.name])}"
         for field in fields(kind)

@@ -57,7 +57,7 @@ def test_race_in_a_year_no_file_would_take_back_is_refused(year):
 
 
 def test_every_figure_of_the_runner_has_a_range_that_holds_its_own_default():
-    figures = {f.name for f in fields(Runner) if f.type == "float"}
+    figures = {f.name for f in fields(Runner) if f.type == "Number"}
 
     assert figures == set(RUNNER_RANGES)
     check_runner(Runner())

@@ -6,6 +6,7 @@ import json
 import re
 import sqlite3
 import struct
+import zlib
 from dataclasses import fields
 from datetime import datetime
 from zoneinfo import ZoneInfo
@@ -75,7 +76,8 @@ class Reader:
 
     def body(self, digest):
         body = self.bodies[bytes.fromhex(digest)]
-        assert hashlib.blake2b(body, digest_size=20).hexdigest() == digest
+        name = hashlib.blake2b(body, digest_size=16).digest()
+        assert (name + struct.pack(">I", zlib.crc32(body))).hex() == digest
         return body
 
     def parts(self, number):

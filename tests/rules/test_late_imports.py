@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from tests.rules import source
 
-LATE = {"highspy", "gpxpy", "icalendar", "msgspec", "xlsxwriter"}
+LATE = {"highspy", "gpxpy", "icalendar", "xlsxwriter"}
 
 
 def _run_at_import(node: ast.AST) -> Iterator[ast.AST]:

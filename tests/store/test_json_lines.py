@@ -34,7 +34,7 @@ def read(path):
 
 def test_every_line_is_json_and_the_first_says_what_it_is(told):
     first, *others = map(json.loads, told)
-    assert first == {"ultraplanner": "project", "version": 1003}
+    assert first == {"ultraplanner": "project", "version": 2000}
     assert {"body", "state"} == {next(iter(line)) for line in others}
 
 
@@ -109,7 +109,7 @@ def changed(told, which, change):
     ("which", "change"),
     [
         ("ultraplanner", lambda line: line.update(version=9000)),
-        ("ultraplanner", lambda line: line.update(version="1003")),
+        ("ultraplanner", lambda line: line.update(version="2000")),
         ("line", lambda line: line["value"]["latitude_deg"].pop()),
         ("line", lambda line: line["value"].update(elevation_m=["high"] * 40)),
         ("line", lambda line: line["value"].update(gaps=[40])),

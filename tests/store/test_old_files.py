@@ -6,7 +6,7 @@ from tests.store.old.make import FOLDER, describe, earlier, outline, present, sa
 from ultraplanner_gui.store.database import VERSION
 from ultraplanner_gui.store.project_file import ProjectFile
 
-RELEASED = [1000, 1001, 1002, 1003]
+RELEASED = [1000, 1001, 1002, 1003, 2000]
 
 
 @pytest.mark.parametrize("version", RELEASED)

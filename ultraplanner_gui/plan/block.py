@@ -11,7 +11,7 @@ from ultraplanner_gui.plan.fuel import Portion
 from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.surface import Surface
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class Kind(StrEnum):
@@ -88,25 +88,23 @@ class Mind(StrEnum):
     GOALS = "goals and cutoffs"
 
 
-@dataclass(frozen=True, slots=True)
-class Done:
+class Done(Value, frozen=True):
     """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams,
     `foods` of what.
     """
 
-    distance_m: float
-    duration_s: float
-    climb_m: float = 0.0
-    drop_m: float = 0.0
-    effort: int = 3
-    carb_g: float = 0.0
+    distance_m: Number
+    duration_s: Number
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0
+    effort: Whole = 3
+    carb_g: Number = 0.0
     gut: Gut | None = None
     note: str = ""
     foods: tuple[Portion, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Session:
+class Session(Value, frozen=True):
     """One session on one day. `effort` is on ten steps; `carb_g_per_h` the carbohydrate to
     practise with (0: none). `done` is set once it was run; `missed` when it was not.
 
@@ -118,19 +116,19 @@ class Session:
     key: str
     day: date
     kind: Kind
-    distance_m: float
-    duration_s: float
-    climb_m: float = 0.0
-    drop_m: float = 0.0
+    distance_m: Number
+    duration_s: Number
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0
     ground: Ground = Ground.LEVEL
-    effort: int = 3
-    carb_g_per_h: float = 0.0
+    effort: Whole = 3
+    carb_g_per_h: Number = 0.0
     fasted: bool = False
     dark: bool = False
     note: str = ""
     done: Done | None = None
     missed: bool = False
-    at_s: float | None = None
+    at_s: Number | None = None
     surface: Surface = Surface.UNKNOWN
     ends_on: Ground | None = None
     heat: bool = False
@@ -161,8 +159,7 @@ class Session:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Value, frozen=True):
     """All sessions, by day, and the plan's weeks by their number to go (race week 0).
 
     `cutbacks` are the planned cutback weeks, `taper_weeks` how many weeks before the race
@@ -171,9 +168,9 @@ class Block:
     """
 
     sessions: tuple[Session, ...] = ()
-    first_week: int = 0
-    cutbacks: tuple[int, ...] = ()
-    taper_weeks: int = 2
+    first_week: Whole = 0
+    cutbacks: tuple[Whole, ...] = ()
+    taper_weeks: Whole = 2
 
     def session(self, key: str) -> Session:
         """Return the session *key*; PlanError if there is none."""

@@ -4,20 +4,18 @@ from __future__ import annotations
 
 from datetime import date
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 
-@dataclass(frozen=True, slots=True)
-class CandidateStop:
+class CandidateStop(Value, frozen=True):
     """A place with a cutoff: metres from the start, climb until there, race time in seconds."""
 
-    at_m: float
-    cutoff_s: float
-    climb_m: float = 0.0
+    at_m: Number
+    cutoff_s: Number
+    climb_m: Number = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class Candidate:
+class Candidate(Value, frozen=True):
     """One race that might be run. `start_s` is the time of day of the start, in seconds.
 
     `limit_s` is the cutoff at the finish, `stops` those before it, in order. `zone` is the name of
@@ -28,13 +26,13 @@ class Candidate:
     key: str
     name: str
     day: date
-    distance_m: float
-    climb_m: float = 0.0
-    drop_m: float = 0.0
-    limit_s: float | None = None
-    start_s: float = 6 * 3600.0
+    distance_m: Number
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0
+    limit_s: Number | None = None
+    start_s: Number = 6 * 3600.0
     stops: tuple[CandidateStop, ...] = ()
-    latitude_deg: float | None = None
-    longitude_deg: float | None = None
+    latitude_deg: Number | None = None
+    longitude_deg: Number | None = None
     zone: str = ""
     note: str = ""

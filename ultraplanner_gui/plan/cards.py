@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class CardKind(StrEnum):
@@ -89,8 +89,7 @@ PARTS_OF: dict[CardKind, tuple[CardPart, ...]] = {
 """What can be left out of each kind of card."""
 
 
-@dataclass(frozen=True, slots=True)
-class Card:
+class Card(Value, frozen=True):
     """One card to print; `width_mm` x `height_mm` is the finished size, flat where it is folded.
 
     `leaves_out` is what does not stand on it, `locale` how its numbers are written, such as
@@ -98,10 +97,10 @@ class Card:
     """
 
     kind: CardKind
-    width_mm: float = 105.0
-    height_mm: float = 148.0
+    width_mm: Number = 105.0
+    height_mm: Number = 148.0
     form: CardForm = CardForm.SHEET
-    copies: int = 1
+    copies: Whole = 1
     leaves_out: tuple[CardPart, ...] = ()
     units: CardUnits = CardUnits.AS_SHOWN
     locale: str = ""

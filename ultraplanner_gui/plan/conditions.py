@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 
 class Effect(StrEnum):
@@ -16,24 +16,22 @@ class Effect(StrEnum):
     DESCENTS = "descents"
 
 
-@dataclass(frozen=True, slots=True)
-class ValleyForecast:
+class ValleyForecast(Value, frozen=True):
     """The weather of race day, typed once for a place at *valley_m* metres.
 
     `coldest_c` comes at the clock hour `coldest_h`, `warmest_c` at `warmest_h`, every day of the
     race. `humidity_percent` is that of the warmest hour.
     """
 
-    coldest_c: float
-    warmest_c: float
-    humidity_percent: float
-    valley_m: float
-    coldest_h: float = 6.0
-    warmest_h: float = 15.0
+    coldest_c: Number
+    warmest_c: Number
+    humidity_percent: Number
+    valley_m: Number
+    coldest_h: Number = 6.0
+    warmest_h: Number = 15.0
 
 
-@dataclass(frozen=True, slots=True)
-class Conditions:
+class Conditions(Value, frozen=True):
     """The day of the race.
 
     `weather` is None while nobody knows; then there is no heat. `off` are the effects switched
@@ -42,4 +40,4 @@ class Conditions:
 
     weather: ValleyForecast | None = None
     off: tuple[Effect, ...] = ()
-    lamp_s: float | None = None
+    lamp_s: Number | None = None

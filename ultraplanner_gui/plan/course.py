@@ -21,7 +21,7 @@ from ultraplanner_gui.plan.station import (
     StopKind,
 )
 from ultraplanner_gui.plan.surface import Surface, SurfaceFactors, SurfaceSpan
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole, dataclass
 
 __all__ = [
     "SHORTEST_SECTION_M",
@@ -99,8 +99,7 @@ class Slope(StrEnum):
     DESCENT = "descent"
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(Value, frozen=True):
     """One leg of the course.
 
     It ends at the aid station `station`, or else at `end_m`, or, when both are None, at the
@@ -111,24 +110,22 @@ class Section:
 
     key: str
     station: str | None = None
-    end_m: float | None = None
-    target_s: float | None = None
+    end_m: Number | None = None
+    target_s: Number | None = None
     hard_note: str = ""
     name: str = ""
     slope: Slope | None = None
-    number: int = 0
+    number: Whole = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Pin:
+class Pin(Value, frozen=True):
     """A place of the line, `line_m` metres along it, that lies `at_m` metres from the start."""
 
-    at_m: float
-    line_m: float
+    at_m: Number
+    line_m: Number
 
 
-@dataclass(frozen=True, slots=True)
-class Course:
+class Course(Value, frozen=True):
     """Everything about the ground, its places in metres from the start.
 
     `length_m` is the geodesic length of `line`, or else `official_m`; then the line is stretched
@@ -141,15 +138,15 @@ class Course:
     """
 
     line: Line
-    length_m: float
+    length_m: Number
     stations: tuple[AidStation, ...] = ()
     sections: tuple[Section, ...] = (Section("finish"),)
     surfaces: tuple[SurfaceSpan, ...] = ()
     name: str = ""
     repairs: tuple[Message | Repair, ...] = ()
-    official_m: float | None = None
-    official_climb_m: float | None = None
-    official_drop_m: float | None = None
+    official_m: Number | None = None
+    official_climb_m: Number | None = None
+    official_drop_m: Number | None = None
     pins: tuple[Pin, ...] = ()
     surface_factors: tuple[SurfaceFactors, ...] = ()
     reading: Reading | None = None

@@ -7,7 +7,7 @@ from datetime import date
 from enum import StrEnum
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class Tolerance(StrEnum):
@@ -76,8 +76,7 @@ class Shape(StrEnum):
     SALT = "salt"
 
 
-@dataclass(frozen=True, slots=True)
-class Food:
+class Food(Value, frozen=True):
     """One food, per serving. `carb_g` is net of fibre; `mark` says where the figures are from
     ("published", "from memory", "from the packet").
 
@@ -88,26 +87,25 @@ class Food:
     key: str
     name: str
     serving: str
-    weight_g: float
-    carb_g: float
-    sodium_mg: float = 0.0
-    fluid_ml: float = 0.0
-    caffeine_mg: float = 0.0
-    energy_kcal: float = 0.0
+    weight_g: Number
+    carb_g: Number
+    sodium_mg: Number = 0.0
+    fluid_ml: Number = 0.0
+    caffeine_mg: Number = 0.0
+    energy_kcal: Number = 0.0
     sugars: Sugars = Sugars.SINGLE
     shape: Shape = Shape.SOLID
     source: str = ""
     mark: str = ""
-    protein_g: float = 0.0
-    fructose_g: float | None = None
+    protein_g: Number = 0.0
+    fructose_g: Number | None = None
     tolerance: Tolerance = Tolerance.NOT_TRIED
     allergens: tuple[Allergen, ...] = ()
     is_carried: bool = True
-    per_pack: float = 1.0
+    per_pack: Number = 1.0
 
 
-@dataclass(frozen=True, slots=True)
-class FuelItem:
+class FuelItem(Value, frozen=True):
     """*servings* of a food taken at *at_s* seconds of race time.
 
     With `at_m` it is taken there instead, metres from the start, whenever that is reached.
@@ -115,38 +113,34 @@ class FuelItem:
 
     key: str
     food: str
-    at_s: float
-    servings: float = 1.0
-    at_m: float | None = None
+    at_s: Number
+    servings: Number = 1.0
+    at_m: Number | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Portion:
+class Portion(Value, frozen=True):
     """*servings* of a food, in training, at no given time."""
 
     food: str
-    servings: float = 1.0
+    servings: Number = 1.0
 
 
-@dataclass(frozen=True, slots=True)
-class Carrying:
+class Carrying(Value, frozen=True):
     """What the runner carries drink in, and how much more than planned is packed."""
 
-    bottles: int = 2
-    bottle_ml: float = 500.0
-    spare: float = 0.15
+    bottles: Whole = 2
+    bottle_ml: Number = 500.0
+    spare: Number = 0.15
 
 
-@dataclass(frozen=True, slots=True)
-class Caffeine:
+class Caffeine(Value, frozen=True):
     """Whether filling may use caffeine, and which limit of a day counts."""
 
     is_used: bool = False
     limit: CaffeineLimit = CaffeineLimit.USUAL
 
 
-@dataclass(frozen=True, slots=True)
-class Tank:
+class Tank(Value, frozen=True):
     """What the glycogen ledger starts from.
 
     `vo2max` in mL/kg/min, None where not known: then `effort` says how hard the race is.
@@ -154,49 +148,46 @@ class Tank:
     `liver_g` that in the liver.
     """
 
-    vo2max: float | None = None
+    vo2max: Number | None = None
     effort: Effort = Effort.EASY
-    leg_share: float = 0.21
-    legs_g_per_kg: float = 20.0
-    liver_g: float = 90.0
+    leg_share: Number = 0.21
+    legs_g_per_kg: Number = 20.0
+    liver_g: Number = 90.0
 
 
-@dataclass(frozen=True, slots=True)
-class Before:
+class Before(Value, frozen=True):
     """How the last days are eaten: loading, the last meal, caffeine before the start."""
 
-    loading_days: int = 2
-    loading_g_per_kg: float = 10.0
-    meal_h: float = 3.0
-    caffeine_mg: float = 0.0
+    loading_days: Whole = 2
+    loading_g_per_kg: Number = 10.0
+    meal_h: Number = 3.0
+    caffeine_mg: Number = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class SweatTest:
+class SweatTest(Value, frozen=True):
     """A run weighed before and after; masses undressed and dry. *hours* long."""
 
     day: date
-    before_kg: float
-    after_kg: float
-    drunk_l: float
-    passed_l: float
-    hours: float
+    before_kg: Number
+    after_kg: Number
+    drunk_l: Number
+    passed_l: Number
+    hours: Number
     note: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class FuelPlan:
+class FuelPlan(Value, frozen=True):
     """What is asked per hour, the foods at hand and the items placed on the race clock.
 
     Items are by time. `first_s` and `every_s` are the rule by which items are placed; new ones
     keep what `keep` says. `allergens` are what the runner must not eat.
     """
 
-    carb_g_per_h: float = 60.0
-    fluid_ml_per_h: float = 500.0
-    sodium_mg_per_h: float = 400.0
-    first_s: float = 1800.0
-    every_s: float = 1200.0
+    carb_g_per_h: Number = 60.0
+    fluid_ml_per_h: Number = 500.0
+    sodium_mg_per_h: Number = 400.0
+    first_s: Number = 1800.0
+    every_s: Number = 1200.0
     foods: tuple[Food, ...] = ()
     items: tuple[FuelItem, ...] = ()
     keep: Keep = Keep.CLOCK

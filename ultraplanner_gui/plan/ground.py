@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from ultraplanner_gui.plan.surface import Surface
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class GroundKind(StrEnum):
@@ -19,8 +19,7 @@ class GroundKind(StrEnum):
     LOOP = "recorded loop"
 
 
-@dataclass(frozen=True, slots=True)
-class GroundAtHand:
+class GroundAtHand(Value, frozen=True):
     """One place to train. `length_m` is one way up a hill, stairs or ramp, once round a loop.
 
     `climb_m` and `drop_m` are what one length climbs and falls; a hill, stairs or a ramp falls on
@@ -31,26 +30,25 @@ class GroundAtHand:
     key: str
     kind: GroundKind
     name: str = ""
-    length_m: float = 0.0
-    climb_m: float = 0.0
-    drop_m: float = 0.0
-    least_gradient: float = 0.0
-    most_gradient: float = 0.0
+    length_m: Number = 0.0
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0
+    least_gradient: Number = 0.0
+    most_gradient: Number = 0.0
     surface: Surface = Surface.UNKNOWN
-    distance_m: tuple[float, ...] = ()
-    elevation_m: tuple[float, ...] = ()
+    distance_m: tuple[Number, ...] = ()
+    elevation_m: tuple[Number, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Repeat:
+class Repeat(Value, frozen=True):
     """A part of a session run *count* times on the ground *place* (its key; empty: any).
 
     `gradient` is rise over run, below 0 downhill; `each_s`, `climb_m` and `drop_m` are of one time.
     """
 
     place: str
-    count: int
-    gradient: float
-    each_s: float
-    climb_m: float = 0.0
-    drop_m: float = 0.0
+    count: Whole
+    gradient: Number
+    each_s: Number
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 
 class DayKind(StrEnum):
@@ -15,25 +15,22 @@ class DayKind(StrEnum):
     HARD = "hard day"
 
 
-@dataclass(frozen=True, slots=True)
-class Worry:
+class Worry(Value, frozen=True):
     """Something one worries about, and what is done about it, empty while there is nothing."""
 
     text: str
     remedy: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class DayGoal:
+class DayGoal(Value, frozen=True):
     """What counts on one kind of day; `finish_s` is its finish, None for the one reckoned."""
 
     kind: DayKind
     text: str = ""
-    finish_s: float | None = None
+    finish_s: Number | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Value, frozen=True):
     """All of it. `pictures` are the runner's own lines of what to picture beforehand."""
 
     worries: tuple[Worry, ...] = ()

@@ -6,11 +6,10 @@ from dataclasses import replace
 from enum import StrEnum
 
 from ultraplanner_gui.plan.station import IfStop
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
-@dataclass(frozen=True, slots=True)
-class CrewMember:
+class CrewMember(Value, frozen=True):
     """One of the crew; `role` is what they do, such as who brings the bag."""
 
     name: str
@@ -18,8 +17,7 @@ class CrewMember:
     role: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Visit:
+class Visit(Value, frozen=True):
     """What the crew does at the aid station `station`: who comes, what they hand over and ask."""
 
     station: str
@@ -28,16 +26,14 @@ class Visit:
     ask: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class BagLine:
+class BagLine(Value, frozen=True):
     """One thing for the bag that waits at `station`, or at the finish if that is empty."""
 
     station: str
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceNotes:
+class PlaceNotes(Value, frozen=True):
     """How the crew gets to a station, and what happens if the runner stops there."""
 
     station: str
@@ -45,8 +41,7 @@ class PlaceNotes:
     if_stop: IfStop
 
 
-@dataclass(frozen=True, slots=True)
-class IfThen:
+class IfThen(Value, frozen=True):
     """What to do when it gets hard, put down beforehand; `station` ends the stretch it is for.
 
     `tried` are the keys of the sessions it was tried in.
@@ -66,8 +61,7 @@ class KitPlace(StrEnum):
     BAG = "in a drop bag"
 
 
-@dataclass(frozen=True, slots=True)
-class PackedKit:
+class PackedKit(Value, frozen=True):
     """A piece of kit ticked: `item` as the list has it, where it is, `station` of the drop bag."""
 
     item: str
@@ -75,17 +69,15 @@ class PackedKit:
     station: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class OwnDay:
+class OwnDay(Value, frozen=True):
     """The runner's own line of the countdown: so many days before the race, at a time of day."""
 
-    days_before: int
-    at_s: float
+    days_before: Whole
+    at_s: Number
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Identity:
+class Identity(Value, frozen=True):
     """Who the runner is to a stranger who finds them; `call` is whom to ring, name and number.
 
     `medical` are lines such as allergies, medicines, blood group.
@@ -98,8 +90,7 @@ class Identity:
     medical: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Logistics:
+class Logistics(Value, frozen=True):
     """All of it. `ask` is what the crew asks at every station, `packing` and `shopping` are lines
     beyond the mandatory kit and the foods of the plan, `cues` short words to say to oneself.
     `packed` is the kit that is ticked, `own_days` are lines for the countdown.

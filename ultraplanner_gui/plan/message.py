@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 Unit = Literal[
     "m",
@@ -27,22 +27,20 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:  # noqa: N802 - the name 
     return text
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity:
+class Quantity(Value, frozen=True):
     """A number in SI units that becomes text only in `wording`."""
 
-    value: float
+    value: Number
     unit: Unit
 
     def __str__(self) -> str:
         return f"{self.value:g} {self.unit}"
 
 
-Argument = str | int | Quantity
+Argument = str | Whole | Quantity
 
 
-@dataclass(frozen=True, slots=True)
-class Message:
+class Message(Value, frozen=True):
     """A sentence as a translatable template with numbered places, and what goes into them.
 
     `str()` gives a plain English form for logs; `wording.Words.say` gives the one people see.

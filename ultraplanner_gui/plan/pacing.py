@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 #: The target keeps half of the forecast's fade unless the runner wants it otherwise.
 USUAL_FADE_SHARE = 0.5
@@ -17,28 +17,26 @@ class ResultKind(StrEnum):
     LONG_RUN = "long run"
 
 
-@dataclass(frozen=True, slots=True)
-class PastRun:
+class PastRun(Value, frozen=True):
     """A race or long run the runner has done, running time only.
 
     `flat_m` is its flat-equivalent distance where it was recorded, None where it was typed in.
     """
 
-    distance_m: float
-    climb_m: float
-    time_s: float
+    distance_m: Number
+    climb_m: Number
+    time_s: Number
     kind: ResultKind = ResultKind.RACE
     name: str = ""
-    flat_m: float | None = None
+    flat_m: Number | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Pacing:
+class Pacing(Value, frozen=True):
     """The shape of the target.
 
     `fade_share` of the forecast's fade stays in it: 0 is even effort. With `holds_finish` a
     section that is changed leaves the finish where it is, else the finish moves.
     """
 
-    fade_share: float = USUAL_FADE_SHARE
+    fade_share: Number = USUAL_FADE_SHARE
     holds_finish: bool = True

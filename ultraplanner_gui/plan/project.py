@@ -15,11 +15,10 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.review import Lesson, Review
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value, Whole
 
 
-@dataclass(frozen=True, slots=True)
-class Project:
+class Project(Value, frozen=True):
     """One race of one runner. `first_weekday` is the first day of the week, Monday 0."""
 
     race: Race
@@ -29,7 +28,7 @@ class Project:
     fuel: FuelPlan = FuelPlan()
     cards: tuple[Card, ...] = DEFAULT_CARDS
     notes: str = ""
-    first_weekday: int = 0
+    first_weekday: Whole = 0
     candidates: tuple[Candidate, ...] = ()
     conditions: Conditions = Conditions()
     pacing: Pacing = Pacing()

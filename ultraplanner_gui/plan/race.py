@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from datetime import UTC, date, datetime, timedelta
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 #: Years a race or session may lie in; outside them dates and zones cannot be trusted.
 FIRST_YEAR, LAST_YEAR = 1900, 2200
 
 
-@dataclass(frozen=True, slots=True)
-class Race:
+class Race(Value, frozen=True):
     """One race. `start` is aware; `goal_s` the finish time aimed for and `limit_s` the cutoff at
     the finish, both in seconds of race time. `mandatory_kit` is what the rules ask one to carry,
     `emergency` whom to call, as the handbook has it.
@@ -19,8 +18,8 @@ class Race:
 
     name: str
     start: datetime
-    goal_s: float
-    limit_s: float | None = None
+    goal_s: Number
+    limit_s: Number | None = None
     mandatory_kit: tuple[str, ...] = ()
     emergency: str = ""
 
@@ -32,6 +31,9 @@ class Race:
         if not isinstance(other, Race):
             return NotImplemented
         return self._parts() == other._parts()
+
+    def __hash__(self) -> int:
+        return hash(self._parts())
 
     @property
     def day(self) -> date:

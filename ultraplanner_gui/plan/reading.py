@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class RepairKind(StrEnum):
@@ -23,15 +23,13 @@ class RepairKind(StrEnum):
     FEET = "feet"
 
 
-@dataclass(frozen=True, slots=True)
-class Repair(Message):
+class Repair(Message, frozen=True):
     """One thing the reader mended, as a sentence; a plain `Message` cannot be undone."""
 
     kind: RepairKind = RepairKind.JOINED
 
 
-@dataclass(frozen=True, slots=True)
-class Reading:
+class Reading(Value, frozen=True):
     """From which `file` (its name, no folder) a course was read and how.
 
     `choice` is the key of what was chosen among several lines, empty for the most likely;

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from ultraplanner_gui.plan.course import FloatArray, Line
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, dataclass
 
 #: Recordings one project holds, and bytes of one as it is kept.
 MOST_RECORDINGS = 500
@@ -22,8 +22,7 @@ class Recording:
     name: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class KeptRecording:
+class KeptRecording(Value, frozen=True):
     """The file of a recording as it came, and the figures that lists show of it.
 
     `packed` is the file compressed by gzip; `came_packed` says that it was so when it came.
@@ -39,12 +38,12 @@ class KeptRecording:
     came_packed: bool = False
     name: str = ""
     start: datetime | None = None
-    distance_m: float = 0.0
-    elapsed_s: float = 0.0
-    moving_s: float = 0.0
-    climb_m: float = 0.0
-    drop_m: float = 0.0
+    distance_m: Number = 0.0
+    elapsed_s: Number = 0.0
+    moving_s: Number = 0.0
+    climb_m: Number = 0.0
+    drop_m: Number = 0.0
     session: str = ""
     is_race: bool = False
-    flat_m: float = 0.0
-    drift: float | None = None
+    flat_m: Number = 0.0
+    drift: Number | None = None

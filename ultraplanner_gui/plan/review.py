@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class Ending(StrEnum):
@@ -16,25 +16,22 @@ class Ending(StrEnum):
     TAKEN_OUT = "taken out"
 
 
-@dataclass(frozen=True, slots=True)
-class Taken:
+class Taken(Value, frozen=True):
     """What was eaten or drunk at `at_s` of race time: `servings` of the food keyed `food`."""
 
-    at_s: float
+    at_s: Number
     food: str
-    servings: float = 1.0
+    servings: Number = 1.0
 
 
-@dataclass(frozen=True, slots=True)
-class Remark:
+class Remark(Value, frozen=True):
     """A note pinned to a place, metres from the start."""
 
-    at_m: float
+    at_m: Number
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Review:
+class Review(Value, frozen=True):
     """One race or rehearsal looked back on; `recording` is the key of its recording.
 
     `taken` is None until what was eaten has been said. `why` says how it ended in the runner's own
@@ -58,8 +55,7 @@ class PinnedTo(StrEnum):
     ALL = "the whole race"
 
 
-@dataclass(frozen=True, slots=True)
-class Lesson:
+class Lesson(Value, frozen=True):
     """Something learnt. `hour_s` is race time, `climb` which climb of the course, counted from 1,
     `food` the name of a food; the one that `pin` speaks of counts.
 
@@ -70,8 +66,8 @@ class Lesson:
     key: str
     text: str
     pin: PinnedTo = PinnedTo.ALL
-    hour_s: float = 0.0
-    climb: int = 0
+    hour_s: Number = 0.0
+    climb: Whole = 0
     food: str = ""
     learnt_at: str = ""
     answer: str = ""

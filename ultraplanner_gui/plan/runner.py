@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from ultraplanner_gui.plan.ground import GroundAtHand
 from ultraplanner_gui.plan.pacing import PastRun
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 
@@ -30,8 +30,7 @@ class Health(StrEnum):
 USUAL_START_S = (*(18 * 3600.0,) * 5, 8 * 3600.0, 8 * 3600.0)
 
 
-@dataclass(frozen=True, slots=True)
-class Runner:
+class Runner(Value, frozen=True):
     """One runner.
 
     `weekly_m` is the distance of a usual recent week, `longest_m` the longest run of the last
@@ -54,28 +53,28 @@ class Runner:
     """
 
     name: str = ""
-    body_kg: float = 70.0
-    weekly_m: float = 40_000.0
-    longest_m: float = 18_000.0
-    easy_mps: float = 2.6
-    available_s: tuple[float, ...] = (0.0, 3600.0, 5400.0, 3600.0, 3600.0, 18_000.0, 7200.0)
-    long_day: int = 5
+    body_kg: Number = 70.0
+    weekly_m: Number = 40_000.0
+    longest_m: Number = 18_000.0
+    easy_mps: Number = 2.6
+    available_s: tuple[Number, ...] = (0.0, 3600.0, 5400.0, 3600.0, 3600.0, 18_000.0, 7200.0)
+    long_day: Whole = 5
     level: Level = Level.USUAL
-    carb_g_per_h: float = 40.0
-    fade: float = 0.10
-    fade_onset_h: float = 0.75
-    uphill_share: float = 0.90
-    night_loss: float = 0.10
+    carb_g_per_h: Number = 40.0
+    fade: Number = 0.10
+    fade_onset_h: Number = 0.75
+    uphill_share: Number = 0.90
+    night_loss: Number = 0.10
     health: Health = Health.NOT_ASKED
-    weekly_s: float = 0.0
-    longest_s: float = 0.0
-    longest_drop_m: float = 0.0
-    hill_m_per_h: float = 0.0
-    start_s: tuple[float, ...] = USUAL_START_S
+    weekly_s: Number = 0.0
+    longest_s: Number = 0.0
+    longest_drop_m: Number = 0.0
+    hill_m_per_h: Number = 0.0
+    start_s: tuple[Number, ...] = USUAL_START_S
     wishes: Wishes = Wishes()
     away: tuple[Away, ...] = ()
     grounds: tuple[GroundAtHand, ...] = ()
-    descent_speed: float = 1.0
-    finish_spread: float = 0.04
-    tired_walk: float = 0.90
+    descent_speed: Number = 1.0
+    finish_spread: Number = 0.04
+    tired_walk: Number = 0.90
     past_runs: tuple[PastRun, ...] = ()

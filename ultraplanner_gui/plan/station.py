@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 
 class Offer(StrEnum):
@@ -43,8 +43,7 @@ class Kit(StrEnum):
     POLES = "poles"
 
 
-@dataclass(frozen=True, slots=True)
-class IfStop:
+class IfStop(Value, frozen=True):
     """What happens if the runner ends the race here, in the runner's own words.
 
     `takes` is how long it is until one is fetched, `number` whom to call.
@@ -56,8 +55,7 @@ class IfStop:
     number: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class AidStation:
+class AidStation(Value, frozen=True):
     """A place on the course where one may stop, `at_m` metres from the start of the course.
 
     `cutoff_s` is the latest arrival or departure, as `cutoff_kind` says, in seconds of race
@@ -68,9 +66,9 @@ class AidStation:
 
     key: str
     name: str
-    at_m: float
-    cutoff_s: float | None = None
-    stop_s: float = 0.0
+    at_m: Number
+    cutoff_s: Number | None = None
+    stop_s: Number = 0.0
     offers: tuple[Offer, ...] = ()
     note: str = ""
     cutoff_kind: CutoffKind = CutoffKind.ARRIVAL

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value
 
 
 class Surface(StrEnum):
@@ -21,17 +21,15 @@ class Surface(StrEnum):
     SNOW = "snow"
 
 
-@dataclass(frozen=True, slots=True)
-class SurfaceSpan:
+class SurfaceSpan(Value, frozen=True):
     """A stretch of known surface, metres from the start."""
 
-    start_m: float
-    end_m: float
+    start_m: Number
+    end_m: Number
     surface: Surface
 
 
-@dataclass(frozen=True, slots=True)
-class SurfaceFactors:
+class SurfaceFactors(Value, frozen=True):
     """What the user has set for one surface instead of what is usual.
 
     `cost` is the energy on it over that on firm ground, `descent` the speed downhill on it over
@@ -39,5 +37,5 @@ class SurfaceFactors:
     """
 
     surface: Surface
-    cost: float
-    descent: float
+    cost: Number
+    descent: Number

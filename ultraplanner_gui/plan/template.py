@@ -5,11 +5,10 @@ from __future__ import annotations
 from datetime import date
 
 from ultraplanner_gui.plan.block import Block
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
-@dataclass(frozen=True, slots=True)
-class Template:
+class Template(Value, frozen=True):
     """A block to be used again. Its sessions carry no marks, and their days count back from
     `race_day`. `weekly_m` is what its runner ran in a usual week before it, `easy_mps` at what
     easy speed on level ground.
@@ -17,7 +16,7 @@ class Template:
 
     name: str
     race_day: date
-    first_weekday: int
-    weekly_m: float
-    easy_mps: float
+    first_weekday: Whole
+    weekly_m: Number
+    easy_mps: Number
     block: Block

@@ -9,13 +9,62 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Callable
+from functools import cache
+from inspect import get_annotations
 from operator import attrgetter
 from reprlib import recursive_repr
-from typing import TYPE_CHECKING, TypeVar
+from typing import TYPE_CHECKING, Annotated, Any, ClassVar, TypeVar
 
-__all__ = ["dataclass"]
+from msgspec import Meta, Struct
+
+__all__ = ["LARGEST_NUMBER", "Number", "Value", "Whole", "dataclass"]
 
 T = TypeVar("T")
+
+#: No figure of a plan is larger, so that sums and squares of many stay far from the ends of a
+#: double.
+LARGEST_NUMBER = 10**12
+
+_WITHIN = Meta(ge=-LARGEST_NUMBER, le=LARGEST_NUMBER)
+Number = Annotated[float, _WITHIN]
+"""A figure in a `Value`."""
+Whole = Annotated[int, _WITHIN]
+"""A whole number in a `Value`."""
+
+
+class _Fields:
+    """The fields of a `Value` as the standard library has them, found once they are asked for."""
+
+    def __get__(self, _value: object, cls: type[Value]) -> dict[str, dataclasses.Field[Any]]:
+        return _fields_of(cls)
+
+
+class Value(Struct, frozen=True, gc=False):
+    """A part of a plan, never changed in place: what a project file holds, made as it is read.
+
+    `dataclasses` takes it for one of its own, so that `replace`, `fields` and `is_dataclass` do
+    what they do there. A plan holds no value that leads back to itself, so that Python need not
+    look for such.
+    """
+
+    __dataclass_fields__: ClassVar[dict[str, dataclasses.Field[Any]]] = _Fields()  # type: ignore
+
+
+@cache
+def _fields_of(cls: type[Value]) -> dict[str, dataclasses.Field[Any]]:
+    types = {name: of for base in cls.__mro__ for name, of in get_annotations(base).items()}
+    names, defaults = cls.__struct_fields__, cls.__struct_defaults__
+    needed = len(names) - len(defaults)
+    told = [(name, types[name]) for name in names[:needed]]
+    more = [
+        (name, types[name], dataclasses.field(default=default))
+        for name, default in zip(names[needed:], defaults, strict=True)
+    ]
+    twin = dataclasses.make_dataclass(
+        cls.__name__, [*told, *more], init=False, repr=False, eq=False
+    )
+    return twin.__dataclass_fields__  # type: ignore
+
 
 if TYPE_CHECKING:
     from dataclasses import dataclass

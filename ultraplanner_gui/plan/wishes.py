@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Number, Value, Whole
 
 
 class Ramp(StrEnum):
@@ -34,8 +34,7 @@ class Ask(StrEnum):
     NO = "no"
 
 
-@dataclass(frozen=True, slots=True)
-class Wishes:
+class Wishes(Value, frozen=True):
     """Wishes and rules. A cutback comes every 3rd or 4th week; `strength` and `cross` are sessions
     a week.
 
@@ -44,29 +43,28 @@ class Wishes:
     `long_days` are weekdays the long run may move to besides its own, Monday 0.
     """
 
-    cutback_every: int = 4
+    cutback_every: Whole = 4
     ramp: Ramp = Ramp.ON
     yardstick: Yardstick = Yardstick.BY_RACE
-    strength: int = 2
-    strength_s: float = 1800.0
-    cross: int = 0
-    cross_s: float = 3600.0
+    strength: Whole = 2
+    strength_s: Number = 1800.0
+    cross: Whole = 0
+    cross_s: Number = 3600.0
     back_to_back: bool = True
     downhill: Ask = Ask.BY_RACE
     night_runs: bool = True
     heat_days: bool = False
     mind: bool = True
-    fasted: int = 0
-    long_days: tuple[int, ...] = ()
+    fasted: Whole = 0
+    long_days: tuple[Whole, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Away:
+class Away(Value, frozen=True):
     """Days on which things are otherwise, both included: `free_s` seconds a day for running at
     most, none if 0.
     """
 
     first: date
     last: date
-    free_s: float = 0.0
+    free_s: Number = 0.0
     why: str = ""

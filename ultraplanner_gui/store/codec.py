@@ -18,6 +18,7 @@ from inspect import get_annotations
 from typing import Any, Literal, TypeAlias, TypeVar, Union, get_args, get_origin
 from zoneinfo import ZoneInfo
 
+from ultraplanner_gui.plan.value import LARGEST_NUMBER, Number, Whole
 from ultraplanner_gui.store.troubles import damaged, unfit
 
 Json: TypeAlias = "bool | int | float | str | list[Json] | dict[str, Json] | None"
@@ -26,7 +27,6 @@ _Encode: TypeAlias = Callable[[object], Json]
 
 MOST_CHARACTERS = 200_000
 MOST_ENTRIES = 20_000
-LARGEST_NUMBER = 1e12
 UNIONS = (Union, types.UnionType)
 
 
@@ -95,6 +95,8 @@ _READ_JSON = json.JSONDecoder(parse_constant=_no_constant).decode
 
 @cache
 def _coder(hint: object, omit: frozenset[str] = frozenset()) -> _Encode:
+    if hint in _PLAIN:
+        return _PLAIN[hint]
     origin, args = get_origin(hint), get_args(hint)
     if origin in UNIONS:
         return partial(_union, tuple(map(_coder, args)))
@@ -105,8 +107,6 @@ def _coder(hint: object, omit: frozenset[str] = frozenset()) -> _Encode:
     if origin is Literal:
         return partial(_one_of, {value: value for value in args})
     if isinstance(hint, type):
-        if hint in _PLAIN:
-            return _PLAIN[hint]
         if issubclass(hint, Enum):
             return partial(_one_of, {member: member.value for member in hint})
         if is_dataclass(hint):
@@ -153,11 +153,11 @@ def _time(value: object) -> Json:
     return f"{value.isoformat()}[{key}]" if key else value.isoformat()
 
 
-_PLAIN: dict[type, _Encode] = {
+_PLAIN: dict[object, _Encode] = {
     str: partial(_plain, str, MOST_CHARACTERS),
     bool: partial(_plain, bool, 1),
-    int: partial(_plain, int, LARGEST_NUMBER),
-    float: _number,
+    Whole: partial(_plain, int, LARGEST_NUMBER),
+    Number: _number,
     type(None): _nothing,
     date: _day,
     datetime: _time,

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.store.header import APPLICATION_ID
-from ultraplanner_gui.store.parts import DIGEST_BYTES, digest_of
+from ultraplanner_gui.store.parts import DIGEST_BYTES, is_whole
 from ultraplanner_gui.store.troubles import (
     LeftOpen,
     cannot_write,
@@ -23,7 +23,7 @@ from ultraplanner_gui.store.troubles import (
     is_unreadable,
 )
 
-VERSION = 1003
+VERSION = 2000
 MAJOR = 1000
 
 LARGEST_BODY_BYTES = 32 * 1024 * 1024
@@ -145,7 +145,7 @@ class Database:
         return found
 
     def _found(self, digests: Sequence[str]) -> dict[str, bytes]:
-        """Return the bodies of *digests* that are there, each under the checksum it has."""
+        """Return the bodies of *digests* that are there and whole, each by its own."""
         try:
             keys = list(map(bytes.fromhex, digests))
         except ValueError as error:
@@ -153,9 +153,9 @@ class Database:
         places = ",".join("?" * len(keys))
         with _said(self._path):
             rows = self._connection.execute(
-                f"SELECT body FROM part WHERE digest IN ({places})", keys
+                f"SELECT digest, body FROM part WHERE digest IN ({places})", keys
             ).fetchall()
-        return {digest_of(body): body for (body,) in rows}
+        return {digest.hex(): body for digest, body in rows if is_whole(body, digest)}
 
     @contextmanager
     def transaction(self) -> Iterator[None]:

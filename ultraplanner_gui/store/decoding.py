@@ -1,7 +1,7 @@
 """JSON bodies to frozen dataclasses by their type hints, every value checked.
 
-msgspec makes the values and checks their types as it parses; what it does not look at, how large a
-number is and how long a text, is looked at afterwards (`store.bounds`).
+msgspec makes the values as it parses, and checks types and how far numbers reach. How long a text
+or a row is it leaves to `codec.check`, which looks at bodies that are long enough for it to matter.
 
 A field that is not known here is passed over: it was added by a newer minor version. One that is
 absent has its default, in every older file. So a default, once released, never changes.
@@ -17,7 +17,6 @@ from datetime import UTC, datetime, timedelta
 from functools import cache, partial
 from itertools import chain
 from typing import (
-    TYPE_CHECKING,
     Any,
     NamedTuple,
     Required,
@@ -28,9 +27,10 @@ from typing import (
 )
 from zoneinfo import ZoneInfo
 
-from ultraplanner_gui.store.bounds import Reach, reach_of
+from msgspec import convert
+from msgspec.json import Decoder
+
 from ultraplanner_gui.store.codec import (
-    LARGEST_NUMBER,
     MOST_ENTRIES,
     UNIONS,
     Json,
@@ -39,9 +39,6 @@ from ultraplanner_gui.store.codec import (
     hints_of,
 )
 from ultraplanner_gui.store.troubles import damaged
-
-if TYPE_CHECKING:
-    from msgspec.json import Decoder
 
 T = TypeVar("T")
 
@@ -65,7 +62,7 @@ def decode(kind: type[T], body: bytes, place: str, given: Mapping[str, object] |
             if name in value:
                 value[name] = _made(f"{place}.{name}", make, value[name])
         value = _made(place, partial(kind, **value, **(given or {})))
-    if len(body) > _SHORT_BYTES or shape.reach((value,)) > LARGEST_NUMBER:
+    if len(body) > _SHORT_BYTES:
         check(kind, value, place, omit)
     return value  # type: ignore[no-any-return]  # what the decoder of kind makes
 
@@ -75,19 +72,17 @@ def decode_rows(kind: type[T], bodies: Sequence[bytes], place: str) -> tuple[T, 
 
     Raises StoreError naming *place*, counted within its body, if anything is not as it should be.
     """
-    shape = _row_shape(kind)  # type: ignore[arg-type]  # mypy: a class, no value of it
+    decoder = _decoder(tuple[kind, ...])  # type: ignore[valid-type]  # known when it runs
     rows: list[tuple[T, ...]] = []
     left = MOST_ENTRIES
     for body in bodies:
-        rows.append(_parsed(shape.decoder, body, place))
+        rows.append(_parsed(decoder, body, place))
         left -= len(rows[-1])
         if left < 0:
             raise damaged(place)
-    values = tuple(chain.from_iterable(rows))
-    if max(map(len, bodies), default=0) > _SHORT_BYTES or shape.reach(values) > LARGEST_NUMBER:
-        for row in rows:
-            check(tuple[kind, ...], row, place)  # type: ignore[valid-type]  # known when it runs
-    return values
+        if len(body) > _SHORT_BYTES:
+            check(tuple[kind, ...], rows[-1], place)  # type: ignore[valid-type]
+    return tuple(chain.from_iterable(rows))
 
 
 def decode_lists(body: bytes, place: str) -> dict[str, tuple[str, ...]]:
@@ -110,41 +105,31 @@ def knows(hint: Any, coded: Json) -> bool:  # noqa: ANN401 - a type, as the fiel
 
 
 class _Shape(NamedTuple):
-    """How a type is read: what parses it, how far its numbers reach, and what is made later.
+    """How a type is read: what parses it, and what is made later.
 
     Where `later` is None msgspec makes the whole value; else the fields of a dataclass, but for the
     values of those in it.
     """
 
     decoder: Decoder[Any]
-    reach: Reach
     later: Mapping[str, _Make] | None
-
-
-@cache
-def _row_shape(kind: Any) -> _Shape:  # noqa: ANN401
-    return _Shape(_decoder(tuple[kind, ...]), reach_of(kind), None)
 
 
 @cache
 def _shape(kind: type, omit: frozenset[str]) -> _Shape:
     hints = {name: of for name, of in hints_of(kind).items() if name not in omit}
     later = {name: make for name, of in hints.items() if (make := maker_of(of)) is not None}
-    reach = reach_of(kind, omit)
     if not omit and not later:
-        return _Shape(_decoder(kind), reach, None)
+        return _Shape(_decoder(kind), None)
     needed = {f.name for f in fields(kind) if f.default is f.default_factory is MISSING}
     parsed = {name: Any if name in later else of for name, of in hints.items()}
     parsed = {name: Required[of] if name in needed else of for name, of in parsed.items()}
     # its fields are known when it runs
-    return _Shape(_decoder(TypedDict(kind.__name__, parsed, total=False)), reach, later)  # type: ignore
+    return _Shape(_decoder(TypedDict(kind.__name__, parsed, total=False)), later)  # type: ignore
 
 
 @cache
 def _decoder(hint: Any) -> Decoder[Any]:  # noqa: ANN401
-    # here, for it takes longer to import than the rest of the store
-    from msgspec.json import Decoder
-
     return Decoder(hint)
 
 
@@ -155,8 +140,6 @@ def _parsed(decoder: Decoder[Any], body: bytes, place: str) -> Any:  # noqa: ANN
         if b"\\u" not in body:
             raise damaged(_place_of(error, place)) from error
     # Half a pair of surrogates, from the name of a file that is no UTF-8: msgspec has no such text.
-    from msgspec import convert
-
     return _made(place, partial(convert, type=decoder.type), from_bytes(body, place))
 
 
@@ -202,8 +185,6 @@ def _row(make: _Make, coded: object) -> tuple[object, ...]:
 
 def _one_of(kinds: Sequence[Any], coded: object) -> object:
     """Return the value of the first of *kinds* that *coded* fits, best one with all its fields."""
-    from msgspec import convert
-
     names = coded.keys() if isinstance(coded, dict) else set()
     for kind in sorted(kinds, key=lambda one: not hints_of(one).keys() >= names):
         with suppress(ValueError):

@@ -29,7 +29,7 @@ def check_header(path: Path) -> int:
     the lock on it (POSIX advisory locks). Raises StoreError if it is not a project of ours.
     """
     try:
-        found = path.stat()
+        found = path.stat()  # first, for opening a pipe would wait
         if not stat.S_ISREG(found.st_mode):
             raise is_strange(path)
         if found.st_size > LARGEST_FILE_BYTES:
@@ -37,7 +37,7 @@ def check_header(path: Path) -> int:
                 QT_TRANSLATE_NOOP("Store", "{0} is too large for a project, so it was left alone."),
                 path.name,
             )
-        with path.open("rb") as file:
+        with path.open("rb", buffering=0) as file:
             head = file.read(_HEADER_BYTES)
     except FileNotFoundError as error:
         raise StoreError(

@@ -70,6 +70,8 @@ MIGRATIONS: dict[int, Migration] = {
     1001: Migration(1002, _as_it_is),
     # the head, recordings, reviews and lessons, kit that is ticked, own lines of the countdown
     1002: Migration(1003, _as_it_is),
+    # bodies are named by another checksum
+    1003: Migration(2000, _as_it_is),
 }
 """Every migration by the version it starts from."""
 
@@ -142,19 +144,21 @@ def rewrite(old: Database, path: Path, named: Path, version: int, steps: Sequenc
 def _stepped(
     old: Database, manifest: Manifest, steps: Sequence[Step]
 ) -> tuple[dict[str, bytes], Manifest]:
-    result: Manifest = {name: manifest[name] for name in (LINE, TRACKS) if name in manifest}
-    bodies = {digest: old.body(digest) for row in result.values() for digest in row}
+    rows = {name: list(map(old.body, digests)) for name, digests in manifest.items()}
     parts: Parts = {
-        name: [from_bytes(old.body(digest), name) for digest in digests]
-        for name, digests in manifest.items()
-        if name not in result
+        name: [from_bytes(body, name) for body in row]
+        for name, row in rows.items()
+        if name not in (LINE, TRACKS)
     }
+    as_they_are = {name: rows[name] for name in (LINE, TRACKS) if name in rows}
     for step in steps:
         parts = step(parts)
-    for name, values in parts.items():
-        row = [to_bytes(value) for value in values]
-        bodies |= {digest_of(body): body for body in row}
-        result[name] = tuple(digest_of(body) for body in row)
+    written = {name: list(map(to_bytes, values)) for name, values in parts.items()}
+    result: Manifest = {}
+    bodies: dict[str, bytes] = {}
+    for name, row in (written | as_they_are).items():
+        result[name] = tuple(map(digest_of, row))
+        bodies |= zip(result[name], row, strict=True)
     return bodies, result
 
 

@@ -12,6 +12,7 @@ import os
 import sys
 from contextlib import suppress
 from datetime import UTC, datetime
+from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -108,6 +109,7 @@ def _word(text: object) -> str:
     return kept[:_MOST_LETTERS] or "?"
 
 
+@cache
 def _user() -> str:
     try:
         return getpass.getuser()

@@ -8,6 +8,7 @@ from functools import partial
 from hashlib import blake2b
 from itertools import chain, groupby
 from typing import Any, TypeVar
+from zlib import crc32
 
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.candidates import Candidate
@@ -28,6 +29,7 @@ from ultraplanner_gui.store.troubles import damaged, unfit
 T = TypeVar("T")
 
 DIGEST_BYTES = 20
+_CHECK_BYTES = 4
 MOST_BODIES = 20_000
 HOURS_TOGETHER = 4
 
@@ -62,8 +64,22 @@ Manifest = dict[str, tuple[str, ...]]
 
 
 def digest_of(body: bytes) -> str:
-    """Return the name of *body*: its checksum in hexadecimal digits."""
-    return blake2b(body, digest_size=DIGEST_BYTES).hexdigest()
+    """Return the name of *body* in hexadecimal digits: its BLAKE2b and behind it its CRC-32.
+
+    The one tells bodies apart (RFC 7693). The other (RFC 1952, section 8) is looked at when a body
+    is read, in a fifth of the time: it finds every change within four bytes, and of all others
+    but one in four thousand million.
+    """
+    name = blake2b(body, digest_size=DIGEST_BYTES - _CHECK_BYTES).digest()
+    return (name + crc32(body).to_bytes(_CHECK_BYTES, "big")).hex()
+
+
+def is_whole(body: bytes, digest: bytes) -> bool:
+    """Whether *body* is what it was when *digest* was made of it, also in a file before 2000."""
+    return (
+        crc32(body) == int.from_bytes(digest[-_CHECK_BYTES:], "big")
+        or blake2b(body, digest_size=DIGEST_BYTES).digest() == digest
+    )
 
 
 @dataclass(frozen=True, slots=True)

@@ -38,7 +38,7 @@ from ultraplanner_gui.store.parts import (
     LINE,
     TRACKS,
     Manifest,
-    digest_of,
+    is_whole,
     read_manifest,
     read_recording,
 )
@@ -138,7 +138,7 @@ class _Remains:
             if len(blobs) != 2:
                 continue
             first, second = blobs
-            if len(first) == DIGEST_BYTES and digest_of(second) == first.hex():
+            if len(first) == DIGEST_BYTES and is_whole(second, first):
                 self.bodies[first.hex()] = second
                 self._order[first.hex()] = number
             elif is_sealed(number, first, second):

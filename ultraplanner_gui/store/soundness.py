@@ -35,7 +35,8 @@ def is_sound_line(line: Line) -> bool:
         and latitude.shape == longitude.shape == height.shape == (len(line),)
         and bool(latitude.min() >= -90.0 and latitude.max() <= 90.0)  # not so with a NaN in it
         and bool(longitude.min() >= -360.0 and longitude.max() <= 360.0)
-        and not bool((np.abs(height) > HIGHEST_M).any())  # a missing height is NaN
+        # a missing height is NaN; if all are, so are the highest and the lowest
+        and not (np.fmax.reduce(height) > HIGHEST_M or np.fmin.reduce(height) < -HIGHEST_M)
         and _is_rising((0, *line.gaps, len(line)))
     )
 
@@ -52,7 +53,7 @@ def _findings(project: Project) -> Iterable[tuple[str, bool]]:
     yield "candidates", all(FIRST_YEAR <= c.day.year <= LAST_YEAR for c in project.candidates)
     yield "first_weekday", 0 <= project.first_weekday <= 6
     yield "sessions", _is_unique(map(_KEY, block.sessions))
-    days = list(map(_DAY, block.sessions)) or [race.start.date()]
+    days = set(map(_DAY, block.sessions)) or {race.start.date()}
     yield "sessions", min(days).year >= FIRST_YEAR and max(days).year <= LAST_YEAR
     yield "foods", _is_unique(map(_KEY, fuel.foods))
     yield "items", _is_unique(map(_KEY, fuel.items))
