@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date, timedelta
 from time import perf_counter
 
 import numpy as np
 from bench_measure import Goal, Row, by_turns
 from bench_plans import GOAL_S, POINTS, STEP_M, TODAY, large_project
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import SetSectionTarget

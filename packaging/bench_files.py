@@ -8,7 +8,6 @@ import subprocess
 import sys
 from collections.abc import Iterator
 from contextlib import closing
-from dataclasses import replace
 from datetime import date
 from itertools import cycle
 from pathlib import Path
@@ -16,6 +15,7 @@ from xml.parsers import expat
 
 from bench_measure import Goal, Row, by_turns, memory
 from bench_plans import large_project, write_gpx
+from msgspec.structs import replace
 from PySide6.QtCore import QBuffer, QIODevice, QPointF
 from PySide6.QtGui import QFont, QPainter, QPdfWriter
 

@@ -9,13 +9,14 @@ import math
 import tempfile
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import ExitStack
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import timedelta
 from pathlib import Path
 
 from bench_files import import_course
 from bench_measure import Work, timed
 from bench_plans import GOAL_S, TODAY, block, course, fuel, large_project, write_gpx
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import MoveSession
 from ultraplanner_gui.edits.course import SetSectionTarget

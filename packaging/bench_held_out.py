@@ -9,9 +9,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.calibration import Fit, fit
 from ultraplanner_gui.engine.environment import Effects

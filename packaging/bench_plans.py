@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from functools import cache
 from pathlib import Path
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk import resources
 from ultraplanner_gui.exchange.foods_in import read_foods

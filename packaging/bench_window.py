@@ -6,7 +6,6 @@ import gc
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from datetime import timedelta
 from itertools import pairwise
 from pathlib import Path
@@ -14,6 +13,7 @@ from pathlib import Path
 from bench_files import GPX_POINTS, gpx_file
 from bench_measure import Goal, Row, Work, by_turns, percentile, timed
 from bench_plans import TODAY, course, crowded_project
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QEventLoop, QObject, QPoint, QRectF, Qt, QTimer
 from PySide6.QtGui import QPainter
 from PySide6.QtTest import QTest

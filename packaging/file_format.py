@@ -5,9 +5,10 @@ from __future__ import annotations
 import inspect
 import sys
 import typing
-from dataclasses import MISSING, Field, fields, is_dataclass
 from enum import Enum
 from pathlib import Path
+
+from msgspec import structs
 
 ROOT = Path(__file__).resolve().parents[1]
 DOCUMENT = ROOT / "packaging" / "file-format.md"
@@ -18,7 +19,7 @@ sys.path.insert(0, str(ROOT))
 
 from ultraplanner_gui.plan.course import Line  # noqa: E402
 from ultraplanner_gui.plan.project import Project  # noqa: E402
-from ultraplanner_gui.store.codec import encode  # noqa: E402
+from ultraplanner_gui.store.codec import encode, hints_of, is_kind  # noqa: E402
 from ultraplanner_gui.store.migrations import State  # noqa: E402
 
 
@@ -33,11 +34,10 @@ def kept_classes() -> list[type]:
             return
         if issubclass(kind, Enum):
             found.append(kind)
-        elif is_dataclass(kind):
+        elif is_kind(kind):
             found.append(kind)
-            hints = typing.get_type_hints(kind, include_extras=True)
-            for field in fields(kind):
-                meet(hints[field.name])
+            for hint in hints_of(kind).values():
+                meet(hint)
 
     meet(Project)
     meet(State)
@@ -53,12 +53,11 @@ def _class(kind: type) -> str:
     head = f"### {kind.__name__}\n\n{_sentence(kind)}\n\n"
     if issubclass(kind, Enum):
         return head + ", ".join(f"`{member.value}`" for member in kind) + "\n"
-    assert is_dataclass(kind)
-    hints = typing.get_type_hints(kind, include_extras=True)
-    lines = [
-        f"- `{field.name}`: `{field.type}`{_default(field, hints[field.name])}"
-        for field in fields(kind)
-    ]
+    assert is_kind(kind)
+    types: dict[str, str] = {}
+    for base in kind.__mro__:
+        types |= inspect.get_annotations(base)
+    lines = [f"- `{of.name}`: `{types[of.name]}`{_default(of)}" for of in structs.fields(kind)]
     return head + "\n".join(lines) + "\n"
 
 
@@ -67,19 +66,16 @@ def _sentence(kind: type) -> str:
     return " ".join((inspect.getdoc(kind) or "").split("\n\n")[0].split())
 
 
-def _default(field: Field[object], hint: object) -> str:
+def _default(field: structs.FieldInfo) -> str:
     """Return what a field is if it is not there, as it would be written."""
-    if field.default is not MISSING:
-        value = field.default
-    elif field.default_factory is not MISSING:
-        value = field.default_factory()
-    else:
+    if field.required:
         return ""
+    value = field.default
     plain = {None: "null", (): "[]"}  # of what the store writes by hand: the line, the recordings
     if value is None or value == ():
         written = plain[value]
     else:
-        written = encode(hint, value, field.name).decode("ascii")
+        written = encode(field.type, value, field.name).decode("ascii")
     return f", else `{written}`" if len(written) <= LONGEST else ", else one of defaults"
 
 

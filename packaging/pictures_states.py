@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import replace
 from datetime import timedelta
 
+from msgspec.structs import replace
 from pictures_race import RACE_STATES
 from pictures_studio import SIZE, Studio, held, held_tile, hover, settle, taken, wait_for
 from PySide6.QtCore import QPoint, QPointF

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import replace
 from datetime import datetime, time, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from msgspec.structs import replace
 from pictures_studio import NEUTRAL_FOLDER, SIZE, Studio, held, settle, taken, wait_for
 from PySide6.QtCore import QPoint, QRect
 from PySide6.QtGui import QImage

@@ -26,7 +26,7 @@ _LIMIT_S = 60.0
 _BEGIN = """
 import json, os, resource, signal, sys, time
 sys.path[:0] = [{root!r}]
-from dataclasses import replace
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QTimer
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.edits.project import WriteNotes

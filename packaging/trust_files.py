@@ -10,10 +10,10 @@ import subprocess
 import sys
 import time
 from contextlib import closing
-from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
+from msgspec.structs import replace
 from trust_parts import Hung, Part, limit, write
 
 from tests.store.hostile_files import FORGED, SCHEMAS, forged

@@ -5,11 +5,11 @@ from __future__ import annotations
 import math
 import random
 from collections.abc import Callable, Iterator
-from dataclasses import fields, is_dataclass, replace
 from datetime import date, timedelta
 from pathlib import Path
 
 import numpy as np
+from msgspec.structs import replace
 from PySide6.QtWidgets import QApplication
 from trust_memory import held
 from trust_parts import Part
@@ -21,6 +21,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.race import ChangeRace
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.store.project_file import ProjectFile
 
 WARM_UP = 0.4
@@ -106,9 +107,9 @@ def _wrong_figures(value: object, name: str, depth: int = 0) -> Iterator[str]:
     elif isinstance(value, tuple):
         for item in value:
             yield from _wrong_figures(item, name, depth + 1)
-    elif is_dataclass(value) and not isinstance(value, Project) and depth < 4:
-        for field in fields(value):
-            yield from _wrong_figures(getattr(value, field.name), f"{name}.{field.name}", depth + 1)
+    elif isinstance(value, Value) and not isinstance(value, Project) and depth < 4:
+        for field in value.__struct_fields__:
+            yield from _wrong_figures(getattr(value, field), f"{name}.{field}", depth + 1)
 
 
 # ---------------------------------------------------------------- what a hand may do

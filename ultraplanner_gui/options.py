@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
 from ultraplanner_gui import __version__
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import Value
 
 if TYPE_CHECKING:
     import argparse
@@ -33,8 +33,7 @@ OF_ARGPARSE = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Options:
+class Options(Value, frozen=True):
     """What the arguments ask for, as the man page has it."""
 
     file: Path | None = None

@@ -1,10 +1,10 @@
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest

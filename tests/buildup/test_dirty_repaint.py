@@ -1,10 +1,10 @@
 """What a drag repaints: enough, so that no trace is left, and no more than that."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtGui import QImage, QRegion
 from PySide6.QtWidgets import QApplication

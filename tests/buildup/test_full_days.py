@@ -1,10 +1,10 @@
 """Days of three sessions and more say each of them, or how much it is in all."""
 
 from collections import Counter
-from dataclasses import replace
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 
 from tests.buildup.conftest import TODAY, make_block, run
 from ultraplanner_gui.buildup import crowd, kinds, strips, tile, tilelayer

@@ -1,9 +1,9 @@
 """Several sessions at once: chosen, copied, drawn out, typed over, cut and pasted."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication

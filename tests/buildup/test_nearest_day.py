@@ -1,9 +1,9 @@
 """A day that would hold is looked for where a session breaks a rule."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 

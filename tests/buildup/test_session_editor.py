@@ -1,6 +1,5 @@
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 from PySide6.QtWidgets import QAbstractSpinBox, QCheckBox, QComboBox, QLabel, QLineEdit
 
 from tests.buildup.conftest import make_block

@@ -1,9 +1,9 @@
 """Words on tiles are whole: where none fits there are letters."""
 
 from collections import Counter
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPixmap
 

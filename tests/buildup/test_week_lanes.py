@@ -1,9 +1,9 @@
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.buildup.conftest import make_block, make_project, outlook

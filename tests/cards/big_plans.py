@@ -1,11 +1,11 @@
 """Plans as different as cards have to carry: 30 stations and a sleep, 330 km, three stations."""
 
-from dataclasses import replace
 from datetime import date, datetime
 from functools import cache
 from zoneinfo import ZoneInfo
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.fuel_placing import place_by_clock

@@ -1,10 +1,10 @@
 """An invented race, its figures put down by hand so that the cards are tested alone."""
 
-from dataclasses import replace
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuelling import Eaten, FuelFigures, Intake, LegFuel
 from ultraplanner_gui.engine.light import LightSpan

@@ -1,6 +1,5 @@
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from tests.cards import invented
 from ultraplanner_gui.cards.content import card_contents

@@ -1,9 +1,9 @@
 """Golden texts of the cards beside pace and fuel."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.cards.big_plans import plan
 from ultraplanner_gui.cards.content import card_contents

@@ -1,9 +1,9 @@
 import threading
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 from pypdf import PdfReader
 from PySide6.QtCore import QMarginsF, Qt
 from PySide6.QtGui import QPageLayout, QPageSize

@@ -4,10 +4,10 @@ import io
 import re
 import shutil
 import subprocess
-from dataclasses import replace
 from itertools import combinations
 
 import pytest
+from msgspec.structs import replace
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 

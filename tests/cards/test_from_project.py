@@ -1,11 +1,11 @@
 """From a project through the engine to the cards: the figures agree with one another."""
 
-from dataclasses import replace
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from tests.cards.invented import FOODS
 from ultraplanner_gui.cards.fuel_content import fuel_card

@@ -1,9 +1,9 @@
-from dataclasses import replace
 from itertools import combinations
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.cards import invented
 from tests.cards.font_widths import MM_PER_PT, heights_em, measure

@@ -2,10 +2,10 @@
 
 import multiprocessing
 import threading
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.block_process import ExactBlock, MendBlock
 from ultraplanner_gui.desk.jobs import Cancelled, Token

@@ -1,4 +1,4 @@
-from dataclasses import replace
+from msgspec.structs import replace
 
 from tests.desk.plans import plan
 from ultraplanner_gui.desk.selection import Selection

@@ -1,9 +1,9 @@
 """A hilly course with all that can lie along one, for the edits of its shape."""
 
-from dataclasses import replace
 from datetime import UTC, datetime
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_scale import line_length_m
 from ultraplanner_gui.plan.course import (

@@ -1,9 +1,9 @@
 """A small project with one of everything, and every edit with figures it takes."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits import (
     better_block,

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import BLOCK, DONE, PROJECT
 from ultraplanner_gui.edits.better_block import TakeBetterBlock

@@ -1,9 +1,9 @@
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.edits.made import DONE, HILLS, PLANNED, PROJECT, RACE, RACE_DAY, RUN_DAY
 from ultraplanner_gui.edits.block import MoveSession

@@ -1,8 +1,7 @@
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.edits.made import COURSE, FINISH, FORD, PROJECT, STATIONS
 from ultraplanner_gui.edits.course import (

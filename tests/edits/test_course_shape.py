@@ -1,10 +1,10 @@
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.edits.hilly import LOOP, ONE_WAY, course_on, open_line, project_with, round_line
 from ultraplanner_gui.edits.course import ChangeStation, MoveSectionEnd, RemoveStation

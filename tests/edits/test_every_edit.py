@@ -1,10 +1,10 @@
-import dataclasses
 import importlib
 from pathlib import Path
 from types import UnionType
 from typing import get_args, get_origin, get_type_hints
 
 import pytest
+from msgspec import Struct, structs
 
 from tests.edits.made import EDITS, PROJECT, edit_id
 from ultraplanner_gui import edits
@@ -13,7 +13,7 @@ from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.store.soundness import unsound_part
 
-PARTS = [f.name for f in dataclasses.fields(Project)]
+PARTS = Project.__struct_fields__
 HOSTILE = (float("nan"), float("inf"), -float("inf"), -1.0, 1e300)
 MAY_BE_BELOW_ZERO = {
     *("coldest_c", "warmest_c", "valley_m"),
@@ -48,14 +48,14 @@ def spoilt(value, name="", kind=None):
             if bad == -1.0 and name.rpartition(".")[2].partition("[")[0] in MAY_BE_BELOW_ZERO:
                 continue
             yield f"{name}={bad}", bad
-    elif dataclasses.is_dataclass(value) and not isinstance(value, Project):
+    elif isinstance(value, Struct) and not isinstance(value, Project):
         kinds = get_type_hints(type(value))
-        for field in dataclasses.fields(value):
-            if field.name == "gesture":
+        for field in value.__struct_fields__:
+            if field == "gesture":
                 continue
-            inside = spoilt(getattr(value, field.name), f"{name}.{field.name}", kinds[field.name])
+            inside = spoilt(getattr(value, field), f"{name}.{field}", kinds[field])
             for path, bad in inside:
-                yield path, dataclasses.replace(value, **{field.name: bad})
+                yield path, structs.replace(value, **{field: bad})
     elif isinstance(value, tuple):
         of = get_args(kind)[:1] if kind is not None else ()
         for index, item in enumerate(value):
@@ -104,14 +104,14 @@ def test_edit_leaves_a_project_that_can_be_kept(pair):
 def test_equal_edits_of_equal_projects_give_equal_projects(pair):
     edit = pair[0]
 
-    assert dataclasses.replace(edit).apply(dataclasses.replace(PROJECT)) == edit.apply(PROJECT)
+    assert structs.replace(edit).apply(structs.replace(PROJECT)) == edit.apply(PROJECT)
 
 
 @pytest.mark.parametrize("pair", EDITS, ids=edit_id)
 def test_gesture_makes_no_difference_to_the_outcome(pair):
     edit = pair[0]
 
-    assert dataclasses.replace(edit, gesture=7).apply(PROJECT) == edit.apply(PROJECT)
+    assert structs.replace(edit, gesture=7).apply(PROJECT) == edit.apply(PROJECT)
 
 
 ADDING = {

@@ -1,9 +1,9 @@
-from dataclasses import replace
 from datetime import date
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.edits.made import DRINK, FUEL, GEL, PROJECT
 from ultraplanner_gui.edits.fuel import (

@@ -1,6 +1,5 @@
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import PAST_RUNS, PROJECT, WEATHER
 from ultraplanner_gui.edits.pace import (

@@ -1,14 +1,15 @@
-from dataclasses import fields, replace
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 import pytest
+from msgspec.structs import fields, replace
 
 from tests.edits.made import DONE, PROJECT, RACE_DAY, RUN
 from ultraplanner_gui.edits.block import MarkDone
 from ultraplanner_gui.edits.race import RUNNER_RANGES, ChangeRace, ChangeSetup, check_runner
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.runner import Runner
+from ultraplanner_gui.plan.value import Number
 from ultraplanner_gui.wording.words import Words
 
 LATER = replace(PROJECT.race, start=PROJECT.race.start + timedelta(days=7), goal_s=33_000.0)
@@ -57,7 +58,7 @@ def test_race_in_a_year_no_file_would_take_back_is_refused(year):
 
 
 def test_every_figure_of_the_runner_has_a_range_that_holds_its_own_default():
-    figures = {f.name for f in fields(Runner) if f.type == "Number"}
+    figures = {f.name for f in fields(Runner) if f.type == Number}
 
     assert figures == set(RUNNER_RANGES)
     check_runner(Runner())

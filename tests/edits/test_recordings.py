@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import PROJECT
 from ultraplanner_gui.edits.recordings import (

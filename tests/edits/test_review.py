@@ -1,6 +1,5 @@
-from dataclasses import replace
-
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import PROJECT
 from ultraplanner_gui.edits.review import ChangeLesson, ChangeReview, NewLesson, RemoveLesson

@@ -1,9 +1,9 @@
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.edits.made import DONE, PLANNED, PROJECT, RACE, RACE_DAY, RUN, RUN_DAY
 from ultraplanner_gui.edits.block import (

@@ -1,10 +1,10 @@
 """What hands do to stations, stops and the start."""
 
 import math
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import PROJECT, RACE
 from ultraplanner_gui.edits.stations import MoveStart, MoveStation, SetStop

@@ -1,9 +1,9 @@
 """Edits of health, wishes, days away, grounds, candidates, and mends."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.edits.made import HILL, LOOP, OTHER, PLANNED, PROJECT, RUN
 from ultraplanner_gui.edits.race import ChangeSetup

@@ -1,9 +1,9 @@
 """Recordings made from a plan, point by point, for what must come out of them."""
 
-from dataclasses import replace
 from datetime import timedelta
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.plan.course import Line

@@ -1,13 +1,13 @@
 """A built block, held against the rules by a checker of its own."""
 
 from collections import Counter
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine import block_notes as building
 from ultraplanner_gui.engine.block import BlockRequest, build_block

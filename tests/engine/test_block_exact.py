@@ -1,12 +1,12 @@
 """The exact search against brute force, an independent referee, and itself."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise, product
 from random import Random
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.block_referee import Referee
 from tests.engine.block_requests import HOUR, random_request

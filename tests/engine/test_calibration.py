@@ -1,10 +1,10 @@
 import gzip
-from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.calibration import fit
 from ultraplanner_gui.engine.effort_clock import Fading

@@ -1,11 +1,11 @@
 """Races side by side."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.candidates import (
     FASTEST,

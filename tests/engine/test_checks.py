@@ -1,9 +1,9 @@
 """The rules the build-up is held against."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.training import MendBlock

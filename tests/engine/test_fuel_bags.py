@@ -1,10 +1,9 @@
 """Bags, tables, bottles and the shopping list of an invented race."""
 
-from dataclasses import replace
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_bags import Source, bag_plan
 from ultraplanner_gui.engine.pacing import Stop, pace_for_finish

@@ -1,8 +1,9 @@
 """The countdown to the gun, in the zone of the race."""
 
-from dataclasses import replace
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_before import CountdownRow, fuel_countdown, merged
 from ultraplanner_gui.plan.fuel import Before, FuelPlan

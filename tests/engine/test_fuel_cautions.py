@@ -1,9 +1,9 @@
 """Which checks and cautions a plan calls for: marks, allergens, sweat, caffeine by choice."""
 
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_cautions import cautions_for
 from ultraplanner_gui.engine.fuelling import fuel_figures

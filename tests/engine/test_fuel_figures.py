@@ -1,12 +1,12 @@
 """What a fuel plan adds up to, how it is placed by rule, and what it is held against."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_placing import slot_times
 from ultraplanner_gui.engine.fuelling import Intake, fuel_figures, place_by_clock

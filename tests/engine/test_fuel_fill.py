@@ -1,11 +1,11 @@
 """Filling to target: bands, caps, textures and reasons."""
 
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine import fuel_fill
 from ultraplanner_gui.engine.fuel_fill import CARB_BAND, FLUID_BAND, SODIUM_BAND, fill_to_target

@@ -1,9 +1,9 @@
 """The glycogen ledger of a race: worked run, where the legs are empty, what is said of it."""
 
-from dataclasses import replace
 from datetime import UTC, datetime
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.glycogen import (
     absorbed_cap_g_per_h,

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.content import card_contents
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.test_calibration import _recording, made_run, needs_data
 from ultraplanner_gui.engine.calibration import fit

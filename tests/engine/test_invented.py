@@ -1,10 +1,10 @@
 """Facts a coach would insist on in the blocks of three invented runners (common practice)."""
 
-from dataclasses import replace
 from datetime import timedelta
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.invented import FIRST_50, FLAT_TOWN_160, INVENTED, WORKING_100
 from ultraplanner_gui.engine.block import build_block

@@ -1,10 +1,10 @@
 """Legs between stations, and what there is to say of one station."""
 
-from dataclasses import replace
 from datetime import date
 from functools import cache
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.course import ChangeStation

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.make import all_pages
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,4 +1,3 @@
-from dataclasses import replace
 from datetime import date
 from itertools import permutations
 from pathlib import Path
@@ -7,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.engine.made_recordings import run_of, standing, with_hole
 from ultraplanner_gui.desk.demo import demo_project

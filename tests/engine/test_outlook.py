@@ -1,9 +1,9 @@
 """The outlook renews what changed and takes over the rest."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.block import MoveSession

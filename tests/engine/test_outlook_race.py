@@ -1,8 +1,8 @@
-from dataclasses import replace
 from datetime import UTC, date, datetime
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.outlook import derive
 from ultraplanner_gui.engine.state import State

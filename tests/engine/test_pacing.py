@@ -1,6 +1,5 @@
 import importlib.util
 import sys
-from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -10,6 +9,7 @@ from astral import Observer
 from astral.sun import dawn, dusk
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.pacing import Stop, pace_for_finish
 from ultraplanner_gui.plan.message import PlanError, Quantity

@@ -1,10 +1,10 @@
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.profile import build_profile
 from ultraplanner_gui.plan.course import (

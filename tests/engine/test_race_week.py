@@ -1,10 +1,10 @@
 """The days after are an own rule; its anchor: Millet et al. 2011, 9 to 16 days after 166 km."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.fuel_before import fuel_countdown

@@ -1,8 +1,8 @@
-from dataclasses import replace
 from datetime import date, datetime, timedelta
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.made_recordings import run_of
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,10 +1,10 @@
 """Blocks mended after missed days, held against a referee and the rules of taking up again."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.block_requests import HOUR, random_absence, random_request
 from tests.engine.repair_referee import TABLE, RepairReferee, metres

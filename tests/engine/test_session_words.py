@@ -1,9 +1,9 @@
 """What sessions say of themselves."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.invented import INVENTED
 from ultraplanner_gui.engine.block import build_block

@@ -1,12 +1,12 @@
 """Sessions at home that stand in for a stretch of the race."""
 
-from dataclasses import replace
 from datetime import date
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.pacing import pace_for_finish
 from ultraplanner_gui.engine.profile import build_profile

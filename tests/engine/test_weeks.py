@@ -1,11 +1,11 @@
 """What each week adds up to."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.weeks import Role, standing, week_figures
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session, week_start

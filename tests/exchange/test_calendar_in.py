@@ -1,8 +1,8 @@
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import icalendar
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.edits.compound import ImportSessions

@@ -1,10 +1,10 @@
 """Checked by parsing with the icalendar library; rules from RFC 5545, sections 3.6.1 and 3.8."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import icalendar
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.exchange.calendar_out import calendar_bytes, event_uid, write_calendar

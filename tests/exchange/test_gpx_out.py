@@ -1,10 +1,9 @@
-from dataclasses import replace
-
 import gpxpy
 import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.exchange.gpx_samples import document, eastward, track, waypoint
 from ultraplanner_gui.exchange.gpx_in import read_course

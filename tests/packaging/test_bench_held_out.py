@@ -1,11 +1,11 @@
 """Fit and prediction on real recordings left out; the bounds are our own measurement's, widened."""
 
 import sys
-from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.test_calibration import made_run
 

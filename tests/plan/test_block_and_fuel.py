@@ -1,9 +1,9 @@
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
 from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan

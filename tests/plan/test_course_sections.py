@@ -1,11 +1,11 @@
 from contextlib import suppress
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import (
     SHORTEST_SECTION_M,

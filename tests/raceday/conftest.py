@@ -1,10 +1,10 @@
-from dataclasses import replace
 from datetime import date, datetime
 from functools import cache
 from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest

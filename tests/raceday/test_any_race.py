@@ -1,7 +1,7 @@
-from dataclasses import replace
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 
 from ultraplanner_gui.plan.course import AidStation

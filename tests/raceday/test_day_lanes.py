@@ -1,9 +1,9 @@
 import math
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPointF
 
 from ultraplanner_gui.edits.course import AddStation, ChangeStation

@@ -1,9 +1,8 @@
 """The course from above: true to the ground, one cursor with the lanes, by mouse and by keys."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication

@@ -1,10 +1,10 @@
 """Stations, stops and the start in the hand: one step each, seen on every move, Esc puts back."""
 
-from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
 from PySide6.QtGui import QMouseEvent, QRegion
 from PySide6.QtTest import QTest

@@ -1,8 +1,7 @@
 """The lanes of glycogen and of fluid and sodium; tokens copied, and kept at their place."""
 
-from dataclasses import replace
-
 import numpy as np
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 

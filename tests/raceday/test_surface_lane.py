@@ -57,7 +57,7 @@ def test_escape_takes_the_paint_back(stage):
 
 
 def test_unknown_erases(stage_of, base):
-    from dataclasses import replace
+    from msgspec.structs import replace
 
     course = replace(base.course, surfaces=(SurfaceSpan(10_000.0, 20_000.0, Surface.ROAD),))
     stage = stage_of(size=(1200, 640), course=course)

@@ -1,9 +1,10 @@
-import dataclasses
 import importlib
 
 import pytest
+from msgspec import structs
 
 from tests.rules import source
+from ultraplanner_gui.plan.value import Value
 
 
 def _edits():
@@ -22,12 +23,11 @@ def _edits():
 
 @pytest.mark.parametrize("edit", _edits(), ids=lambda edit: edit.__name__)
 def test_an_edit_is_a_frozen_value_with_label_gesture_and_apply(edit):
-    assert dataclasses.is_dataclass(edit)
-    assert edit.__dataclass_params__.frozen
-    assert "__slots__" in vars(edit)
+    assert issubclass(edit, Value)
+    assert edit.__struct_config__.frozen
     assert isinstance(edit.label, str)
     assert 0 < len(edit.label) <= 60
-    gesture = {field.name: field for field in dataclasses.fields(edit)}["gesture"]
+    gesture = {field.name: field for field in structs.fields(edit)}["gesture"]
     assert gesture.default == 0
     assert callable(edit.apply)
 

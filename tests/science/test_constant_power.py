@@ -1,11 +1,10 @@
 """Reference cases of the constant-power model, in double precision from its equations."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.science.constant_power import Pieces, Ways, power_for_time, times_at_power
 from ultraplanner_gui.science.gradient_cost import race_pace

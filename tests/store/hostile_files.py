@@ -4,9 +4,9 @@ import json
 import struct
 import zlib
 from contextlib import closing
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.store.database import Database
 from ultraplanner_gui.store.line_body import pack_line, unpack_line

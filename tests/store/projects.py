@@ -1,12 +1,12 @@
 """Projects to keep: a full one, and strategies that build any within its ranges."""
 
 import gzip
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta, timezone
 from zoneinfo import ZoneInfo
 
 import numpy as np
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.block import Block, Done, Ground, Gut, Kind, Mind, Session
 from ultraplanner_gui.plan.candidates import Candidate, CandidateStop

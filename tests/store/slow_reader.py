@@ -1,16 +1,17 @@
 """Bodies read value by value by the types of the fields, as `packaging/file-format.md` has them.
 
-It shares with the store only the dataclasses: what both make of a body is held against each other.
+It shares with the store only the classes: what both make of a body is held against each other.
 """
 
 import math
 import re
-from dataclasses import MISSING, fields, is_dataclass
 from datetime import UTC, date, datetime, timedelta
 from enum import Enum
 from types import NoneType, UnionType
 from typing import Literal, Union, get_args, get_origin, get_type_hints
 from zoneinfo import ZoneInfo
+
+from msgspec import NODEFAULT, Struct, structs
 
 
 class Refused(Exception):
@@ -25,7 +26,7 @@ def read(hint, coded, given=None):
         return _row(args, coded)
     if origin is Literal:
         return _of(coded in args, coded)
-    if is_dataclass(hint):
+    if issubclass(hint, Struct):
         return _record(hint, coded, given or {})
     if issubclass(hint, Enum):
         words = {member.value: member for member in hint}
@@ -50,7 +51,7 @@ def _union(options, coded):
 
 def _has_all(option, coded):
     """Whether every field of *coded* is one of *option*: that comes before any other."""
-    names = {f.name for f in fields(option)} if is_dataclass(option) else set()
+    names = set(getattr(option, "__struct_fields__", ()))
     return isinstance(coded, dict) and coded.keys() <= names
 
 
@@ -65,10 +66,10 @@ def _row(args, coded):
 def _record(kind, coded, given):
     hints, values = get_type_hints(kind), dict(given)
     _of(isinstance(coded, dict), None)
-    for field in fields(kind):
+    for field in structs.fields(kind):
         if field.name in coded and field.name not in given:
             values[field.name] = read(hints[field.name], coded[field.name])
-        elif field.name not in given and field.default is field.default_factory is MISSING:
+        elif field.name not in given and field.default is field.default_factory is NODEFAULT:
             raise Refused
     try:
         return kind(**values)

@@ -1,5 +1,4 @@
 import json
-from dataclasses import asdict, astuple, dataclass, fields, is_dataclass, replace
 from datetime import UTC, date, datetime
 from enum import StrEnum
 from typing import Literal, get_args
@@ -9,6 +8,8 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec import structs, to_builtins
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import Course, Line
 from ultraplanner_gui.plan.message import Message, Quantity, StoreError
@@ -17,8 +18,8 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.reading import Repair, RepairKind
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.template import Template
-from ultraplanner_gui.plan.value import Number, Whole
-from ultraplanner_gui.store.codec import check, encode, hints_of
+from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.store.codec import check, encode, hints_of, is_kind
 from ultraplanner_gui.store.decoding import decode, decode_rows, knows, maker_of
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
 from ultraplanner_gui.store.migrations import State
@@ -31,8 +32,7 @@ class Hue(StrEnum):
     TEAL = "teal"
 
 
-@dataclass(frozen=True, slots=True)
-class Bead:
+class Bead(Value, frozen=True):
     name: str
     size_m: Number
     hue: Hue = Hue.TEAL
@@ -40,14 +40,12 @@ class Bead:
     side: Literal["left", "right"] = "left"
 
 
-@dataclass(frozen=True, slots=True)
-class Start:
+class Start(Value, frozen=True):
     clock: datetime
     others: tuple[datetime | None, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Told:
+class Told(Value, frozen=True):
     said: tuple[Message | Repair, ...]
 
 
@@ -202,8 +200,7 @@ def test_coordinates_of_six_decimals_take_half_the_room():
     assert len(pack_line(Line(raw, raw, column))) > 20_000
 
 
-@dataclass(frozen=True, slots=True)
-class Even:
+class Even(Value, frozen=True):
     count: Whole
 
     def __post_init__(self):
@@ -217,8 +214,7 @@ def test_rows_that_check_themselves_are_checked():
         decode_rows(Even, [b'[{"count":2},{"count":3}]'], "even")
 
 
-@dataclass(frozen=True, slots=True)
-class Pearl(Bead):
+class Pearl(Bead, frozen=True):
     weight_g: Number = 0.0
 
 
@@ -230,7 +226,7 @@ def test_rows_of_a_kind_of_a_kind_have_all_their_fields():
 
 def classes_within(hint):
     """Every dataclass that a value of type *hint* may hold."""
-    if is_dataclass(hint):
+    if is_kind(hint):
         yield hint
         for of in hints_of(hint).values():
             yield from classes_within(of)
@@ -251,8 +247,7 @@ WHOLE = st.integers() | st.sampled_from((10**12, 10**12 + 1, -(10**13), 10**30, 
 NUMBER = WHOLE | st.floats(allow_nan=False, allow_infinity=False) | st.sampled_from((1e12, -2e12))
 
 
-@dataclass(frozen=True, slots=True)
-class Chain:
+class Chain(Value, frozen=True):
     beads: tuple[Bead, ...] = ()
     lock: Bead | None = None
     sizes_m: tuple[Number, ...] = ()
@@ -262,7 +257,7 @@ class Chain:
 
 
 def chains(number):
-    bead = st.builds(Bead, st.just("a"), number, pair=st.none() | st.tuples(number, st.just("x")))
+    bead = st.builds(Bead, st.just("a"), number, pair=st.none() | st.tuples(WHOLE, st.just("x")))
     return st.builds(
         Chain,
         st.lists(bead, max_size=2).map(tuple),
@@ -282,15 +277,14 @@ def all_numbers(value):
     elif isinstance(value, tuple):
         for one in value:
             yield from all_numbers(one)
-    elif is_dataclass(value):
-        for field in fields(value):
-            yield from all_numbers(getattr(value, field.name))
+    elif isinstance(value, Value):
+        yield from all_numbers(structs.astuple(value))
 
 
 @given(st.lists(chains(NUMBER), max_size=3))
 def test_what_reaches_too_far_is_refused_wherever_it_stands(found):
     farthest = max((abs(number) for chain in found for number in all_numbers(chain)), default=0)
-    body = json.dumps([asdict(chain) for chain in found]).encode()
+    body = json.dumps([to_builtins(chain) for chain in found]).encode()
     read = value_or_refused(lambda: decode_rows(Chain, [body], "chains"))
     assert read == (tuple(found) if farthest <= 1e12 else None)
 
@@ -312,7 +306,7 @@ def slowly(body):
     """Return the bead in *body* as it is read value by value, None if it is not as it should be."""
     coded = json.loads(body)
     try:
-        bead = Bead(**{name: of for name, of in coded.items() if name in Bead.__slots__})
+        bead = Bead(**{name: of for name, of in coded.items() if name in Bead.__struct_fields__})
         if isinstance(bead.size_m, int) and type(bead.size_m) is not bool:
             bead = replace(bead, size_m=float(bead.size_m))
         bead = replace(bead, hue=Hue(bead.hue))
@@ -366,6 +360,6 @@ def test_rows_are_what_their_values_are_one_by_one(beads):
         found = value_or_refused(read)
         assert found == expected
         if found is not None:
-            assert [tuple(map(type, astuple(b))) for b in found] == [
-                tuple(map(type, astuple(b))) for b in singly
+            assert [tuple(map(type, structs.astuple(b))) for b in found] == [
+                tuple(map(type, structs.astuple(b))) for b in singly
             ]

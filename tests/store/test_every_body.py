@@ -2,7 +2,6 @@
 
 import copy
 import json
-from dataclasses import is_dataclass
 
 import pytest
 from hypothesis import given, settings
@@ -11,7 +10,7 @@ from hypothesis import strategies as st
 from tests.store.projects import full_project
 from tests.store.slow_reader import Refused, read
 from ultraplanner_gui.plan.message import StoreError
-from ultraplanner_gui.store.codec import hints_of
+from ultraplanner_gui.store.codec import hints_of, is_kind
 from ultraplanner_gui.store.decoding import decode, decode_rows
 from ultraplanner_gui.store.parts import KINDS, pieces
 
@@ -81,11 +80,11 @@ def both(name, coded):
     """What the store and the slow reader make of *coded*, None where they refuse it."""
     kind, body = KINDS[name], json.dumps(coded).encode()
     apart, said = {}, None
-    if is_dataclass(kind):
+    if is_kind(kind):
         held = next(of for other, of in BODIES if other == name)
         apart = {n: getattr(WHOLE[name], n) for n in hints_of(kind) if n not in held}
     try:
-        if is_dataclass(kind):
+        if is_kind(kind):
             ours = decode(kind, body, name, apart)
         else:
             ours = decode_rows(kind.__args__[0], [body], name)

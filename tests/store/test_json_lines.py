@@ -1,11 +1,11 @@
 import io
 import json
 import shutil
-from dataclasses import replace
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from tests.store.old.make import earlier, present, sample
 from tests.store.projects import full_project, projects, small_project

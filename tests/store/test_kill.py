@@ -3,16 +3,16 @@ import signal
 import subprocess
 import sys
 import time
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from tests.store.projects import full_project
 from ultraplanner_gui.store.project_file import ProjectFile
 
 KEEPER = """
 import sys
-from dataclasses import replace
+from msgspec.structs import replace
 from datetime import timedelta
 from ultraplanner_gui.store.project_file import ProjectFile
 

@@ -2,10 +2,10 @@ import json
 import os
 import subprocess
 import sys
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from tests.store.projects import full_project, small_project
 from ultraplanner_gui.plan.message import StoreError
@@ -17,7 +17,7 @@ ROOT = Path(__file__).resolve().parents[2]
 
 HOLDER = """
 import sys
-from dataclasses import replace
+from msgspec.structs import replace
 from ultraplanner_gui.store.project_file import ProjectFile
 file = ProjectFile.open(sys.argv[1])
 print("open", flush=True)

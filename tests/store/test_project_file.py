@@ -4,11 +4,11 @@ import sqlite3
 import stat
 import subprocess
 import sys
-from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from msgspec.structs import replace
 
 from tests.store.projects import full_project, projects, small_project
 from ultraplanner_gui.edits.block import MoveSession
@@ -294,7 +294,7 @@ def test_disk_that_fills_up_loses_nothing_kept(path):
     pytest.importorskip("resource")
     code = """
 import resource, signal, sys
-from dataclasses import replace
+from msgspec.structs import replace
 from tests.store.projects import small_project
 from ultraplanner_gui.plan.message import StoreError
 from ultraplanner_gui.store.project_file import ProjectFile

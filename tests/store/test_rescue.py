@@ -1,8 +1,8 @@
 import random
 import time
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from tests.store.old.make import sample
 from tests.store.projects import full_project, small_project

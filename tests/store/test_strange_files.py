@@ -3,9 +3,9 @@ import sqlite3
 import tracemalloc
 import zipfile
 from contextlib import closing
-from dataclasses import replace
 
 import pytest
+from msgspec.structs import replace
 
 from tests.store.hostile_files import (
     FORGED,

@@ -1,12 +1,13 @@
 """A small table of huts, and hands on it."""
 
-from dataclasses import dataclass, replace
 from typing import ClassVar
 
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from PySide6.QtCore import QItemSelectionModel, Qt
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table import TableModel
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.wording.words import Words
@@ -16,8 +17,7 @@ SOME_KEYS = st.lists(st.sampled_from("abcdefgh"), unique=True)
 Current = QItemSelectionModel.SelectionFlag.ClearAndSelect
 
 
-@dataclass(frozen=True, slots=True)
-class Hut:
+class Hut(Value, frozen=True):
     key: str
     name: str
     height_m: float | None = None
@@ -25,8 +25,7 @@ class Hut:
     roof: str = "slate"
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeHut:
+class ChangeHut(Value, frozen=True):
     label: ClassVar[str] = "Change hut"
     hut: Hut
     gesture: int = 0

@@ -1,4 +1,3 @@
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import ClassVar
 
@@ -9,11 +8,11 @@ from ultraplanner_gui.edits.project import SetFirstWeekday, WriteNotes
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.carry import Carry
 
 
-@dataclass(frozen=True, slots=True)
-class Refused:
+class Refused(Value, frozen=True):
     label: ClassVar[str] = "Refused"
     gesture: int = 0
 

@@ -5,6 +5,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec import structs
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QContextMenuEvent
 from PySide6.QtTest import QTest
@@ -359,7 +360,7 @@ def test_a_stack_forgets_nothing_when_the_text_grows(stage):
 
 def test_the_point_a_menu_is_asked_at_is_given_to_the_lane(stage):
     seen = []
-    object.__setattr__(stage.stack.lane("sky"), "deeds", lambda menu, at: seen.append(at))
+    structs.force_setattr(stage.stack.lane("sky"), "deeds", lambda menu, at: seen.append(at))
     stage.menu("sky")
     stage.menu("sky", QContextMenuEvent.Reason.Keyboard)
     assert seen == [QPointF(300, 5), None]

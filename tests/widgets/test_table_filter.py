@@ -1,7 +1,6 @@
-from dataclasses import replace
-
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 
 from tests.widgets.hut_table import HUTS, SOME_KEYS, Hut, Key, Owner, put, texts

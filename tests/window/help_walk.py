@@ -6,10 +6,10 @@ import importlib
 import pkgutil
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
+from msgspec.structs import replace
 from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, QPoint, QRectF
 from PySide6.QtGui import QImage, QPixmap
 from PySide6.QtWidgets import (

@@ -1,10 +1,10 @@
 """A small project, and the tables of it in a window, for the tests of both."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime
 from zoneinfo import ZoneInfo
 
 import numpy as np
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 
 from ultraplanner_gui.desk.selection import Selection

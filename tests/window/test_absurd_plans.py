@@ -2,12 +2,12 @@
 
 import contextlib
 import re
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.make import pages_of
 from ultraplanner_gui.cards.page import Text

@@ -1,9 +1,9 @@
 """The block by the rules stands at once; a better one found later is offered, never put in."""
 
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,9 +1,9 @@
 """Races to pick from, side by side."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtWidgets import QApplication, QPushButton
 
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import date, time
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication

@@ -1,5 +1,6 @@
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.demo import demo_project
 from ultraplanner_gui.engine.outlook import derive

@@ -1,9 +1,9 @@
 """Every place of the window and every dialog, at three sizes, light and dark and in large text."""
 
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 
 from ultraplanner_gui.desk.demo import demo_project

@@ -1,10 +1,10 @@
 """Every figure on the screen can be asked what it means; no list says which dialogs are asked."""
 
-from dataclasses import fields, replace
 from datetime import date
 from functools import partial
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtWidgets import QDialog, QLabel, QSpinBox
 
 from tests.rules import source
@@ -169,7 +169,7 @@ def unexplained(rows):
     return [
         text
         for row in rows
-        for text in [" ".join(getattr(row, f.name) for f in fields(row) if f.name in SAID)]
+        for text in [" ".join(getattr(row, name) for name in row.__struct_fields__ if name in SAID)]
         if (isinstance(row, Figure | CheckRow) or walk.has_figure(text))
         and topic_of_row(row) not in TOPICS
     ]

@@ -1,9 +1,9 @@
 """What would put a broken rule right, as the ledger says it while a session is in the hand."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from ultraplanner_gui.buildup.nearest_day import Offer
 from ultraplanner_gui.desk.demo import demo_project

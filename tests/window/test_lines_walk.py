@@ -1,9 +1,9 @@
 """No line runs through a text of the sheet, whatever the plan, the window and the axis."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QRectF
 
 from tests.window.lines_drawn import LineWatch

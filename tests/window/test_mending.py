@@ -1,10 +1,10 @@
 """Days missed, from the form to one step in the build-up."""
 
 import re
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QDate, QTime
 from PySide6.QtWidgets import QAbstractButton, QLabel
 

@@ -1,9 +1,9 @@
 """The form that shows what recordings say, and the job behind it."""
 
-from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialogButtonBox
 

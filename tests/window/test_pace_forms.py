@@ -1,9 +1,9 @@
 """The forms for target shape, predicted finish, conditions, and the table of other rules."""
 
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 

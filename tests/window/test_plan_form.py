@@ -1,4 +1,3 @@
-from dataclasses import replace
 from datetime import datetime
 from functools import partial
 from itertools import pairwise
@@ -7,6 +6,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QRect, Qt, QTime
 from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest

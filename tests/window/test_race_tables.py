@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.window.table_desk import FOODS, ITEMS, KM, START, TODAY, Desk, project
 from ultraplanner_gui.desk.document import Document

@@ -1,7 +1,7 @@
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
+from msgspec.structs import replace
 
 from tests.engine.made_recordings import run_of
 from tests.exchange.recording_files import walk

@@ -3,13 +3,14 @@
 import re
 import string
 import sys
-from dataclasses import fields, is_dataclass, replace
 from datetime import date
 from enum import Enum
 from pathlib import Path
 from zoneinfo import available_timezones
 
 import pytest
+from msgspec import Struct
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QTranslator
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QGroupBox, QLabel, QLineEdit, QWidget
@@ -80,8 +81,9 @@ def _in_greek(value):
         return value.translate(GREEK)
     if isinstance(value, tuple):
         return tuple(map(_in_greek, value))
-    if is_dataclass(value):
-        return replace(value, **{f.name: _in_greek(getattr(value, f.name)) for f in fields(value)})
+    if isinstance(value, Struct):
+        names = value.__struct_fields__
+        return replace(value, **{name: _in_greek(getattr(value, name)) for name in names})
     return value
 
 

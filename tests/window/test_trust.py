@@ -1,9 +1,9 @@
 """A file that is hurt or open elsewhere: what is offered, and what it leaves alone."""
 
-from dataclasses import replace
 from datetime import date
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtWidgets import QListWidget, QMessageBox
 
 from ultraplanner_gui.desk.demo import demo_project

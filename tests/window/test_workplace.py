@@ -1,10 +1,10 @@
 """The two storeys share the window; lanes are the user's to choose."""
 
-from dataclasses import replace
 from datetime import date
 from itertools import pairwise
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import QApplication, QDialog
 

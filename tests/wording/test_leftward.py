@@ -4,12 +4,12 @@ Unicode Standard Annex 9, 3.1.2 (isolates), 6.1.1: figures, units and signs are 
 there, and would be put in the order of what is around them.
 """
 
-from dataclasses import replace
 from datetime import date, datetime
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import Message, Quantity
 from ultraplanner_gui.wording import reading

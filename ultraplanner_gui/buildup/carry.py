@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.buildup.nearest_day import Held
 from ultraplanner_gui.desk.document import Document

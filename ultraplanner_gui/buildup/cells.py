@@ -10,7 +10,7 @@ from math import ceil
 from PySide6.QtCore import QPointF, QRectF, QSizeF
 
 from ultraplanner_gui.plan.block import Session
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.week_axis import WeekAxis
 
 ROWS = 7
@@ -27,8 +27,7 @@ TILE_PX = 44.0
 FAR_PX = 34.0
 
 
-@dataclass(frozen=True, slots=True)
-class Tile:
+class Tile(Value, frozen=True):
     """One session and where it is drawn."""
 
     session: Session

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from datetime import date, timedelta
 
+from msgspec.structs import replace
 from PySide6.QtCore import QObject, Signal
 
 from ultraplanner_gui.buildup import clip

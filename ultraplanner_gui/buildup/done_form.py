@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from itertools import pairwise
 
+from msgspec.structs import replace
 from PySide6.QtCore import Signal, Slot
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QVBoxLayout, QWidget
 

@@ -20,7 +20,7 @@ from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: So far around the day it is looked; so long the hand rests before.
 FARTHEST_DAYS = 10
@@ -31,8 +31,7 @@ _WEIGHT = {State.HOLDS: 0, State.STRAINS: 1, State.BREAKS: 100}
 _TIED = (Kind.RACE, Kind.TUNE_UP)
 
 
-@dataclass(frozen=True, slots=True)
-class Offer:
+class Offer(Value, frozen=True):
     """A day that would hold, with *other* a session to change places with, or a length there.
 
     `is_home` means that nothing but the place it came from holds.
@@ -44,8 +43,7 @@ class Offer:
     is_home: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Held:
+class Held(Value, frozen=True):
     """What the hand holds: the session it is about, and what it does on another day.
 
     `swaps` says whether it may change places with another, `snap` gives the lengths it may have

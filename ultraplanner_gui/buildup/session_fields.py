@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 from functools import partial
 from typing import TypeVar
 
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QDate, QSignalBlocker, Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 

@@ -6,9 +6,9 @@ letters, the figure; the ground line stays.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import NamedTuple
 
+from msgspec.structs import replace
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 

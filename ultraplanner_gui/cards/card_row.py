@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import partial
 
+from msgspec.structs import replace
 from PySide6.QtCore import QLocale, QSignalBlocker, Signal, Slot
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -24,7 +24,7 @@ from ultraplanner_gui.cards import names
 from ultraplanner_gui.cards.make import USUAL_SIZES
 from ultraplanner_gui.edits.cards import LARGEST_CARD_MM, MOST_COPIES, SMALLEST_CARD_MM
 from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind, CardUnits
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.fields import align_text, describe
 from ultraplanner_gui.widgets.help_topic import set_topic, set_topics
 from ultraplanner_gui.widgets.theme import theme
@@ -32,8 +32,7 @@ from ultraplanner_gui.widgets.tokens import Pt, Space
 from ultraplanner_gui.wording import locales
 
 
-@dataclass(frozen=True, slots=True)
-class PaperSize:
+class PaperSize(Value, frozen=True):
     """A size offered by name."""
 
     name: str

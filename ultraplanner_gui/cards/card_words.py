@@ -6,12 +6,11 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, PlanError, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 
-@dataclass(frozen=True, slots=True)
-class Turning:
+class Turning(Value, frozen=True):
     """What says that a card goes on: "1 of 2" and "continued on 2 of 2"."""
 
     page: str

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Literal
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.crew_content import crew_sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, fuel_card

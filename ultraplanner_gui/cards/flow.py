@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from functools import partial
 from itertools import pairwise
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.card_words import Turning
 from ultraplanner_gui.cards.page import BAND, LEAST_X_HEIGHT_MM, Op, Page, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LEAST_MARGIN_MM = 3.0
 LARGEST_MARGIN_MM = 12.0
@@ -23,8 +24,7 @@ def _nothing() -> Sequence[Op]:
     return ()
 
 
-@dataclass(frozen=True, slots=True)
-class Block:
+class Block(Value, frozen=True):
     """Things drawn together, from their own top left corner.
 
     Their height is known at once, they themselves are made when *draw* is called: most settings
@@ -41,8 +41,7 @@ class Block:
         return [op.moved(x_mm, y_mm) for op in self.draw()]
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Value, frozen=True):
     """The page and the part of it that is printed on."""
 
     width_mm: float
@@ -76,8 +75,7 @@ class Frame:
         return self.height_mm - self.margin_mm
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Value, frozen=True):
     """A card set at one size, ready to flow.
 
     `warnings` and `opening` follow the title on the first page only, `heads` on every page;

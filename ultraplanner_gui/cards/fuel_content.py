@@ -21,7 +21,7 @@ from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.course import Offer
 from ultraplanner_gui.plan.fuel import Food, Shape
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.cautions import STANDING
 from ultraplanner_gui.wording.words import Words
 
@@ -29,8 +29,7 @@ LOOSE = (Shape.DRINK, Shape.SOLID)
 """Foods of which one is not what a packet holds."""
 
 
-@dataclass(frozen=True, slots=True)
-class FuelRow:
+class FuelRow(Value, frozen=True):
     """What to eat and drink from one aid station to the next; `marks` is what waits there.
 
     `sums` are sodium and caffeine, `carry` what to carry out at its beginning, `there` what to
@@ -49,8 +48,7 @@ class FuelRow:
     there: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class FuelCard:
+class FuelCard(Value, frozen=True):
     """What to take on each leg."""
 
     title: str

@@ -10,7 +10,7 @@ from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.fuel_content import FuelCard, FuelRow
 from ultraplanner_gui.cards.page import BLACK, Line, Op, Rect, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MOST_NAME_LINES = 2
 MOST_NAME_SHARE = 0.42
@@ -188,8 +188,7 @@ def _beside(row: FuelRow, setting: Setting, left_mm: float, right_mm: float) -> 
     return Block(max(height, below + 0.25 * em_mm(small)), draw)
 
 
-@dataclass(frozen=True, slots=True)
-class _Wide:
+class _Wide(Value, frozen=True):
     """Widths of place and foods, where the foods begin, where times, rates and sums end."""
 
     name_mm: float

@@ -7,13 +7,12 @@ from collections.abc import Sequence
 from ultraplanner_gui.cards.flow import Frame
 from ultraplanner_gui.cards.page import Page
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SLACK_MM = 0.05
 
 
-@dataclass(frozen=True, slots=True)
-class Placed:
+class Placed(Value, frozen=True):
     """A page and where its top left corner lies on the sheet."""
 
     page: Page

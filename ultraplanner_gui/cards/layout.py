@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import replace
 from functools import lru_cache, partial
 from typing import TypeVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.flow import MOST_PAGES, Flow, Frame, Sheet
@@ -28,7 +29,7 @@ from ultraplanner_gui.cards.strip_layout import Laid, set_concertina, set_wrist
 from ultraplanner_gui.cards.wall_layout import wall_sheet
 from ultraplanner_gui.cards.week_content import WallCard
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LARGEST_PT, LARGEST_ON_THE_WALL_PT = 16.0, 26.0
 FILL_POWER, WRITING_POWER = 0.85, 1.9
@@ -44,8 +45,7 @@ T = TypeVar("T")
 SetForm = Callable[[Setting, Frame], Sheet | None]
 
 
-@dataclass(frozen=True, slots=True)
-class Form:
+class Form(Value, frozen=True):
     """One way to set a card, and the least strain it can have.
 
     In one that is even, smaller type never takes more room, so that sizes can be halved.

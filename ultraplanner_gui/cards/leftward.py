@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from functools import lru_cache
 from typing import TypeGuard
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.content import CardContent
 from ultraplanner_gui.cards.mirror import mirrored

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ultraplanner_gui.cards.card_words import Turning
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class Blank(NamedTuple):
@@ -19,8 +19,7 @@ class Blank(NamedTuple):
     is_long: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Item:
+class Item(Value, frozen=True):
     """One line: a label in front, a text, a box to tick, blanks to write on.
 
     A `loud` line is as large as the figures that are looked for first.
@@ -33,8 +32,7 @@ class Item:
     loud: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Value, frozen=True):
     """A heading with its lines; `right` is the figure at its end, `marks` are boxed words."""
 
     head: str
@@ -44,8 +42,7 @@ class Entry:
     has_box: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class ListCard:
+class ListCard(Value, frozen=True):
     """A card of entries; `is_loud` has its title fill the width, as a label on a bag does."""
 
     title: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.content import CardContent, card_contents
 from ultraplanner_gui.cards.fold import PANELS, folded

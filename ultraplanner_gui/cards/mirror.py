@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.cards.page import Align, Line, Op, Polygon, Rect, Strokes, Text
 

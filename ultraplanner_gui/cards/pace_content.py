@@ -25,7 +25,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.cards import Card, CardKind, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import NONE, Words
 
 LATE_S = 1800.0
@@ -38,16 +38,14 @@ LEAST_RELIEF_M = 100.0
 Point = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class Clock:
+class Clock(Value, frozen=True):
     """A time of day; `day` is named only where it is not the day of the planned arrival."""
 
     time: str
     day: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class PaceRow:
+class PaceRow(Value, frozen=True):
     """One place on the way. Empty `stop` means none is planned, `there` nothing to do there.
 
     `cutoff_word` says "leave by" where the cutoff is for leaving.
@@ -68,8 +66,7 @@ class PaceRow:
     there: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class PaceHeads:
+class PaceHeads(Value, frozen=True):
     """The heads of the columns; an empty one means that the card has no such column."""
 
     name: str
@@ -85,8 +82,7 @@ class PaceHeads:
     there: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Shade:
+class Shade(Value, frozen=True):
     """A stretch without daylight, as shares of the distance."""
 
     start: float
@@ -94,8 +90,7 @@ class Shade:
     kind: Literal["twilight", "dark"]
 
 
-@dataclass(frozen=True, slots=True)
-class Sketch:
+class Sketch(Value, frozen=True):
     """The small profile: distance and height from 0 to 1, stations and the dark along the way."""
 
     line: tuple[Point, ...]
@@ -108,8 +103,7 @@ class Sketch:
     """Whether the card around it is turned, and it is not."""
 
 
-@dataclass(frozen=True, slots=True)
-class PaceCard:
+class PaceCard(Value, frozen=True):
     """When to be where."""
 
     title: str

@@ -10,7 +10,7 @@ from ultraplanner_gui.cards.pace_content import Clock, PaceCard, PaceRow
 from ultraplanner_gui.cards.page import Op, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import sketch_block
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import NONE
 
 MOST_NAME_LINES = 2
@@ -18,8 +18,7 @@ LEAST_NAME_SHARE = 0.16
 STRAIN_STOP, STRAIN_NAME, STRAIN_LIST = 1, 2, 5
 
 
-@dataclass(frozen=True, slots=True)
-class _Column:
+class _Column(Value, frozen=True):
     """Right-aligned cells of one or more lines; only the first line may be the big one."""
 
     head: str
@@ -27,8 +26,7 @@ class _Column:
     is_figure: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class _Table:
+class _Table(Value, frozen=True):
     """Columns with their right edges."""
 
     columns: tuple[_Column, ...]
@@ -302,8 +300,7 @@ def _stop_gap_mm(setting: Setting) -> float:
     return 0.8 * setting.gap_mm
 
 
-@dataclass(frozen=True, slots=True)
-class _Named:
+class _Named(Value, frozen=True):
     """The lines of a name, and its stop: beside the last of them, or else on lines of its own."""
 
     names: Sequence[str]
@@ -323,8 +320,7 @@ class _Named:
         return cls(names, stops=setting.wrap(row.stop_label, width_mm, size))
 
 
-@dataclass(frozen=True, slots=True)
-class _Ground:
+class _Ground(Value, frozen=True):
     """The figures under a name: distance, climb and drop, pace; right edges within the column."""
 
     right_mm: tuple[float, float, float]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Literal
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MM_PER_PT = 25.4 / 72.0
 X_HEIGHT_EM = 0.55
@@ -30,8 +30,7 @@ Measure = Callable[[str, float, bool], float]
 """Width in millimetres of a text at a size in points, bold or not."""
 
 
-@dataclass(frozen=True, slots=True)
-class Text:
+class Text(Value, frozen=True):
     """A line of text; `x_mm` is its left or right edge or its middle. Black is grey 0, white 1."""
 
     x_mm: float
@@ -48,8 +47,7 @@ class Text:
         return Text(x, baseline, self.text, self.size_pt, self.bold, self.align, self.grey)
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(Value, frozen=True):
     """A straight line; `dashes_mm` are lengths of ink and gap in turn, none if it is unbroken."""
 
     start: Point
@@ -64,8 +62,7 @@ class Line:
         return Line(start, end, self.width_mm, self.grey, self.dashes_mm)
 
 
-@dataclass(frozen=True, slots=True)
-class Rect:
+class Rect(Value, frozen=True):
     """A filled rectangle, or the outline of one if `outline_mm` is given."""
 
     x_mm: float
@@ -81,8 +78,7 @@ class Rect:
         return Rect(x, y, self.width_mm, self.height_mm, self.grey, self.outline_mm)
 
 
-@dataclass(frozen=True, slots=True)
-class Polygon:
+class Polygon(Value, frozen=True):
     """A filled shape, or an open run of lines if `outline_mm` is given."""
 
     points: tuple[Point, ...]
@@ -95,8 +91,7 @@ class Polygon:
         return Polygon(points, self.grey, self.outline_mm)
 
 
-@dataclass(frozen=True, slots=True)
-class Strokes:
+class Strokes(Value, frozen=True):
     """Many straight lines of one width, such as hachures."""
 
     lines: tuple[tuple[Point, Point], ...]
@@ -112,8 +107,7 @@ class Strokes:
 Op = Text | Line | Rect | Polygon | Strokes
 
 
-@dataclass(frozen=True, slots=True)
-class Page:
+class Page(Value, frozen=True):
     """One finished page and the name it goes by in the preview.
 
     `card` numbers what belongs together, front and back; a page that `may_tile` is printed in

@@ -8,14 +8,13 @@ from itertools import groupby
 
 from ultraplanner_gui.cards.impose import SLACK_MM, Placed, impose
 from ultraplanner_gui.cards.page import Line, Op, Page
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 CUT_MM, CUT_GREY = 0.1, 0.6
 OVERLAP_MM = 10.0
 
 
-@dataclass(frozen=True, slots=True)
-class Paper:
+class Paper(Value, frozen=True):
     """What is printed on. `unprintable_mm` is the edge the printer leaves white; on paper
     printed on both sides the back of a card lies behind its front.
     """

@@ -15,7 +15,7 @@ from ultraplanner_gui.cards.paint import measure, paint_page
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.plan.cards import Card
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 SCREEN_MM = 66.0
@@ -25,8 +25,7 @@ CLOCK_SHARE = 0.26
 """Share of the height a lock screen keeps for its clock (own choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Screen:
+class Screen(Value, frozen=True):
     """A screen in pixels; `is_dark` has white type on black, `has_clock` white above the card."""
 
     width_px: int = 1080

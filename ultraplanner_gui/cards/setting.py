@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import NamedTuple
 
 from ultraplanner_gui.cards.page import BLACK, LEAST_PT, MM_PER_PT, Align, Measure, Text
-from ultraplanner_gui.plan.value import dataclass
 
 EASY_LINE_EM, DENSE_LINE_EM = 1.25, 1.13
 """From one line to the next; the baseline stands one em below the top of the line."""

@@ -15,14 +15,13 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.fuel import Shape
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import NONE, Words
 
 STEPS = 120
 
 
-@dataclass(frozen=True, slots=True)
-class StripRow:
+class StripRow(Value, frozen=True):
     """One line along the strip: its head, a cell to each place; `is_figure` is looked for first."""
 
     head: str
@@ -30,8 +29,7 @@ class StripRow:
     is_figure: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class WristStrip:
+class WristStrip(Value, frozen=True):
     """Places side by side, their figures under them."""
 
     title: str
@@ -40,16 +38,14 @@ class WristStrip:
     turning: Turning
 
 
-@dataclass(frozen=True, slots=True)
-class Bite:
+class Bite(Value, frozen=True):
     """A food on the ground of a leg: where, as a share of it, and what it is to hold."""
 
     at: float
     shape: Shape
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(Value, frozen=True):
     """One fold of a concertina: a leg with its ground, from 0 to 1 each way, and its foods."""
 
     name: str
@@ -62,8 +58,7 @@ class Leg:
     shades: tuple[Shade, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Concertina:
+class Concertina(Value, frozen=True):
     """All legs in their order; `marks` say what the shapes on the ground are."""
 
     title: str

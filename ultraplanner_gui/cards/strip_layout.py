@@ -23,7 +23,7 @@ from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.sketch import BAND_GAP_MM, BAND_MM, light_band
 from ultraplanner_gui.cards.strip_content import Concertina, Leg, WristStrip
 from ultraplanner_gui.plan.fuel import Shape
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 CELL_PAD_EM = 0.35
 LEAST_LEG_EM = 8.5
@@ -41,8 +41,7 @@ _RING = tuple(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Value, frozen=True):
     """A strip that finds room: on how many pages, and how they are drawn."""
 
     total: int
@@ -52,8 +51,7 @@ class Laid:
 # On the wrist
 
 
-@dataclass(frozen=True, slots=True)
-class _Wrist:
+class _Wrist(Value, frozen=True):
     """Names in lines and the widths of head and cells."""
 
     names: Sequence[Sequence[str]]
@@ -207,8 +205,7 @@ def _wrist_heads(
 # Folded by the leg
 
 
-@dataclass(frozen=True, slots=True)
-class _Folds:
+class _Folds(Value, frozen=True):
     """How many legs lie across, how wide each is, how high its texts and its ground."""
 
     across: int

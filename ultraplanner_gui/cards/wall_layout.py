@@ -9,15 +9,14 @@ from ultraplanner_gui.cards.flow import Block, Frame, Sheet
 from ultraplanner_gui.cards.page import BLACK, Op, Rect, Strokes, Text
 from ultraplanner_gui.cards.setting import Setting, em_mm
 from ultraplanner_gui.cards.week_content import WallCard, WallTile, WallWeek
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 TILE_PAD_EM = 0.3
 TILE_LINE_MM, HARD_LINE_MM, MARK_LINE_MM = 0.15, 0.5, 0.35
 STRAIN_BROKEN = 1
 
 
-@dataclass(frozen=True, slots=True)
-class _Columns:
+class _Columns(Value, frozen=True):
     """Left edges of week, days and sums, and how wide a day is."""
 
     week_mm: float

@@ -15,7 +15,7 @@ from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.block import Gut, Kind, Session
 from ultraplanner_gui.plan.cards import Card, CardPart
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.cautions import RED_FLAGS
 from ultraplanner_gui.wording.words import Words
 
@@ -36,8 +36,7 @@ ROLES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class WallTile:
+class WallTile(Value, frozen=True):
     """One session: its kind, its figure, small lines under it; a hard one has a heavy edge."""
 
     kind: str
@@ -49,8 +48,7 @@ class WallTile:
     is_race: bool
 
 
-@dataclass(frozen=True, slots=True)
-class WallWeek:
+class WallWeek(Value, frozen=True):
     """One week: its number to go, its first day, what it is for, its days and its sums."""
 
     number: str
@@ -60,8 +58,7 @@ class WallWeek:
     sums: tuple[str, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class WallCard:
+class WallCard(Value, frozen=True):
     """The whole block; `heads` are those of the week, of its days and of its sums."""
 
     title: str

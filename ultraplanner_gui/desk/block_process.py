@@ -18,7 +18,7 @@ from ultraplanner_gui.engine.block_worker import Failure, News, mend_block, sear
 from ultraplanner_gui.engine.repair_request import Repair, RepairRequest
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LOOK_S = 0.05
 GRACE_S = 0.2
@@ -26,8 +26,7 @@ GRACE_S = 0.2
 Hear = Callable[[Progress], None]
 
 
-@dataclass(frozen=True, slots=True)
-class ExactBlock:
+class ExactBlock(Value, frozen=True):
     """A search for the best block. `hear` is called on the thread of the job with its progress:
     the cost so far, its gap, the share of the time gone.
     """
@@ -48,8 +47,7 @@ class ExactBlock:
         raise _ended()
 
 
-@dataclass(frozen=True, slots=True)
-class MendBlock:
+class MendBlock(Value, frozen=True):
     """The ways to mend a block after missed days."""
 
     block: Block

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk import demo_crew, demo_recordings, resources
 from ultraplanner_gui.desk.shipped_foods import shipped_foods

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.cards import Card, CardForm, CardKind
 from ultraplanner_gui.plan.course import AidStation, IfStop, Kit, StopKind

@@ -18,7 +18,7 @@ from ultraplanner_gui.engine import outlook as engine
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, StoreError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.store.project_file import NEW_LABEL, Point, ProjectFile
 
 Derive = Callable[[Project, Outlook | None, date], Outlook]
@@ -28,8 +28,7 @@ STEPS_HELD = 500
 _GESTURE_ID = 1
 
 
-@dataclass(frozen=True, slots=True)
-class _Trial:
+class _Trial(Value, frozen=True):
     """An edit tried on *base* and the outlook it would lead to."""
 
     edit: Edit

@@ -13,7 +13,7 @@ from typing import Concatenate, NewType, ParamSpec
 from PySide6.QtCore import QObject, Qt, QThreadPool, Signal, Slot
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 P = ParamSpec("P")
 Ticket = NewType("Ticket", int)
@@ -75,8 +75,7 @@ class Token:
             self._report(fraction)
 
 
-@dataclass(frozen=True, slots=True)
-class _News:
+class _News(Value, frozen=True):
     ticket: Ticket
     kind: str
     value: object

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Generic, Literal, TypeGuard, TypeVar, overload
 
@@ -13,6 +12,7 @@ from PySide6.QtCore import QByteArray, QLocale, QSettings
 from ultraplanner_gui.desk import places
 from ultraplanner_gui.desk.language import LANGUAGES, SYSTEM, spoken, translated, writes_leftward
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 T = TypeVar("T")
@@ -23,8 +23,7 @@ RECENT_FILES = 10
 _AS_SYSTEM = QT_TRANSLATE_NOOP("Settings", "As the system has it")
 
 
-@dataclass(frozen=True)
-class Setting(Generic[T]):
+class Setting(Value, Generic[T], frozen=True, dict=True):
     """One setting, an attribute of `Settings`: its key, its default and a sentence on it.
 
     What stands in the file and is not one of *among*, not between *low* and *high* or not of

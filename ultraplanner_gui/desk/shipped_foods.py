@@ -6,8 +6,7 @@ with its key, so a plan made in one language opens in another as it was.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.desk import resources

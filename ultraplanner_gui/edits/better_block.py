@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import check_session
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class TakeBetterBlock:
+class TakeBetterBlock(Value, frozen=True):
     """The user took a better block than `built`, the one that stood when the search began.
 
     Sessions marked done, missed or locked, or noted on, since then are kept; where others were

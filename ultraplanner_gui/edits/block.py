@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from datetime import date
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.plan.block import Block, Done, Kind, Session
@@ -14,7 +15,7 @@ from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 # The race is a session too, so these hold whatever `edits.race` allows a race.
 LONGEST_SESSION_M = 1_000_000.0
@@ -26,8 +27,7 @@ STEEPEST_GRADIENT = 1.0
 DAY_S = 86_400.0
 
 
-@dataclass(frozen=True, slots=True)
-class MoveSession:
+class MoveSession(Value, frozen=True):
     """The user moved a session to another day."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move session")
@@ -51,8 +51,7 @@ class MoveSession:
         return replace(project, block=project.block.with_session(replace(session, day=self.day)))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeSession:
+class ChangeSession(Value, frozen=True):
     """The user changed a session's figures."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change session")
@@ -69,8 +68,7 @@ class ChangeSession:
         return replace(project, block=project.block.with_session(self.session))
 
 
-@dataclass(frozen=True, slots=True)
-class AddSession:
+class AddSession(Value, frozen=True):
     """The user added a session; its key is made here."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add session")
@@ -85,8 +83,7 @@ class AddSession:
         return replace(project, block=project.block.with_new(replace(self.session, key=key)))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveSession:
+class RemoveSession(Value, frozen=True):
     """The user removed a session."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove session")
@@ -101,8 +98,7 @@ class RemoveSession:
         return replace(project, block=project.block.without(self.session))
 
 
-@dataclass(frozen=True, slots=True)
-class MarkDone:
+class MarkDone(Value, frozen=True):
     """The user said what was really run (None: nothing recorded after all)."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark session done")
@@ -116,8 +112,7 @@ class MarkDone:
         return replace(project, block=project.block.with_session(session))
 
 
-@dataclass(frozen=True, slots=True)
-class MarkMissed:
+class MarkMissed(Value, frozen=True):
     """The user said that a session was not run."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mark session missed")
@@ -129,8 +124,7 @@ class MarkMissed:
         return replace(project, block=project.block.with_session(session))
 
 
-@dataclass(frozen=True, slots=True)
-class ReplaceBlock:
+class ReplaceBlock(Value, frozen=True):
     """The user took over a newly built block."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Build the block")

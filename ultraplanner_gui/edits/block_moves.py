@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import (
     check_day,
@@ -20,14 +21,13 @@ from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MOST_REPEATS = 52
 FARTHEST_DAYS = 3660
 
 
-@dataclass(frozen=True, slots=True)
-class MoveSessions:
+class MoveSessions(Value, frozen=True):
     """The user moved some sessions by a number of days."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move sessions")
@@ -45,8 +45,7 @@ class MoveSessions:
         return _with(project, {s.key: _by(s, self.days) for s in moved})
 
 
-@dataclass(frozen=True, slots=True)
-class CopySessions:
+class CopySessions(Value, frozen=True):
     """The user copied some sessions to days so many days further on."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Copy sessions")
@@ -59,8 +58,7 @@ class CopySessions:
         return _with_new(project, [_by(s, self.days) for s in _copied(project, self.sessions)])
 
 
-@dataclass(frozen=True, slots=True)
-class PasteSessions:
+class PasteSessions(Value, frozen=True):
     """The user pasted sessions, the first of them on *day*, the others as far from it as before."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Paste sessions")
@@ -79,8 +77,7 @@ class PasteSessions:
         return _with_new(project, [_by(blank(s), days) for s in self.sessions])
 
 
-@dataclass(frozen=True, slots=True)
-class RepeatWeekly:
+class RepeatWeekly(Value, frozen=True):
     """The user repeated some sessions in the weeks that follow, as far as the race allows."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Repeat weekly")
@@ -101,8 +98,7 @@ class RepeatWeekly:
         return _with_new(project, new)
 
 
-@dataclass(frozen=True, slots=True)
-class LengthenSession:
+class LengthenSession(Value, frozen=True):
     """The user drew a session longer or shorter: climb, drop and the other figure follow.
 
     *to* is metres for a run that has a distance, else seconds.
@@ -133,8 +129,7 @@ class LengthenSession:
         return replace(project, block=project.block.with_session(longer))
 
 
-@dataclass(frozen=True, slots=True)
-class SwapSessions:
+class SwapSessions(Value, frozen=True):
     """The user let two sessions change places."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Swap sessions")
@@ -153,8 +148,7 @@ class SwapSessions:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class SwapWeeks:
+class SwapWeeks(Value, frozen=True):
     """The user let two weeks, given by any day of theirs, change places.
 
     What is locked stays where it is; a cutback week stays one wherever it goes.
@@ -190,8 +184,7 @@ class SwapWeeks:
         return replace(after, block=replace(after.block, cutbacks=cutbacks))
 
 
-@dataclass(frozen=True, slots=True)
-class LockSessions:
+class LockSessions(Value, frozen=True):
     """The user locked sessions, so that no builder touches them, or unlocked them."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Lock or unlock")
@@ -207,8 +200,7 @@ class LockSessions:
         return _with(project, changed) if changed else project
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveSessions:
+class RemoveSessions(Value, frozen=True):
     """The user took some sessions out."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove sessions")
@@ -227,8 +219,7 @@ class RemoveSessions:
         return replace(project, block=replace(project.block, sessions=rest))
 
 
-@dataclass(frozen=True, slots=True)
-class ShiftWithRace:
+class ShiftWithRace(Value, frozen=True):
     """The user moved the race, and the build-up from *from_day* on with it, by whole weeks.
 
     Every session keeps its weekday and its weeks to go. What is done, missed or locked stays on
@@ -250,8 +241,7 @@ class ShiftWithRace:
         return replace(after, block=block)
 
 
-@dataclass(frozen=True, slots=True)
-class TakeRepair:
+class TakeRepair(Value, frozen=True):
     """The user took one of the ways to mend the build-up after missed days."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mend after missed days")

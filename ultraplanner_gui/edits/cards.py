@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.cards import PARTS_OF, Card, CardForm, CardKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SMALLEST_CARD_MM = 30.0
 LARGEST_CARD_MM = 900.0
@@ -16,8 +17,7 @@ MOST_CARDS = 40
 MOST_COPIES = 50
 
 
-@dataclass(frozen=True, slots=True)
-class ChooseCards:
+class ChooseCards(Value, frozen=True):
     """The user chose which cards to print, how large, how many and what is on them."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Choose cards")

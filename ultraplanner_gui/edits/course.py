@@ -7,9 +7,10 @@ what is underfoot in `surfaces`.
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from itertools import pairwise
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_scale import without_pin
 from ultraplanner_gui.plan.course import (
@@ -22,7 +23,7 @@ from ultraplanner_gui.plan.course import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LONGEST_STOP_S = 24 * 3600.0
 HIGHEST_CLIMB_M = 100_000.0
@@ -39,8 +40,7 @@ def course_of(project: Project) -> Course:
     return project.course
 
 
-@dataclass(frozen=True, slots=True)
-class MoveSectionEnd:
+class MoveSectionEnd(Value, frozen=True):
     """The user moved the end of a section; where it ends at an aid station, the station moves."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move section end")
@@ -64,8 +64,7 @@ class MoveSectionEnd:
         return replace(project, course=course)
 
 
-@dataclass(frozen=True, slots=True)
-class SetSectionTarget:
+class SetSectionTarget(Value, frozen=True):
     """The user fixed the running time of a section, or freed it (None)."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set section target")
@@ -81,8 +80,7 @@ class SetSectionTarget:
         return replace(project, course=course.with_section(section))
 
 
-@dataclass(frozen=True, slots=True)
-class FreeAllTargets:
+class FreeAllTargets(Value, frozen=True):
     """The user let every section follow the target curve again."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Free all section targets")
@@ -96,8 +94,7 @@ class FreeAllTargets:
         return replace(project, course=replace(course, sections=sections))
 
 
-@dataclass(frozen=True, slots=True)
-class NoteHardStretch:
+class NoteHardStretch(Value, frozen=True):
     """The user wrote what to do when it gets hard in a section."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Write section note")
@@ -111,8 +108,7 @@ class NoteHardStretch:
         return replace(project, course=course.with_section(section))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeStation:
+class ChangeStation(Value, frozen=True):
     """The user changed what is to be said of an aid station, or where it lies.
 
     A section ends wherever there is a cutoff: where the station had neither, one is split there.
@@ -131,8 +127,7 @@ class ChangeStation:
         return replace(project, course=_with_end_at_cutoff(_moved(course, station), station))
 
 
-@dataclass(frozen=True, slots=True)
-class AddStation:
+class AddStation(Value, frozen=True):
     """The user added an aid station; the section it lies in is split there."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add aid station")
@@ -151,8 +146,7 @@ class AddStation:
         return replace(project, course=course.with_new_station(station))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveStation:
+class RemoveStation(Value, frozen=True):
     """The user removed an aid station; its section joins the next."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove aid station")
@@ -165,8 +159,7 @@ class RemoveStation:
         return replace(project, course=course.without_station(self.station))
 
 
-@dataclass(frozen=True, slots=True)
-class ReplaceCourse:
+class ReplaceCourse(Value, frozen=True):
     """The user opened another course for this project."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Open course")

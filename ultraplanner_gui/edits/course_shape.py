@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import (
     HIGHEST_CLIMB_M,
@@ -32,7 +33,7 @@ from ultraplanner_gui.plan.course import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.elevation import M_PER_FOOT
 
 SHORTEST_COURSE_M = 1_000.0
@@ -47,8 +48,7 @@ LAP = QT_TRANSLATE_NOOP("Edit", "{0} (lap {1})")
 WAY_BACK = QT_TRANSLATE_NOOP("Edit", "{0} (way back)")
 
 
-@dataclass(frozen=True, slots=True)
-class TrimCourse:
+class TrimCourse(Value, frozen=True):
     """The user cut off what lies before one place and after another.
 
     Cutoffs of the stations that are left stay: they are times of the race, whose start the user
@@ -73,8 +73,7 @@ class TrimCourse:
         return replace(project, course=_with_heights_of_part(course, self.start_m, self.end_m))
 
 
-@dataclass(frozen=True, slots=True)
-class ReverseCourse:
+class ReverseCourse(Value, frozen=True):
     """The user turned the course round.
 
     Cutoffs and fixed targets go, for they were those of the other direction.
@@ -87,8 +86,7 @@ class ReverseCourse:
         return replace(project, course=turned_round(course_of(project)))
 
 
-@dataclass(frozen=True, slots=True)
-class RunLaps:
+class RunLaps(Value, frozen=True):
     """The user made laps of the course.
 
     Stations come by in every lap, from the second on under the name *names* makes of theirs and
@@ -127,8 +125,7 @@ class RunLaps:
         return replace(project, course=course)
 
 
-@dataclass(frozen=True, slots=True)
-class GoOutAndBack:
+class GoOutAndBack(Value, frozen=True):
     """The user made a course of it that goes to the end of the line and the same way back.
 
     Stations come by twice, on the way back under the name *names* makes of theirs and without
@@ -149,8 +146,7 @@ class GoOutAndBack:
         return replace(project, course=course)
 
 
-@dataclass(frozen=True, slots=True)
-class JoinCourse:
+class JoinCourse(Value, frozen=True):
     """The user put another leg behind the course.
 
     Its stations lose their cutoffs and its sections their targets, for they counted from its
@@ -168,8 +164,7 @@ class JoinCourse:
         return replace(project, course=in_a_row([course, _again(self.leg, "{0}", 2)]))
 
 
-@dataclass(frozen=True, slots=True)
-class SetOfficialDistance:
+class SetOfficialDistance(Value, frozen=True):
     """The user said how long the course is, or that the line counts as measured (None).
 
     The line is stretched evenly, between pins as they say; all that lies along it stays on its
@@ -192,8 +187,7 @@ class SetOfficialDistance:
         return replace(project, course=course.checked(changed))
 
 
-@dataclass(frozen=True, slots=True)
-class SetOfficialHeights:
+class SetOfficialHeights(Value, frozen=True):
     """The user said how much climb and drop the course has; None: as the heights of the line.
 
     The heights are scaled so that their climb and drop come to these.
@@ -223,8 +217,7 @@ class SetOfficialHeights:
         return replace(project, course=changed)
 
 
-@dataclass(frozen=True, slots=True)
-class TakeHeightsAsFeet:
+class TakeHeightsAsFeet(Value, frozen=True):
     """The user said that the heights of the file are in feet, where the reader did not notice."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Take heights as feet")
@@ -242,8 +235,7 @@ class TakeHeightsAsFeet:
         return replace(project, course=replace(course, line=line))
 
 
-@dataclass(frozen=True, slots=True)
-class PinStation:
+class PinStation(Value, frozen=True):
     """The user said how far from the start a station lies that stays where it is on the ground,
     as the handbook has it; None frees it. The line is stretched before and after it.
     """
@@ -274,8 +266,7 @@ class PinStation:
         return replace(project, course=course.checked(_exactly_at(changed, station, self.at_m)))
 
 
-@dataclass(frozen=True, slots=True)
-class ReadAgain:
+class ReadAgain(Value, frozen=True):
     """The user had the file of the course read another way: other repairs, or another line.
 
     What the user has said stays: where the line is as long as before all of it, otherwise what

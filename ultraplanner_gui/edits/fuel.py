@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.engine.fuel_kit import known_sweat_l_per_h
@@ -12,7 +13,7 @@ from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 HIGHEST_CARB_G_PER_H = 120.0
 HIGHEST_FLUID_ML_PER_H = 1000.0
@@ -20,8 +21,7 @@ HIGHEST_SODIUM_MG_PER_H = 2000.0
 MOST_PLACE_M = 1_000_000.0
 
 
-@dataclass(frozen=True, slots=True)
-class MoveItem:
+class MoveItem(Value, frozen=True):
     """The user moved a fuel item along the race clock; one that keeps its place, to *at_m*."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move fuel item")
@@ -37,8 +37,7 @@ class MoveItem:
         return replace(project, fuel=project.fuel.with_item(item))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeItem:
+class ChangeItem(Value, frozen=True):
     """The user changed what is taken, how much or when."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change fuel item")
@@ -50,8 +49,7 @@ class ChangeItem:
         return replace(project, fuel=project.fuel.with_item(self.item))
 
 
-@dataclass(frozen=True, slots=True)
-class AddItem:
+class AddItem(Value, frozen=True):
     """The user added a food to the race clock."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add fuel item")
@@ -69,8 +67,7 @@ class AddItem:
         return replace(project, fuel=fuel.with_items((*fuel.items, item)))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveItem:
+class RemoveItem(Value, frozen=True):
     """The user took an item out of the fuel plan."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove fuel item")
@@ -85,15 +82,13 @@ class RemoveItem:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class CopyItem(AddItem):
+class CopyItem(AddItem, frozen=True):
     """The user copied a fuel item to another time."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Copy fuel item")
 
 
-@dataclass(frozen=True, slots=True)
-class PlaceItems:
+class PlaceItems(Value, frozen=True):
     """The user placed all items by the clock; *items* are all there are afterwards."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Place fuel by the clock")
@@ -111,22 +106,19 @@ class PlaceItems:
         return project if fuel == project.fuel else replace(project, fuel=fuel)
 
 
-@dataclass(frozen=True, slots=True)
-class RepeatItem(PlaceItems):
+class RepeatItem(PlaceItems, frozen=True):
     """The user placed a food by rule, beside what was there."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Repeat a food by rule")
 
 
-@dataclass(frozen=True, slots=True)
-class FillToTarget(PlaceItems):
+class FillToTarget(PlaceItems, frozen=True):
     """The user had the race filled to its targets."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Fill fuel to target")
 
 
-@dataclass(frozen=True, slots=True)
-class KeepItems(PlaceItems):
+class KeepItems(PlaceItems, frozen=True):
     """The user chose what items keep when the pace changes, their clock or their place."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Keep clock or place of fuel")
@@ -139,8 +131,7 @@ class KeepItems(PlaceItems):
         return replace(placed, fuel=replace(placed.fuel, keep=self.keep))
 
 
-@dataclass(frozen=True, slots=True)
-class ClearItems:
+class ClearItems(Value, frozen=True):
     """The user took every item out of the fuel plan."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove all fuel items")
@@ -152,8 +143,7 @@ class ClearItems:
         return replace(project, fuel=project.fuel.with_items(()))
 
 
-@dataclass(frozen=True, slots=True)
-class SetFuelRates:
+class SetFuelRates(Value, frozen=True):
     """The user set what to take per hour and the rule for placing it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set fuel per hour")
@@ -193,8 +183,7 @@ class SetFuelRates:
         return replace(project, fuel=fuel)
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeFood:
+class ChangeFood(Value, frozen=True):
     """The user added a food or changed one of the same key."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change food")
@@ -235,8 +224,7 @@ class ChangeFood:
         return replace(project, fuel=replace(fuel, foods=foods))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveFood:
+class RemoveFood(Value, frozen=True):
     """The user removed a food and every item of it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove food")

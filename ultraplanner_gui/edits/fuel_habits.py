@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.compound import Together
 from ultraplanner_gui.plan.fuel import (
@@ -18,14 +19,13 @@ from ultraplanner_gui.plan.fuel import (
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LEAST_SWEAT_L_PER_H, MOST_SWEAT_L_PER_H = 0.1, 3.5
 MOST_SWEAT_TESTS = 100
 
 
-@dataclass(frozen=True, slots=True)
-class SetStationFoods:
+class SetStationFoods(Value, frozen=True):
     """The user said which foods stand on the table of an aid station."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set foods at a station")
@@ -49,8 +49,7 @@ class SetStationFoods:
         return replace(project, course=replace(course, stations=stations))
 
 
-@dataclass(frozen=True, slots=True)
-class SetCarrying:
+class SetCarrying(Value, frozen=True):
     """The user set the bottles and what is packed to spare."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set bottles and spare")
@@ -70,8 +69,7 @@ class SetCarrying:
         return _with(project, replace(project.fuel, carrying=c))
 
 
-@dataclass(frozen=True, slots=True)
-class SetCaffeine:
+class SetCaffeine(Value, frozen=True):
     """The user turned caffeine on or off, or chose the limit that counts."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set caffeine")
@@ -82,8 +80,7 @@ class SetCaffeine:
         return _with(project, replace(project.fuel, caffeine=self.caffeine))
 
 
-@dataclass(frozen=True, slots=True)
-class SetTank:
+class SetTank(Value, frozen=True):
     """The user set what the glycogen ledger starts from."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set glycogen at the start")
@@ -106,8 +103,7 @@ class SetTank:
         return _with(project, replace(project.fuel, tank=tank))
 
 
-@dataclass(frozen=True, slots=True)
-class SetBefore:
+class SetBefore(Value, frozen=True):
     """The user set how the last days before the race are eaten."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set the days before")
@@ -131,8 +127,7 @@ class SetBefore:
         return _with(project, replace(project.fuel, before=before))
 
 
-@dataclass(frozen=True, slots=True)
-class SetAllergens:
+class SetAllergens(Value, frozen=True):
     """The user said what they must not eat."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set allergies")
@@ -144,8 +139,7 @@ class SetAllergens:
         return _with(project, replace(project.fuel, allergens=chosen))
 
 
-@dataclass(frozen=True, slots=True)
-class SetSweatTests:
+class SetSweatTests(Value, frozen=True):
     """The user noted, changed or removed runs weighed before and after."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set sweat tests")
@@ -161,22 +155,19 @@ class SetSweatTests:
         return _with(project, replace(project.fuel, sweat_tests=tests))
 
 
-@dataclass(frozen=True, slots=True)
-class SetFuelHabits(Together):
+class SetFuelHabits(Together, frozen=True):
     """The user answered the form of bottles, caffeine, stores and the days before."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set fuel habits")
 
 
-@dataclass(frozen=True, slots=True)
-class SetTables(Together):
+class SetTables(Together, frozen=True):
     """The user ticked what stands on the tables of the stations."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set food at stations")
 
 
-@dataclass(frozen=True, slots=True)
-class PutPracticeFood(Together):
+class PutPracticeFood(Together, frozen=True):
     """The user put the food to practise with on the sessions to come."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Put practice food on sessions")

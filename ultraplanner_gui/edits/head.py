@@ -3,23 +3,23 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.logistics import LONGEST_LINE, MOST_LINES
 from ultraplanner_gui.plan.head import Head
 from ultraplanner_gui.plan.logistics import IfThen, KitPlace, OwnDay, PackedKit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LONGEST_FINISH_S = 240.0 * 3600.0
 MOST_DAYS_BEFORE = 30
 DAY_S = 86_400.0
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeHead:
+class ChangeHead(Value, frozen=True):
     """The user changed what is for the head; lines for hard hours go with it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change what is for the head")
@@ -51,8 +51,7 @@ class ChangeHead:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class TickKit:
+class TickKit(Value, frozen=True):
     """The user ticked a piece of kit and said where it is, or took the tick away."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Tick kit")
@@ -83,8 +82,7 @@ class TickKit:
         return replace(project, logistics=replace(project.logistics, packed=packed))
 
 
-@dataclass(frozen=True, slots=True)
-class SetOwnDays:
+class SetOwnDays(Value, frozen=True):
     """The user wrote lines of their own for the days before the race."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change own lines of the countdown")

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import fields, is_dataclass, replace
 from typing import ClassVar, TypeVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import MarkDone, MarkMissed
 from ultraplanner_gui.plan.block import Done
@@ -11,14 +12,13 @@ from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.logistics import Logistics, PlaceNotes
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LONGEST_LINE = 300
 MOST_LINES = 200
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeLogistics:
+class ChangeLogistics(Value, frozen=True):
     """The user changed what the crew does, a list, or who they are.
 
     With it go the kit the rules ask for and whom to call, None if they stay, and the notes on
@@ -69,8 +69,7 @@ def _with_places(course: Course | None, places: tuple[PlaceNotes, ...]) -> Cours
     return course
 
 
-@dataclass(frozen=True, slots=True)
-class TypeWeekBack:
+class TypeWeekBack(Value, frozen=True):
     """The user typed a week sheet back in: what was done of each session, None if missed."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Type a week back in")
@@ -96,6 +95,6 @@ def _check(value: object) -> None:
             raise PlanError(QT_TRANSLATE_NOOP("Edit", "A list has at most {0} lines."), MOST_LINES)
         for item in value:
             _check(item)
-    elif is_dataclass(value):
-        for field in fields(value):
-            _check(getattr(value, field.name))
+    elif isinstance(value, Value):
+        for name in value.__struct_fields__:
+            _check(getattr(value, name))

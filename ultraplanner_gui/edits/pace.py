@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.race import ChangeRace, check_past_runs, check_runner
@@ -12,15 +13,14 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.pacing import Pacing, PastRun
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MOST_FADE_SHARE = 2.0
 COLDEST_C, WARMEST_C = -60.0, 60.0
 LOWEST_VALLEY_M, HIGHEST_VALLEY_M = -450.0, 6_000.0
 
 
-@dataclass(frozen=True, slots=True)
-class ShapeTarget:
+class ShapeTarget(Value, frozen=True):
     """The user shaped the target: how much of the fade it keeps, and whether the finish stays."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Shape the target")
@@ -39,8 +39,7 @@ class ShapeTarget:
         return project if self.pacing == project.pacing else replace(project, pacing=self.pacing)
 
 
-@dataclass(frozen=True, slots=True)
-class SetConditions:
+class SetConditions(Value, frozen=True):
     """The user said what the day will be like, and what it takes of a runner like them.
 
     `night_loss` is the share of speed the dark takes.
@@ -58,8 +57,7 @@ class SetConditions:
         return _with(project, runner, self.conditions)
 
 
-@dataclass(frozen=True, slots=True)
-class SetPastRuns:
+class SetPastRuns(Value, frozen=True):
     """The user typed in what the runner has run before."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Type in past runs")
@@ -71,8 +69,7 @@ class SetPastRuns:
         return _with(project, replace(project.runner, past_runs=self.runs), project.conditions)
 
 
-@dataclass(frozen=True, slots=True)
-class UseAsGoal:
+class UseAsGoal(Value, frozen=True):
     """The user took a predicted finish as the one aimed for, with how surely it is known.
 
     `spread` is the standard deviation over the finish time. The runs it was predicted from are
@@ -93,8 +90,7 @@ class UseAsGoal:
         return _with(changed, runner, changed.conditions)
 
 
-@dataclass(frozen=True, slots=True)
-class TakeFit:
+class TakeFit(Value, frozen=True):
     """The user took what recordings say of the runner: fade, climbing, descending."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Take fitted pace")
@@ -114,8 +110,7 @@ class TakeFit:
         return _with(project, runner, project.conditions)
 
 
-@dataclass(frozen=True, slots=True)
-class SetPace:
+class SetPace(Value, frozen=True):
     """The user sent the form for the target's shape and for how the runner fades and walks."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set pace")
@@ -193,4 +188,4 @@ def _with(project: Project, runner: Runner, conditions: Conditions) -> Project:
         changes["runner"] = runner
     if conditions != project.conditions:
         changes["conditions"] = conditions
-    return replace(project, **changes) if changes else project  # type: ignore[arg-type]
+    return replace(project, **changes) if changes else project

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class WriteNotes:
+class WriteNotes(Value, frozen=True):
     """The user wrote in the project's notes."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Write notes")
@@ -22,8 +22,7 @@ class WriteNotes:
         return replace(project, notes=self.text)
 
 
-@dataclass(frozen=True, slots=True)
-class SetFirstWeekday:
+class SetFirstWeekday(Value, frozen=True):
     """The user chose the day a week begins on, Monday 0."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set first day of the week")
@@ -36,8 +35,7 @@ class SetFirstWeekday:
         return replace(project, first_weekday=self.weekday)
 
 
-@dataclass(frozen=True, slots=True)
-class GoBack:
+class GoBack(Value, frozen=True):
     """The user went back to an earlier state kept in the file."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Go back to an earlier state")

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.edits.project import SetFirstWeekday
@@ -13,13 +14,12 @@ from ultraplanner_gui.plan.pacing import PastRun
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR, Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SHORTEST_RACE_S = 600.0
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeRace:
+class ChangeRace(Value, frozen=True):
     """The user changed the name, the start, the finish aimed for or the limit."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change race")
@@ -34,8 +34,7 @@ class ChangeRace:
         return replace(project, race=race, block=_with_race_moved(project, race))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeSetup:
+class ChangeSetup(Value, frozen=True):
     """The user sent the form for race and runner."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change race and runner")

@@ -4,21 +4,21 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MOST_BYTES_IN_ALL = 200 * 1024 * 1024
 LONGEST_NAME = 200
 MOST_DRIFT = 1e3
 
 
-@dataclass(frozen=True, slots=True)
-class AddRecordings:
+class AddRecordings(Value, frozen=True):
     """The user added recordings; those that are there already are passed over."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add recordings")
@@ -43,8 +43,7 @@ class AddRecordings:
         return replace(project, recordings=_in_order(kept.values()))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveRecording:
+class RemoveRecording(Value, frozen=True):
     """The user took a recording out, and with it what was said in looking back on it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove a recording")
@@ -60,8 +59,7 @@ class RemoveRecording:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class MatchRecording:
+class MatchRecording(Value, frozen=True):
     """The user said which session a recording is of, empty for none, or that it is the race."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Match a recording")
@@ -79,8 +77,7 @@ class MatchRecording:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class RenameRecording:
+class RenameRecording(Value, frozen=True):
     """The user called a recording something else."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Name a recording")

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.review import Lesson, PinnedTo, Review
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LONGEST_TEXT = 2_000
 MOST_LESSONS = 200
@@ -18,8 +19,7 @@ LAST_HOUR_S = 240.0 * 3600.0
 MOST_CLIMB = 500
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeReview:
+class ChangeReview(Value, frozen=True):
     """The user said how a race or rehearsal ended, what was eaten, or noted something."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Look back on a run")
@@ -47,8 +47,7 @@ class ChangeReview:
         return replace(project, reviews=(*others, review))
 
 
-@dataclass(frozen=True, slots=True)
-class NewLesson:
+class NewLesson(Value, frozen=True):
     """The user wrote a lesson down; one of these words and this place that is there stays one."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add a lesson")
@@ -77,8 +76,7 @@ class NewLesson:
         return replace(project, lessons=(*project.lessons, lesson))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeLesson:
+class ChangeLesson(Value, frozen=True):
     """The user changed a lesson or answered it; what is None stays."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change a lesson")
@@ -110,8 +108,7 @@ class ChangeLesson:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveLesson:
+class RemoveLesson(Value, frozen=True):
     """The user threw a lesson away."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove a lesson")

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import course_of
 from ultraplanner_gui.engine.climbs import sections_by_climbs
@@ -13,7 +14,7 @@ from ultraplanner_gui.engine.section_cuts import CutBy, cut_at, ends_every, with
 from ultraplanner_gui.plan.course import SHORTEST_SECTION_M, Course, Section, fresh_key
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SHORTEST_EVERY_M = 500.0
 LONGEST_EVERY_M = 500_000.0
@@ -21,8 +22,7 @@ MOST_SECTIONS = 500
 LONGEST_NAME = 60
 
 
-@dataclass(frozen=True, slots=True)
-class CutSections:
+class CutSections(Value, frozen=True):
     """The user cut all sections anew: by aid stations, by climbs and descents, or by distance.
 
     By climbs and by distance sections also end at aid stations, unless not *with_stations*; then
@@ -59,8 +59,7 @@ class CutSections:
         return cut_at(course, ends_every(course.length_m, self.every_m), self.with_stations)
 
 
-@dataclass(frozen=True, slots=True)
-class SplitSection:
+class SplitSection(Value, frozen=True):
     """The user split a section at a place; neither part keeps the target fixed for the whole."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Split section")
@@ -92,8 +91,7 @@ class SplitSection:
         return replace(project, course=replace(course, sections=with_what_was(course, parts)))
 
 
-@dataclass(frozen=True, slots=True)
-class MergeSections:
+class MergeSections(Value, frozen=True):
     """The user joined a section with the next; an aid station between them stays where it is."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Join sections")
@@ -130,8 +128,7 @@ class MergeSections:
         return replace(project, course=replace(course, sections=sections))
 
 
-@dataclass(frozen=True, slots=True)
-class RenameSection:
+class RenameSection(Value, frozen=True):
     """The user gave a section a name, or took it away (empty)."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Rename section")

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import datetime
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import ChangeStation, course_of
 from ultraplanner_gui.edits.race import ChangeRace
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class MoveStation:
+class MoveStation(Value, frozen=True):
     """The user moved an aid station along the course; what ends there goes with it.
 
     Its cutoff stays with it. Other stations and section ends stay where they are.
@@ -30,8 +30,7 @@ class MoveStation:
         return ChangeStation(replace(station, at_m=self.at_m)).apply(project)
 
 
-@dataclass(frozen=True, slots=True)
-class SetStop:
+class SetStop(Value, frozen=True):
     """The user made the stop at an aid station longer or shorter."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change stop")
@@ -44,8 +43,7 @@ class SetStop:
         return ChangeStation(replace(station, stop_s=self.stop_s)).apply(project)
 
 
-@dataclass(frozen=True, slots=True)
-class MoveStart:
+class MoveStart(Value, frozen=True):
     """The user moved the start on its day: every clock time of the race goes with it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Move start")

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import check_factors, course_of
 from ultraplanner_gui.engine.surface_spans import painted
 from ultraplanner_gui.plan.course import Surface, SurfaceFactors
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SHORTEST_SPAN_M = 10.0
 
 
-@dataclass(frozen=True, slots=True)
-class PaintSurface:
+class PaintSurface(Value, frozen=True):
     """The user said what is underfoot between two places; unknown erases it."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Paint surface")
@@ -39,8 +39,7 @@ class PaintSurface:
         return replace(project, course=replace(course, surfaces=surfaces))
 
 
-@dataclass(frozen=True, slots=True)
-class SetSurfaceFactors:
+class SetSurfaceFactors(Value, frozen=True):
     """The user set what a surface costs and how fast one comes down on it; None: as is usual."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Set surface factors")

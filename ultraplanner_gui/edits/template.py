@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import ClassVar
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import check_session
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class ApplyTemplate:
+class ApplyTemplate(Value, frozen=True):
     """The user took the block that a template gives for this race and runner."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Put a template in")

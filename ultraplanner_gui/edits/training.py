@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from typing import ClassVar
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.block import check_session
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
@@ -19,7 +20,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import FIRST_YEAR, LAST_YEAR
 from ultraplanner_gui.plan.runner import Health, Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 DAY_S = 86_400.0
@@ -29,8 +30,7 @@ LEAST_CLIMBING_M_PER_H = 100.0
 SHORTEST_RACE_S = 600.0
 
 
-@dataclass(frozen=True, slots=True)
-class SetHealth:
+class SetHealth(Value, frozen=True):
     """The user answered the private questions on health; only what came of them is kept.
 
     Fasted runs and heat days are switched off where a doctor is to be asked first.
@@ -47,8 +47,7 @@ class SetHealth:
         return _with_runner(project, runner)
 
 
-@dataclass(frozen=True, slots=True)
-class SetWishes:
+class SetWishes(Value, frozen=True):
     """The user chose the rules of the build-up and what it is to hold."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change wishes")
@@ -61,8 +60,7 @@ class SetWishes:
         return _with_runner(project, runner)
 
 
-@dataclass(frozen=True, slots=True)
-class SetAway:
+class SetAway(Value, frozen=True):
     """The user said on which days things are otherwise."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change days away")
@@ -76,8 +74,7 @@ class SetAway:
         return _with_runner(project, runner)
 
 
-@dataclass(frozen=True, slots=True)
-class AddGround:
+class AddGround(Value, frozen=True):
     """The user added a place to train; its key is made here."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add ground at hand")
@@ -90,8 +87,7 @@ class AddGround:
         return _with_grounds(project, (*grounds, replace(self.ground, key=key)))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeGround:
+class ChangeGround(Value, frozen=True):
     """The user changed a place to train."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change ground at hand")
@@ -105,8 +101,7 @@ class ChangeGround:
         return _with_grounds(project, changed)
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveGround:
+class RemoveGround(Value, frozen=True):
     """The user removed a place to train."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove ground at hand")
@@ -119,8 +114,7 @@ class RemoveGround:
         return _with_grounds(project, tuple(g for g in grounds if g.key != self.ground))
 
 
-@dataclass(frozen=True, slots=True)
-class AddCandidate:
+class AddCandidate(Value, frozen=True):
     """The user added a race that might be run; its key is made here."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Add candidate race")
@@ -133,8 +127,7 @@ class AddCandidate:
         return _with_candidates(project, (*rows, replace(self.candidate, key=key)))
 
 
-@dataclass(frozen=True, slots=True)
-class ChangeCandidate:
+class ChangeCandidate(Value, frozen=True):
     """The user changed a race that might be run."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Change candidate race")
@@ -147,8 +140,7 @@ class ChangeCandidate:
         return _with_candidates(project, tuple(self.candidate if c.key == key else c for c in rows))
 
 
-@dataclass(frozen=True, slots=True)
-class RemoveCandidate:
+class RemoveCandidate(Value, frozen=True):
     """The user removed a race that might be run."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Remove candidate race")
@@ -161,8 +153,7 @@ class RemoveCandidate:
         return _with_candidates(project, tuple(c for c in rows if c.key != self.candidate))
 
 
-@dataclass(frozen=True, slots=True)
-class MendBlock:
+class MendBlock(Value, frozen=True):
     """The user took up what a check proposes."""
 
     label: ClassVar[str] = QT_TRANSLATE_NOOP("Edit", "Mend the build-up")

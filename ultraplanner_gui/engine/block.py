@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_dress import dressed
 from ultraplanner_gui.engine.block_layout import Layout, laid_out
@@ -12,13 +12,12 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.runway import Runway
 from ultraplanner_gui.plan.block import Block, Kind, Session
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 __all__ = ["BlockPlan", "BlockRequest", "build_block", "finished"]
 
 
-@dataclass(frozen=True, slots=True)
-class BlockPlan:
+class BlockPlan(Value, frozen=True):
     """A built block, its runway, and what the builder could not give, in words."""
 
     block: Block

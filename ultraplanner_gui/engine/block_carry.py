@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.plan.block import Kind, Mind, Session, weeks_to_go

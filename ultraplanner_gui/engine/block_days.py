@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date
 from itertools import combinations, pairwise
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_ground import DOWNHILL_RACE_M, GroundRules
 from ultraplanner_gui.engine.block_long import LongPlan, eased_after, long_plan
@@ -15,7 +16,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind, weeks_to_go
 from ultraplanner_gui.plan.runner import Level, Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.plan.wishes import Ask
 from ultraplanner_gui.science.training import easy_days_after, rest_days_after
 
@@ -30,8 +31,7 @@ LAST_DOWNHILL_DAYS = (10, 21)
 LONG_KINDS = (Kind.LONG, Kind.REHEARSAL)
 
 
-@dataclass(frozen=True, slots=True)
-class Slot:
+class Slot(Value, frozen=True):
     """A day and the kind of session on it; `fixed_m` the metres of one that stays as it is."""
 
     day: date
@@ -39,8 +39,7 @@ class Slot:
     fixed_m: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Days:
+class Days(Value, frozen=True):
     """The weekdays to run on (Monday 0), the long one among them, and the hard ones between."""
 
     run: tuple[int, ...]
@@ -93,8 +92,7 @@ def _hard_weekdays(run: list[int], long: int, count: int, *, pair: bool) -> tupl
     return ()
 
 
-@dataclass(frozen=True, slots=True)
-class Pattern:
+class Pattern(Value, frozen=True):
     """Everything that decides the kinds of a block's days."""
 
     request: BlockRequest

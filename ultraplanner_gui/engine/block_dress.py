@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_carry import carried
 from ultraplanner_gui.engine.block_fill import Run

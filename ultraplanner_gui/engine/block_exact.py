@@ -9,8 +9,9 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block import BlockPlan, finished
 from ultraplanner_gui.engine.block_fill import Run
@@ -25,6 +26,7 @@ from ultraplanner_gui.engine.block_stretch import time_needed
 from ultraplanner_gui.engine.block_task import Chosen
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import mean_cut
 
 NODES = 400
@@ -37,8 +39,7 @@ WEEKS_NODES = 20
 WEEKS_GAP = 0.002
 
 
-@dataclass(frozen=True, slots=True)
-class Progress:
+class Progress(Value, frozen=True):
     """How far a search is: the cost of the best plan so far, None if there is none, what no plan
     can stay under, and the share of the time that may be taken.
     """
@@ -55,8 +56,7 @@ class Progress:
         return max(0.0, self.cost - self.bound) / self.cost
 
 
-@dataclass(frozen=True, slots=True)
-class Search:
+class Search(Value, frozen=True):
     """Limits of a search."""
 
     nodes: int = NODES
@@ -67,8 +67,7 @@ class Search:
 USUAL_SEARCH = Search()
 
 
-@dataclass(frozen=True, slots=True)
-class ExactPlan:
+class ExactPlan(Value, frozen=True):
     """The better of the block by the rules and the one searched for.
 
     `gap` is how far its cost can lie above the least possible, as a share; `is_braked` says that
@@ -90,7 +89,7 @@ class ExactPlan:
 
 def best_block(
     request: BlockRequest,
-    search: Search = Search(),
+    search: Search = USUAL_SEARCH,
     watch: Callable[[Progress], None] | None = None,
 ) -> ExactPlan:
     """Return the best block for *request* that the search finds, never worse than by the rules."""

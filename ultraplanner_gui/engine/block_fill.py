@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import field, replace
+from dataclasses import dataclass, field
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_days import (
     LAST_DOWNHILL_DAYS,
@@ -20,7 +22,7 @@ from ultraplanner_gui.engine.block_weeks import Calendar, Frame, growth_curve, t
 from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M, RaceAsks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.plan.wishes import Ramp
 from ultraplanner_gui.science.training import (
     CUTBACK_RANGE,
@@ -47,8 +49,7 @@ AFTER_LONG_S = 75 * 60.0
 FILLED_SHARE = 0.97
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
+class Run(Value, frozen=True):
     """A session with its distance in whole metres."""
 
     day: date
@@ -57,8 +58,7 @@ class Run:
     to_go: int
 
 
-@dataclass(frozen=True, slots=True)
-class Filled:
+class Filled(Value, frozen=True):
     """All runs but the race, the first and greatest loading week, the longest run.
 
     `low` are loading weeks that a tune-up race made as small as a cutback. `taper_cut` is the

@@ -6,7 +6,7 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_weeks import Calendar, tune_up_s
 from ultraplanner_gui.engine.runway import CLIMB_SHARE
 from ultraplanner_gui.plan.block import Ground, Kind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import reach_m, time_on_feet_s
 
 HILLY_PER_M = 0.010
@@ -52,8 +52,7 @@ LIMIT_S = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class GroundRules:
+class GroundRules(Value, frozen=True):
     """Climb per metre, speed and time of sessions in the weeks of one block."""
 
     request: BlockRequest

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_days import Pattern, pattern
 from ultraplanner_gui.engine.block_fill import Filled, fill
@@ -10,13 +10,12 @@ from ultraplanner_gui.engine.block_ground import GroundRules
 from ultraplanner_gui.engine.block_request import BlockRequest, check_request
 from ultraplanner_gui.engine.block_weeks import Calendar, calendar
 from ultraplanner_gui.engine.runway import RaceAsks, Runway, growth_of, race_asks, runway
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 RECASTS = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Layout:
+class Layout(Value, frozen=True):
     """A block by the rules before it is dressed: its weeks, pattern of kinds and runs."""
 
     request: BlockRequest

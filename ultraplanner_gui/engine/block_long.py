@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ultraplanner_gui.engine.block_weeks import growth_curve
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import growth_steps, ten_percent_more
 
 BETWEEN_SHARE = 0.75
@@ -14,8 +14,7 @@ WEEKS_EASED = 3
 SAFE_GROWTH = 1.09
 
 
-@dataclass(frozen=True, slots=True)
-class LongPlan:
+class LongPlan(Value, frozen=True):
     """Per week to go what the long run should be and what it must be at least for the longest
     one to be reached; `big` are the late weeks that carry the growth alone.
     """

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import field
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
@@ -19,7 +19,7 @@ from ultraplanner_gui.engine.block_task import (
 )
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import WINDOW_DAYS
 
 # What a metre, a session or a rule missed costs; each rank outweighs the ones after it.
@@ -53,8 +53,7 @@ LOOK_BACK = 3
 FAR_M = 200_000.0
 
 
-@dataclass(frozen=True, slots=True)
-class Pick:
+class Pick(Value, frozen=True):
     """The columns of one option: whether it is chosen, and its steps of time."""
 
     place: int

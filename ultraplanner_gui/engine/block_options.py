@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_days import (
     FEWEST_RUN_DAYS,

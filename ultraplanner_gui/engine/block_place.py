@@ -7,7 +7,7 @@ from datetime import date
 
 from ultraplanner_gui.engine.block_days import LONG_KINDS, Slot
 from ultraplanner_gui.plan.block import Kind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 STEP_M = 500
 LEAST_SESSION_M = 3_000
@@ -27,8 +27,7 @@ SHORTER = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Wish:
+class Wish(Value, frozen=True):
     """What a week is to hold: about `week_m`, a long run of `long_m`, two long days of up to
     `two_days_m`. The long run may take what finds no other place up to `most_long_m`, and is at
     most `most_share` of the week.
@@ -42,8 +41,7 @@ class Wish:
     race_m: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Room:
+class Room(Value, frozen=True):
     """How far a session of its kind may go, and how far an easy run could on the same day."""
 
     kind_m: int

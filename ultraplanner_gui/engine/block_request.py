@@ -9,13 +9,12 @@ from ultraplanner_gui.plan.block import Ground, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.runner import Runner
 from ultraplanner_gui.plan.surface import Surface
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LEAST_FREE_S = 20 * 60.0
 
 
-@dataclass(frozen=True, slots=True)
-class BlockRequest:
+class BlockRequest(Value, frozen=True):
     """What a block is built from. `first_day` is the first day that may hold a session;
     `race_s` the predicted finish; `dark_s` the dark part of it; `cutback_every` 3 or 4;
     `tune_ups` are dates and distances of races on the way, `locked` the sessions that stay as

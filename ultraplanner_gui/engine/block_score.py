@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from ultraplanner_gui.engine.block_fill import Run
 from ultraplanner_gui.engine.block_layout import Layout
 from ultraplanner_gui.engine.block_task import HEAVY_KINDS, LONG_KINDS, SHARP_KINDS, Task
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Kind
+from ultraplanner_gui.plan.value import Value
 
 COARSE_M = 500
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Score:
+class Score(Value, frozen=True, order=True):
     """What a block falls short in, gravest first; the smaller the better.
 
     Rules broken, greatest week and longest run short in half kilometres, harder and second long

@@ -11,7 +11,7 @@ from enum import StrEnum
 from typing import Any, TypeAlias
 
 from ultraplanner_gui.engine.block_rows import Rows
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 Watch = Callable[[float, float], None]
 Foreign: TypeAlias = Any
@@ -26,8 +26,7 @@ class End(StrEnum):
     NONE = "no plan keeps the rules"
 
 
-@dataclass(frozen=True, slots=True)
-class Limits:
+class Limits(Value, frozen=True):
     """How far a search goes; `gap` is relative, `slack` the same in units of cost, at `target`
     a cost is good enough. The time limit is only a brake.
     """
@@ -39,8 +38,7 @@ class Limits:
     slack: float = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class Found:
+class Found(Value, frozen=True):
     """The best values found (empty if none), their cost, what no values can stay under, the end."""
 
     values: tuple[float, ...]

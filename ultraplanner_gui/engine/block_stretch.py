@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_model import BlockModel, block_model
 from ultraplanner_gui.engine.block_solver import Limits, solve

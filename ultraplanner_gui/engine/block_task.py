@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Kind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LONG_KINDS = (Kind.LONG, Kind.REHEARSAL)
 SHARP_KINDS = (Kind.HILLS, Kind.TEMPO, Kind.INTERVALS, Kind.DOWNHILL)
 HEAVY_KINDS = HARD_KINDS | {Kind.SECOND_LONG}
 
 
-@dataclass(frozen=True, slots=True)
-class Option:
+class Option(Value, frozen=True):
     """One kind of session a day may hold: metres of one step of time, fewest and most steps.
 
     `cap` is how many steps the kind may take where the day has time enough; `cost` what choosing
@@ -28,8 +27,7 @@ class Option:
     step_s: int = 300
 
 
-@dataclass(frozen=True, slots=True)
-class Day:
+class Day(Value, frozen=True):
     """One day, by its number in the calendar; `fixed` are kind and metres of what is there."""
 
     at: int
@@ -42,8 +40,7 @@ class Day:
         return (self.at + 6) % 7
 
 
-@dataclass(frozen=True, slots=True)
-class Week:
+class Week(Value, frozen=True):
     """One week: its role, its days, and what it should come to.
 
     `target_m` and `long_m` are what week and long run should be (in the taper `target_m` is a
@@ -73,8 +70,7 @@ class Week:
         return sum(day.fixed[1] for day in self.days if day.fixed is not None)
 
 
-@dataclass(frozen=True, slots=True)
-class Task:
+class Task(Value, frozen=True):
     """A block to search: its weeks in order, where the runner stands, what is aimed for.
 
     `peak` and `longest` are the places in `weeks` of the greatest week and the longest run;
@@ -109,8 +105,7 @@ class Task:
         return None
 
 
-@dataclass(frozen=True, slots=True)
-class Chosen:
+class Chosen(Value, frozen=True):
     """One session of a searched block: a day, a kind, steps of time (0: fixed) and metres."""
 
     at: int

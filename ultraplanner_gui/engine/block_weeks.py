@@ -9,15 +9,14 @@ from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.runway import taper_weeks, whole_weeks
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import rest_days_after, taper_shares
 
 TUNE_UP_DAYS_APART = 14
 TUNE_UP_DAYS_BEFORE = 7
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(Value, frozen=True):
     """One week of the block: its role and the days that may hold sessions, both included.
 
     An opening part-week is not `whole`; it only carries on what the runner does.
@@ -36,8 +35,7 @@ class Frame:
         return tuple(self.first + timedelta(days=n) for n in range(max(0, count)))
 
 
-@dataclass(frozen=True, slots=True)
-class Calendar:
+class Calendar(Value, frozen=True):
     """All weeks in order, the number to go of the first whole one, its cutbacks and taper."""
 
     frames: tuple[Frame, ...]

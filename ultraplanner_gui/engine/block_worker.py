@@ -10,7 +10,7 @@ from ultraplanner_gui.engine.repair import repair_block
 from ultraplanner_gui.engine.repair_request import Repair, RepairRequest
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.message import Message, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class Line(Protocol):
@@ -23,8 +23,7 @@ class Line(Protocol):
         """Say that nothing more comes."""
 
 
-@dataclass(frozen=True, slots=True)
-class Failure:
+class Failure(Value, frozen=True):
     """A request that cannot be met: the sentence for the user, None for a fault, and its text."""
 
     message: Message | None

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import datetime
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.effort_clock import Fading
 from ultraplanner_gui.engine.environment import descent_weight
@@ -15,7 +15,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import LEVEL_RUNNING_J_PER_KG_M, pace_cost
 
 # OWN limits, as every threshold in this module: what one recording can bear.
@@ -41,8 +41,7 @@ _NORMAL_MAD = 1.4826
 _ROUNDS = 30
 
 
-@dataclass(frozen=True, slots=True)
-class Estimate:
+class Estimate(Value, frozen=True):
     """One parameter: what to use, its standard deviation, and what it is without the recordings.
 
     `is_fitted` is False where the recordings could not bear a fit and the default stands;
@@ -56,8 +55,7 @@ class Estimate:
     pieces: float
 
 
-@dataclass(frozen=True, slots=True)
-class RunFit:
+class RunFit(Value, frozen=True):
     """One recording: how fast it was started on the level and fresh, and its times.
 
     `error_percent` is the median error of the fitted model over tenths of the run, in percent
@@ -89,8 +87,7 @@ class RunFit:
         return LEVEL_RUNNING_J_PER_KG_M * self.fresh_mps
 
 
-@dataclass(frozen=True, slots=True)
-class Fit:
+class Fit(Value, frozen=True):
     """A runner as fitted: `runner` carries fade and uphill share; `descent` is the speed downhill
     over the usual curve (`Effects.descent_speed`). `error_percent` as in `RunFit`, of all runs.
     """

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from zoneinfo import ZoneInfo
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.first_plan import KEPT_SPEED
 from ultraplanner_gui.engine.light import light_spans
@@ -19,15 +20,14 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, 
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import CLIMB_EQUIVALENT
 
 HOUR_S = 3600.0
 IN_HAND_HOLDS = 0.05
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(Value, frozen=True):
     """The way from one cutoff to the next; the last one ends at the finish.
 
     `asked_mps` is the flat-equivalent speed its time allows, `does_mps` what the runner is likely
@@ -55,8 +55,7 @@ class Leg:
         return State.HOLDS if self.in_hand_s >= IN_HAND_HOLDS * self.cutoff_s else State.STRAINS
 
 
-@dataclass(frozen=True, slots=True)
-class CandidateFigures:
+class CandidateFigures(Value, frozen=True):
     """What one race asks. `finish_s` is the likely finish, `dark_s` the dark part of it, None
     where no place is known; `state` is the worse of runway and cutoffs, `after` whether there is
     time for it after the race of the plan, None where it comes no later.

@@ -3,16 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import field
 
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class Mend:
+class Mend(Value, frozen=True):
     """What would put a rule right: open sessions as they would be, and the planned cutback weeks
     where those change (None: as they are).
     """
@@ -25,8 +23,7 @@ class Mend:
 MakeMend = Callable[[], "Mend | None"]
 
 
-@dataclass(frozen=True, slots=True)
-class Check:
+class Check(Value, frozen=True, eq=False):
     """One rule at one place: how it stands, in one sentence, and where the rule is from.
 
     `sessions` are the keys of the sessions concerned, `weeks` the numbers to go. `make_mend` makes
@@ -39,7 +36,17 @@ class Check:
     source: Message
     sessions: tuple[str, ...] = ()
     weeks: tuple[int, ...] = ()
-    make_mend: MakeMend | None = field(default=None, compare=False, repr=False)
+    make_mend: MakeMend | None = None
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Check) and self._said() == other._said()
+
+    def __hash__(self) -> int:
+        return hash(self._said())
+
+    def _said(self) -> tuple[object, ...]:
+        """Return what it says; how it is mended is another function each time."""
+        return self.rule, self.state, self.text, self.source, self.sessions, self.weeks
 
     @property
     def mend(self) -> Mend | None:

@@ -18,7 +18,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.section_cuts import End, cut_at
 from ultraplanner_gui.plan.course import Course, FloatArray, Section, Slope
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.elevation import turning_points
 
 # OWN: on a course of 2,500 m of climb a rise of 100 m is a climb, on a flatter one a lower rise.
@@ -37,8 +37,7 @@ CLIMB = QT_TRANSLATE_NOOP("Plan", "Climb {0}: {1}, {2}")
 DESCENT = QT_TRANSLATE_NOOP("Plan", "Descent {0}: {1}, {2}")
 
 
-@dataclass(frozen=True, slots=True)
-class Hill:
+class Hill(Value, frozen=True):
     """One climb or descent, the `number`th of its kind; places in metres from the start.
 
     `height_m` is the climb (or drop) counted in it, never negative; `gradient` its mean and

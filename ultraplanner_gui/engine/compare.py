@@ -10,7 +10,7 @@ from ultraplanner_gui.engine.pacing import PacePlan, stopped_before
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.constant_power import Pieces, Ways, power_for_time, times_at_power
 from ultraplanner_gui.science.walking import hiking_speed, naismith_s, tobler_speed
 
@@ -20,8 +20,7 @@ CLIMB_RATIO = 8.0
 _LABORATORY = Ways(descent_skill=0.9, least_run_mps=2.0)
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(Value, frozen=True):
     """One way to split a course: its name, and the race time of arrival at each place.
 
     All rules take the finish and the stops of the plan they stand beside. `own_finish_s` is the

@@ -13,11 +13,10 @@ from ultraplanner_gui.engine.pacing import PaceShape, Stop, pace_at_effort, pace
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class ConditionTimes:
+class ConditionTimes(Value, frozen=True):
     """Seconds each effect adds to the finish at one effort; they sum to `total_s`.
 
     `without_s` is the finish of the same effort on a mild day, by day, near sea level and on

@@ -6,9 +6,8 @@ line as measured on the ellipsoid.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import Course, FloatArray, Line, Pin
 from ultraplanner_gui.science.geodesy import distance_along

@@ -15,7 +15,7 @@ import numpy as np
 
 from ultraplanner_gui.engine.light import dark_share, small_hours
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 _CLOCK_STEPS_PER_H = 60
 _MOST_CLOCK_STEPS = 4096
@@ -25,8 +25,7 @@ _NEAR_S = 1e-6
 SMALL_HOURS_EXTRA = 0.5
 
 
-@dataclass(frozen=True, slots=True)
-class Fading:
+class Fading(Value, frozen=True):
     """How power falls: (1 + h / onset_h) ** -fade after h hours, *night_loss* of it in the dark.
 
     *start* is aware and *place_deg* latitude and longitude; without a start all is by day.
@@ -52,8 +51,7 @@ class Fading:
         return np.asarray(power * (1.0 - self.night_loss * dark), dtype=np.float64)
 
 
-@dataclass(frozen=True, eq=False)
-class EffortClock:
+class EffortClock(Value, frozen=True, eq=False, dict=True):
     """Times from the start and the integral of power up to each, both rising from zero."""
 
     clock_s: FloatArray

@@ -5,17 +5,17 @@ Each can be switched off. How many minutes they come to is in `engine.conditions
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import datetime
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.light import dark_share
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import Effect, ValleyForecast
 from ultraplanner_gui.plan.course import FloatArray, SurfaceFactors, SurfaceSpan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.environment import (
     HEAT_LOSS_PER_K,
     altitude_power,
@@ -62,8 +62,7 @@ def vapour_hpa(weather: ValleyForecast, temperature_c: FloatArray) -> FloatArray
     return np.minimum(typed, vapour_pressure_hpa(temperature_c, 100.0))
 
 
-@dataclass(frozen=True, slots=True)
-class Effects:
+class Effects(Value, frozen=True):
     """What is reckoned with besides the ground and the hours; those in `off` are not.
 
     `altitude_share` of the published loss counts; `weather` None means no heat;
@@ -131,8 +130,7 @@ def hour_power(
     return np.asarray(1.0 - loss * (1.0 - along.dark), dtype=np.float64)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Weather:
+class Weather(Value, frozen=True, eq=False):
     """Air temperature, WBGT estimate and darkness (0 to 1) at each point, when it is passed.
 
     The estimate assumes sun (`WBGT_CAVEAT`): not to be shown where it is dark.

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date, datetime, timedelta, tzinfo
 from typing import TYPE_CHECKING
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block import BlockPlan, BlockRequest, build_block
 from ultraplanner_gui.engine.fuelling import place_by_clock

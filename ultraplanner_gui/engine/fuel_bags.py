@@ -14,7 +14,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan, Shape
 from ultraplanner_gui.plan.station import AidStation, Kit, Offer
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import dose
 
 # OWN: how near a table an item counts as eaten there.
@@ -35,8 +35,7 @@ class Source(StrEnum):
     TAP = "tap"
 
 
-@dataclass(frozen=True, slots=True)
-class Pack:
+class Pack(Value, frozen=True):
     """What comes from one place. *servings* are those of the plan, `spare` whole ones on top.
 
     `kit` is what the station's stop says to change there. `weight_g` is what is packed, drinks as
@@ -66,8 +65,7 @@ class Pack:
         return tuple(counts.items())
 
 
-@dataclass(frozen=True, slots=True)
-class Carry:
+class Carry(Value, frozen=True):
     """What is on the runner when leaving a place: *food_g* of food for as long as it has to last,
     and `fluid_ml` to the next tap with the spare, in so many `bottles`; `short_ml` is what the
     bottles cannot hold.
@@ -88,8 +86,7 @@ class Carry:
         return self.food_g + self.fluid_ml - self.short_ml
 
 
-@dataclass(frozen=True, slots=True)
-class Bought:
+class Bought(Value, frozen=True):
     """What to buy of one food: `servings` are packed, spare among them, in `packs` whole packs;
     `left` servings are over in the end if the race goes as planned.
     """
@@ -100,8 +97,7 @@ class Bought:
     left: float
 
 
-@dataclass(frozen=True, slots=True)
-class BagPlan:
+class BagPlan(Value, frozen=True):
     """Everything that is packed, taken, carried and bought. `astray` are items of table food
     eaten where no table has it.
     """
@@ -112,8 +108,7 @@ class BagPlan:
     astray: tuple[FuelItem, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Place:
+class _Place(Value, frozen=True):
     """The start or an aid station, with when one is there."""
 
     station: AidStation | None

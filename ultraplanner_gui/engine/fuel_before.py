@@ -11,7 +11,7 @@ from datetime import datetime, time, timedelta
 from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import meal_carb_g
 from ultraplanner_gui.science.hydration import drink_before_ml
 
@@ -30,8 +30,7 @@ _COFFEE_BEFORE = timedelta(hours=1)
 _LAST_SIP = timedelta(minutes=15)
 
 
-@dataclass(frozen=True, slots=True)
-class CountdownRow:
+class CountdownRow(Value, frozen=True):
     """One thing to do before the race, at an aware time where it is run."""
 
     at: datetime

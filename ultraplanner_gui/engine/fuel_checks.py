@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg, known_sweat_l_per_h
 from ultraplanner_gui.engine.state import State
@@ -13,7 +13,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import FuelPlan, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import (
     MOST_FLUID_ML_PER_H,
     MOST_GLUCOSE_G_PER_H,
@@ -48,8 +48,7 @@ _GUT = QT_TRANSLATE_NOOP(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class FuelCheck:
+class FuelCheck(Value, frozen=True):
     """A limit or habit the plan touches: state, sentence, source, and the rule it is about."""
 
     state: State
@@ -58,8 +57,7 @@ class FuelCheck:
     rule: str = ""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Taken:
+class Taken(Value, frozen=True, eq=False):
     """What is taken in the race, by time; arrays of shape (n,). `beyond` is how many items lie
     beyond the finish.
     """

@@ -10,8 +10,9 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from time import monotonic
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
 from ultraplanner_gui.engine.block_solver import End, Limits, solve
@@ -26,7 +27,7 @@ from ultraplanner_gui.engine.fuel_kit import (
 )
 from ultraplanner_gui.plan.fuel import FuelItem, FuelPlan, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, S_PER_H
 
 # OWN: how far from what is asked an hour may be.
@@ -53,8 +54,7 @@ _LIMITS = Limits(nodes=150, time_s=0.9, gap=0.01)
 _LEAST_TIME_S = 0.02
 
 
-@dataclass(frozen=True, slots=True)
-class Fill:
+class Fill(Value, frozen=True):
     """What filling came to: all items, why a band is not met (empty: all are), and whether no
     better choice exists.
     """

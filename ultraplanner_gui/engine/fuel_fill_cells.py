@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_kit import caffeine_caps_mg
 from ultraplanner_gui.engine.fuel_placing import slot_times
@@ -12,7 +13,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.station import AidStation, Offer
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import S_PER_H
 
 DAY_S = 24.0 * S_PER_H
@@ -21,8 +22,7 @@ DOSE_EVERY_S = 3.0 * S_PER_H
 _SIPS, _HAIR = 4, 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class Cell:
+class Cell(Value, frozen=True):
     """A piece of the race: `slots` are the times to eat in it, seconds of race time, each standing
     for `every_s`.
 

@@ -14,7 +14,7 @@ from ultraplanner_gui.plan.fuel import (
     SweatTest,
     Tolerance,
 )
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.caffeine import limits_mg, lower_limits_mg, young_limits_mg
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MUCH_FLUID_ML_PER_H
 from ultraplanner_gui.science.hydration import sweat_l_per_h
@@ -38,8 +38,7 @@ class Taste(Enum):
     PLAIN = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class FillFood:
+class FillFood(Value, frozen=True):
     """One food in portions of *part* servings; the figures are those of a portion.
 
     `carried_g` is what a portion weighs before water is put to it; `is_bottled` that its fluid

@@ -9,7 +9,7 @@ from datetime import date
 from ultraplanner_gui.engine.fuel_kit import Taste, may_use, taste_of
 from ultraplanner_gui.plan.block import Block, Gut, Session
 from ultraplanner_gui.plan.fuel import Food, FuelPlan, Portion, Tolerance
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import S_PER_H, dose
 
 # OWN: only a run this long, eaten on for so much of the rate, says anything of the race.
@@ -19,8 +19,7 @@ _HALF = 0.5
 _HAIR = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class Tolerated:
+class Tolerated(Value, frozen=True):
     """What training shows: the highest rate that sat well on `TIMES` runs, on which *days*."""
 
     g_per_h: float

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import fields, replace
 
 import numpy as np
 import numpy.typing as npt
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.fuel_checks import FuelCheck as FuelCheck
 from ultraplanner_gui.engine.fuel_checks import Taken, fuel_checks
@@ -17,7 +17,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Food, FuelItem, FuelPlan
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.caffeine import in_body_mg
 from ultraplanner_gui.science.fuelling import S_PER_H, carry_need, per_hour
 
@@ -26,8 +26,7 @@ _HALF_WINDOW_S = 1800.0
 _BAND = (0.9, 1.1)
 
 
-@dataclass(frozen=True, slots=True)
-class Intake:
+class Intake(Value, frozen=True):
     """Sums over some items."""
 
     carb_g: float = 0.0
@@ -39,8 +38,7 @@ class Intake:
     protein_g: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class HourFuel:
+class HourFuel(Value, frozen=True):
     """One hour of the race, the last one shorter: `hours` long, from `start_s`."""
 
     start_s: float
@@ -48,8 +46,7 @@ class HourFuel:
     intake: Intake
 
 
-@dataclass(frozen=True, slots=True)
-class LegFuel:
+class LegFuel(Value, frozen=True):
     """From leaving one aid station (or the start) to leaving the next (or the finish).
 
     `station` and `name` are those of its end, None and usually empty for the finish. An item
@@ -79,8 +76,7 @@ class LegFuel:
         return self.intake.carb_g / self.hours if self.hours else 0.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Eaten:
+class Eaten(Value, frozen=True, eq=False):
     """When what is taken, shape (n,), and what 0 to n items come to, shape (n + 1, figures).
 
     By whom and in how long a race they are reckoned, too.
@@ -92,8 +88,7 @@ class Eaten:
     sums: FloatArray
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class FuelFigures:
+class FuelFigures(Value, frozen=True, eq=False):
     """All fuel figures. `rolling_s` and `rolling_g_per_h`, shape (n,): carbohydrate of the
     hour centred on each time, per hour; so fluid and sodium. `caffeine_mg` is what is in the
     body at each time. `band_g_per_h` is the target band. `plan` has every item on the clock.
@@ -123,7 +118,7 @@ class FuelFigures:
         return 1000.0 * self.total.sodium_mg / self.total.fluid_ml if self.total.fluid_ml else 0.0
 
 
-_FIGURES = tuple(figure.name for figure in fields(Intake))
+_FIGURES = Intake.__struct_fields__
 
 
 def fuel_figures(

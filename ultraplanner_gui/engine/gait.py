@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import lru_cache
-from typing import NamedTuple
 
 import numpy as np
 import numpy.typing as npt
@@ -13,18 +12,15 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.engine.slope import slope_felt
 from ultraplanner_gui.plan.course import FloatArray
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.walking import gait_change_speed
 
 # OWN: a shorter stretch is no change of gait one plans for.
 SHORTEST_M = 200.0
 
 
-class Stretch(NamedTuple):
-    """A stretch that is walked, or run, all along; `speed_mps` over the ground, stops left out.
-
-    There are hundreds on a long course, made anew on every move of a drag: a tuple takes a third
-    of the time of a dataclass.
-    """
+class Stretch(Value, frozen=True):
+    """A stretch that is walked, or run, all along; `speed_mps` over the ground, stops left out."""
 
     start_m: float
     end_m: float
@@ -58,7 +54,7 @@ def stretches(profile: Profile, plan: PacePlan) -> tuple[Stretch, ...]:
     climbs_m, drops_m = np.diff(profile.climb_m[edges]), np.diff(profile.drop_m[edges])
     starts_m, ends_m = edges_m[:-1].tolist(), edges_m[1:].tolist()
     columns = (starts_m, ends_m, gaits, speeds.tolist(), climbs_m.tolist(), drops_m.tolist())
-    return tuple(map(Stretch._make, zip(*columns, strict=True)))
+    return tuple(map(Stretch, *columns))
 
 
 @lru_cache(maxsize=4)

@@ -17,7 +17,7 @@ from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.fuel import Effort, FuelPlan, Tank
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.fuelling import MOST_GLUCOSE_G_PER_H, MOST_MIXED_G_PER_H
 from ultraplanner_gui.science.glycogen import (
     EMPTY_SHARE,
@@ -47,8 +47,7 @@ _STEP_S = 60.0
 _OWN = QT_TRANSLATE_NOOP("Fuel", "Own model, a trend only: 30 % off either way is usual")
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class GlycogenLedger:
+class GlycogenLedger(Value, frozen=True, eq=False):
     """Stores at each minute of the race; arrays of shape (n,).
 
     `usual` burns carbohydrate as most do, `fast` a tenth of all energy more: the two edges of
@@ -137,8 +136,7 @@ def glycogen_ledger(
     )
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Ground:
+class _Ground(Value, frozen=True, eq=False):
     """Energy and carbohydrate burnt by each knot, g, straight between them."""
 
     knot_s: FloatArray

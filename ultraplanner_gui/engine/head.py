@@ -21,7 +21,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Slope
 from ultraplanner_gui.plan.head import DayKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 #: How a race time reads on the clock.
@@ -37,16 +37,14 @@ LITTLE_S = 2700.0
 SLEEPY_H = (2, 5)
 
 
-@dataclass(frozen=True, slots=True)
-class Picture:
+class Picture(Value, frozen=True):
     """One thing to picture, and where it begins, metres from the start."""
 
     text: Message
     at_m: float
 
 
-@dataclass(frozen=True, slots=True)
-class Proposal:
+class Proposal(Value, frozen=True):
     """A line for a hard hour that the plan suggests; `station` ends the stretch it is for."""
 
     when: Message
@@ -54,8 +52,7 @@ class Proposal:
     station: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class DayFigures:
+class DayFigures(Value, frozen=True):
     """One kind of day: the finish reckoned for it, race time, and what counts then."""
 
     kind: DayKind

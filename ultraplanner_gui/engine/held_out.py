@@ -3,20 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from datetime import datetime, timedelta
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.calibration import Estimate, Fit, error_of, fit
 from ultraplanner_gui.plan.message import PlanError
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class HeldOut:
+class HeldOut(Value, frozen=True):
     """Median error over tenths of one run, in percent of their time, its own fresh speed apart.
 
     `fitted` with the figures fitted to the other runs, None where they are too few for a fit;
@@ -27,8 +26,7 @@ class HeldOut:
     default: float
 
 
-@dataclass(frozen=True, slots=True)
-class TriedFit:
+class TriedFit(Value, frozen=True):
     """A fit and what it is worth: `held_out` has one for each of its runs."""
 
     fit: Fit

@@ -9,14 +9,13 @@ from ultraplanner_gui.engine.light import Light
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import Surface
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: The key of the leg that ends at the finish; no station has an empty key.
 LAST_LEG = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(Value, frozen=True):
     """One leg, named by the station at its end; `begins`, `ends` are None for start and finish.
 
     `leave_s` and `arrive_s` are in seconds of race time, on the target.

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import datetime
 from functools import lru_cache
 from typing import Literal
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.sun import (
     CIVIL_TWILIGHT_DEG,
     SUNRISE_DEG,
@@ -26,8 +26,7 @@ SMALL_HOURS_AT_H = 3.0
 SMALL_HOURS_SPREAD_H = 2.0
 
 
-@dataclass(frozen=True, slots=True)
-class LightSpan:
+class LightSpan(Value, frozen=True):
     """A stretch of one kind of light, seconds of race time."""
 
     start_s: float

@@ -28,7 +28,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 PIECE_M = 200.0
@@ -58,8 +58,7 @@ class Cause(StrEnum):
     REST = "the rest"
 
 
-@dataclass(frozen=True, slots=True)
-class Minutes:
+class Minutes(Value, frozen=True):
     """Seconds more than planned by cause; they add up to the difference."""
 
     speed_s: float = 0.0
@@ -89,8 +88,7 @@ _FIELDS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class SectionBack:
+class SectionBack(Value, frozen=True):
     """One section, from the arrival before it to the arrival at its end, as far as it was recorded.
 
     `start_m` and `end_m` bound what is compared, `share` is how much of the section that is.
@@ -128,8 +126,7 @@ class SectionBack:
         return (self.real_s - self.real_stop_s) / self.length_m
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class LookBack:
+class LookBack(Value, frozen=True, eq=False):
     """A race beside its plan.
 
     `edge_m` are the ends of pieces of the course, shape (n + 1,), `planned_s` and `real_s` race
@@ -211,8 +208,7 @@ def _compared(
     )
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Both:
+class _Both(Value, frozen=True, eq=False):
     """Planned and real at the ends of pieces, shape (n + 1,); moving within them, shape (n,)."""
 
     edge_m: FloatArray

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.logistics import Identity
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.runner import Health
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class LeftOut:
+class LeftOut(Value, frozen=True):
     """What does not go along.
 
     `person` is who the runner is, medical lines, health and body mass; `recordings` where they

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.check import Mend
 from ultraplanner_gui.plan.block import HARD_KINDS, Block, Kind, Session, week_start

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from ultraplanner_gui.engine.sections import SectionFigures
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LEAST_PATIENCE_S = 1800.0
 
 
-@dataclass(frozen=True, slots=True)
-class News:
+class News(Value, frozen=True):
     """Before `calm_s` no news is good news; after `ask_s` ask the station. Race time."""
 
     calm_s: float

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.first_plan import planned
 from ultraplanner_gui.engine.lessons import carried

@@ -22,7 +22,7 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, message
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 Draws = npt.NDArray[np.float32]
 
@@ -40,8 +40,7 @@ _FADE_ONSET_H = Runner().fade_onset_h
 _LEAST_SHARE = 1e-6
 
 
-@dataclass(frozen=True, slots=True)
-class Scatter:
+class Scatter(Value, frozen=True):
     """How races scatter about a forecast; standard deviations of the logarithm of time.
 
     All values are an own fit to the splits of one mountain 100-mile race and to recordings
@@ -62,16 +61,14 @@ class Scatter:
     hurry: float = 0.03
 
 
-@dataclass(frozen=True, slots=True)
-class Passed:
+class Passed(Value, frozen=True):
     """Where the runner has been, and when: the arrival at *at_m* metres."""
 
     at_m: float
     elapsed_s: float
 
 
-@dataclass(frozen=True, slots=True)
-class Chance:
+class Chance(Value, frozen=True):
     """The chance of being at a place in time, that of every cutoff before it included.
 
     `share` is that of the simulated races. People are told `twentieths`.
@@ -94,8 +91,7 @@ class Chance:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Odds:
+class Odds(Value, frozen=True):
     """Arrival windows at the places asked for, seconds of race time, and chances per cutoff.
 
     `windows_s` are the 10th and 90th percentiles, `middle_s` the medians; in the order of

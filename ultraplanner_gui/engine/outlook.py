@@ -21,11 +21,10 @@ from ultraplanner_gui.engine.worries import worry_check
 from ultraplanner_gui.plan.fuel import FuelItem
 from ultraplanner_gui.plan.message import Message
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Outlook:
+class Outlook(Value, frozen=True, eq=False):
     """Every derived figure; the race parts are None or empty without a course.
 
     `trouble` is the sentence that says why race figures are missing or not as asked.

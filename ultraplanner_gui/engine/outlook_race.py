@@ -21,13 +21,12 @@ from ultraplanner_gui.engine.warmth import Warmth, warmth
 from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.plan.message import Message, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 _MOVED_S = 1.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RaceFigures:
+class RaceFigures(Value, frozen=True, eq=False):
     """The race parts of an outlook, renewed together; see `engine.outlook.Outlook`."""
 
     profile: Profile

@@ -26,7 +26,7 @@ from ultraplanner_gui.plan.conditions import Effect
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 PaceShape = Literal["forecast", "target", "even"]
@@ -42,16 +42,14 @@ _ROUNDS = 20
 _SETTLED_S = 5.0
 
 
-@dataclass(frozen=True, slots=True)
-class Stop:
+class Stop(Value, frozen=True):
     """A planned stop of *stop_s* seconds at *at_m* metres."""
 
     at_m: float
     stop_s: float
 
 
-@dataclass(frozen=True, eq=False)
-class PacePlan:
+class PacePlan(Value, frozen=True, eq=False, dict=True):
     """Race time along the course; arrays of shape (n,), not falling, read-only.
 
     `elapsed_s` includes the stops: at a stop's place it is the arrival, every point beyond
@@ -199,8 +197,7 @@ def pace_at_effort(
     return _paced(asked, _offset(start), None, fresh_mps)
 
 
-@dataclass(frozen=True, slots=True)
-class _Asked:
+class _Asked(Value, frozen=True):
     """A course, a runner and a day."""
 
     profile: Profile

@@ -18,7 +18,7 @@ from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError,
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import Recording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 Kind = Literal["race", "long run"]
@@ -48,8 +48,7 @@ _ROUNDS = 30
 _CLOSE_S = 0.1
 
 
-@dataclass(frozen=True, slots=True)
-class Result:
+class Result(Value, frozen=True):
     """Something the runner has done: running time over a distance with so much climb.
 
     As much drop as climb is assumed. `flat_m` is the flat-equivalent distance where it is known
@@ -71,8 +70,7 @@ class Result:
         return flat_equivalent_m(self.distance_m, self.climb_m)
 
 
-@dataclass(frozen=True, slots=True)
-class Prediction:
+class Prediction(Value, frozen=True):
     """The finish time to expect, stops included: 10th, 50th and 90th percentile, seconds.
 
     `spread` is the standard deviation over the finish time, as `Scatter.ability` takes it.
@@ -187,8 +185,7 @@ def plan_from_passing(
     return plan
 
 
-@dataclass(frozen=True, slots=True)
-class _Carried:
+class _Carried(Value, frozen=True):
     """A result carried to the course: log of its time there, what the band of exponents leaves
     open (signed: above zero where the course is longer), and how far the result itself may lie off.
     """

@@ -10,7 +10,7 @@ from ultraplanner_gui.engine.course_scale import line_distance, places_of_points
 from ultraplanner_gui.engine.surface_spans import surface_factors_of
 from ultraplanner_gui.plan.course import Course, FloatArray, Line, Surface
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.elevation import climb_and_drop, filled, moving_mean
 
 __all__ = ["Profile", "build_profile", "line_distance"]
@@ -24,8 +24,7 @@ THRESHOLD_M = 5.0
 STEEPEST = 1.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Profile:
+class Profile(Value, frozen=True, eq=False):
     """The course on an even grid; arrays of shape (n,), read-only.
 
     `gradient[k]` is rise over run of the piece from point k to k + 1 (the last repeats);

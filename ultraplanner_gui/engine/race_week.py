@@ -12,7 +12,7 @@ from ultraplanner_gui.engine.fuel_before import DAYS, CountdownRow, fuel_countdo
 from ultraplanner_gui.plan.block import Kind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, Message, Quantity, message
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: As long as this takes a night with it whatever the start (own rule).
 NIGHT_S = 18.0 * 3600.0
@@ -28,8 +28,7 @@ _LATE = time(22, 0)
 _NAMES = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Rest:
+class Rest(Value, frozen=True):
     """What a race of less than `below_s` asks afterwards, days and weeks counted from its end.
 
     Own rule; the one anchor is 9 to 16 days for 166 km: Millet et al. 2011, PLoS One 6:e17059.

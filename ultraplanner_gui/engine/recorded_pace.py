@@ -9,7 +9,7 @@ import numpy as np
 from ultraplanner_gui.engine.profile import Profile, build_profile, line_distance
 from ultraplanner_gui.plan.course import Course, FloatArray
 from ultraplanner_gui.plan.recording import Recording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import distance_along
 
 PIECE_M = 150.0
@@ -23,8 +23,7 @@ _FASTEST_MPS = 8.0
 _SLOWEST_MPS = 0.25
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RecordedPace:
+class RecordedPace(Value, frozen=True, eq=False):
     """A recording in pieces of about 150 m, arrays of shape (n,).
 
     `is_sound` are pieces without a stop, a gap or an impossible speed. `passed_s` is the race

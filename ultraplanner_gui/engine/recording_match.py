@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
 from datetime import date, timedelta
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.engine.profile import line_distance
@@ -14,7 +14,7 @@ from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.course import Course, FloatArray, Line
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import local_plane
 
 #: A run begun before this hour may belong to the day before (own rule).
@@ -107,8 +107,7 @@ def all_matched(
 Span = tuple[float, float]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class OnCourse:
+class OnCourse(Value, frozen=True, eq=False):
     """A recording laid on a course: the place of each of its points and whether it is on the line.
 
     `place_m` of shape (n,) never falls, metres from the start as the course counts them; `share`
@@ -155,8 +154,7 @@ def on_course(course: Course, recording: Recording, likely_m: float = 0.0) -> On
     return OnCourse(place, is_on, from_m, to_m, (to_m - from_m) / course.length_m, off)
 
 
-@dataclass(frozen=True, slots=True)
-class Covered:
+class Covered(Value, frozen=True):
     """Which stretches of a course a run covered, in whatever order and direction.
 
     `spans_m` are their starts and ends along the course, `share` what they make of it, and

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import timedelta
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.engine.block_solver import End, Limits, solve
@@ -31,7 +32,7 @@ from ultraplanner_gui.engine.runway import LEAST_RUN_M, LEAST_WEEK_M
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.training import WINDOW_DAYS, longest_before, within_ten_percent
 
 NODES = 5000
@@ -122,8 +123,7 @@ def with_missed(block: Block, absence: Absence) -> Block:
     return replace(block, sessions=sessions)
 
 
-@dataclass(frozen=True, slots=True)
-class _Way:
+class _Way(Value, frozen=True):
     """One way to mend: its words, whether gentler, the cutback released, notes it needs."""
 
     name: str

@@ -7,12 +7,14 @@ grow to a loading week.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import field, replace
+from dataclasses import dataclass, field
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_rows import Rows, Term
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import HARD_KINDS, Block, Kind, Session, weeks_to_go
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 STEP_S = 300
 LEAST_STEPS = 4
@@ -37,8 +39,7 @@ HEAVY = HARD_KINDS | {Kind.SECOND_LONG}
 LONG_KINDS = (Kind.LONG, Kind.REHEARSAL, Kind.SECOND_LONG)
 
 
-@dataclass(frozen=True, slots=True)
-class Mend:
+class Mend(Value, frozen=True):
     """What a repair starts from and keeps to.
 
     `block` has the missed days marked, `planned` is the block before; `start_m` the usual week
@@ -90,8 +91,7 @@ class Mend:
         return early and session.kind is Kind.STRENGTH and session.is_open and not session.locked
 
 
-@dataclass(frozen=True, slots=True)
-class Fate:
+class Fate(Value, frozen=True):
     """What may become of a session: the columns of keeping it, of its steps, of running easy."""
 
     session: Session

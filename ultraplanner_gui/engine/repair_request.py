@@ -8,7 +8,7 @@ from enum import StrEnum
 from ultraplanner_gui.engine.block_request import BlockRequest
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class Cause(StrEnum):
@@ -19,8 +19,7 @@ class Cause(StrEnum):
     INJURY = "injury"
 
 
-@dataclass(frozen=True, slots=True)
-class Absence:
+class Absence(Value, frozen=True):
     """Days without running, both included, and why.
 
     `has_red_flag` is fever, chest symptoms or aches all over that are not gone for a day yet;
@@ -39,8 +38,7 @@ class Absence:
         return (self.last_day - self.first_day).days + 1
 
 
-@dataclass(frozen=True, slots=True)
-class RepairRequest:
+class RepairRequest(Value, frozen=True):
     """What a block is mended by: the request it was built from, and the days missed.
 
     Of `built` the race, the runner (free time, days away, wishes) and the first weekday count.
@@ -52,8 +50,7 @@ class RepairRequest:
     today: date
 
 
-@dataclass(frozen=True, slots=True)
-class Change:
+class Change(Value, frozen=True):
     """One session that a mended block changes; `before` None if it is new, `after` None if it
     goes. Sessions on missed days, which are only marked, are not among the changes.
     """
@@ -63,8 +60,7 @@ class Change:
     after: Session | None
 
 
-@dataclass(frozen=True, slots=True)
-class Cost:
+class Cost(Value, frozen=True):
     """What a mended block costs against the one before: metres of the greatest week and of the
     longest run (below 0: gained), metres in all, and loading weeks lost.
     """
@@ -75,8 +71,7 @@ class Cost:
     weeks: int
 
 
-@dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(Value, frozen=True):
     """One way to mend a block, ready to be put in with `edits.block.ReplaceBlock`.
 
     `name` is short, `why` one sentence. `is_proven` says that no way that changes less
@@ -101,8 +96,7 @@ class Choice:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Repair:
+class Repair(Value, frozen=True):
     """Two or three ways to mend a block, the one with the fewest changes first; none if refused.
 
     `refusal` says why nothing was computed: an injury without clearance, fever. `advice` goes

@@ -8,7 +8,7 @@ known better: Mujika and Padilla 2000, Sports Med 30:79-87 and 30:145-154.
 from __future__ import annotations
 
 from ultraplanner_gui.engine.repair_request import Absence, Cause
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 LATE_DAYS = 10
 LATE_WEEKS = 8
@@ -16,8 +16,7 @@ AS_NEW_DAYS = 28
 ILL_DAYS = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Resumption:
+class Resumption(Value, frozen=True):
     """How to go on after `least_days` days or more without running.
 
     `yardstick` is what is left of the last loading week to grow from, `long` what is left of the

@@ -9,7 +9,7 @@ from ultraplanner_gui.engine.block_rows import Term
 from ultraplanner_gui.engine.repair_fates import Mend, RepairModel, metres_of
 from ultraplanner_gui.engine.weeks import Role
 from ultraplanner_gui.plan.block import Block, Kind, weeks_to_go
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 # Costs and shares are own choices.
 #: What a metre costs that a rule gives way by.
@@ -24,8 +24,7 @@ SHARE, SHARE_OF_FEW, FEW_RUNS = 50, 60, 3
 TAPER_KEPT = 59.0
 
 
-@dataclass(frozen=True, slots=True)
-class _Volume:
+class _Volume(Value, frozen=True):
     """The volume of a week as terms and a constant."""
 
     terms: tuple[Term, ...]

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_scale import knots, line_distance, line_place
 from ultraplanner_gui.engine.reshape import renumbered

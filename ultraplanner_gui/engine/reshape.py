@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.course_lines import LONGEST_BRIDGE_M, chained, cut, turned, way_between
 from ultraplanner_gui.engine.course_scale import knots, line_length_m, line_place
@@ -21,7 +21,7 @@ from ultraplanner_gui.plan.course import (
     SurfaceFactors,
     fresh_key,
 )
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: Two lengths nearer than this are one: rounding, not stretching.
 SAME_M = 1e-3
@@ -205,8 +205,7 @@ class _Knots:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class _Shift:
+class _Shift(Value, frozen=True):
     """The places of a course that is cut."""
 
     course: Course

@@ -8,7 +8,7 @@ from ultraplanner_gui.engine.match import GRADIENT_EDGES
 from ultraplanner_gui.engine.recorded_pace import RecordedPace
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 
 HOUR_S = 3600.0
@@ -16,8 +16,7 @@ HOUR_S = 3600.0
 _LEAST_OF_HOUR_S = 900.0
 
 
-@dataclass(frozen=True, slots=True)
-class SlopeClass:
+class SlopeClass(Value, frozen=True):
     """One class of gradient, rise over run from `low` to `high`; infinite at the ends.
 
     `pace_s_per_m` is that of the run, `model_s_per_m` what the pace model would give at the
@@ -32,8 +31,7 @@ class SlopeClass:
     model_s_per_m: float
 
 
-@dataclass(frozen=True, slots=True)
-class HourOfRun:
+class HourOfRun(Value, frozen=True):
     """One hour since the start: flat-equivalent speed, over that of the first hour in `share`.
 
     `forecast` is what the runner's fade makes of it.
@@ -45,8 +43,7 @@ class HourOfRun:
     forecast: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class RunAnalysis:
+class RunAnalysis(Value, frozen=True, eq=False):
     """All of it. `flat_m` is the flat-equivalent distance; `drift` how much slower the second
     half was than the first over equal effort, as a share; NaN where too little was run.
     `gradient` and `pace_s_per_m` are those of the sound pieces, shape (n,).

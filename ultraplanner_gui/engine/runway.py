@@ -9,7 +9,7 @@ from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.block import week_start, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Level, Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.plan.wishes import Ramp, Wishes
 from ultraplanner_gui.science.training import (
     CLIMB_EQUIVALENT,
@@ -32,8 +32,7 @@ MOST_SLOWER = 0.25
 CLIMB_SHARE = {Level.FLOOR: 0.7, Level.USUAL: 0.9, Level.AMBITIOUS: 1.0}
 
 
-@dataclass(frozen=True, slots=True)
-class RaceAsks:
+class RaceAsks(Value, frozen=True):
     """What the race asks of the build-up (trade ranges, no trial sets them)."""
 
     peak_week_m: float
@@ -43,8 +42,7 @@ class RaceAsks:
     two_days_m: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class Runway:
+class Runway(Value, frozen=True):
     """Weeks until the race against the weeks the build-up needs, race week not counted.
 
     `reachable_week_m` and `reachable_longest_m` are what the rules allow by the race, no more
@@ -72,8 +70,7 @@ _Range = tuple[float, float, float]
 _Wish = tuple[float | None, float, float]
 
 
-@dataclass(frozen=True, slots=True)
-class _Row:
+class _Row(Value, frozen=True):
     """One race length: the hours it takes, and kilometres and hours of week, run and two days."""
 
     km: float

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from enum import StrEnum
 from itertools import pairwise
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import (
     SHORTEST_SECTION_M,
@@ -14,7 +15,7 @@ from ultraplanner_gui.plan.course import (
     Slope,
     fresh_key,
 )
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class CutBy(StrEnum):
@@ -25,8 +26,7 @@ class CutBy(StrEnum):
     DISTANCE = "distance"
 
 
-@dataclass(frozen=True, slots=True)
-class End:
+class End(Value, frozen=True):
     """Where a section is to end, metres from the start, and what it is; `station` is a key."""
 
     at_m: float

@@ -14,7 +14,7 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import AidStation, Course, CutoffKind, FloatArray, Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError, Quantity
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 # Own measurement: holds 80 % of real arrivals when the finish is met as planned.
 WINDOW_AT_HALF = 0.09
@@ -24,8 +24,7 @@ LEAST_FREE_SHARE = 0.5
 MOST_FREE_SHARE = 2.0
 
 
-@dataclass(frozen=True, slots=True)
-class SectionFigures:
+class SectionFigures(Value, frozen=True):
     """One section, times in seconds of race time on the target curve unless said.
 
     `station` is the key of the aid station at its end, None at the finish or a free end.

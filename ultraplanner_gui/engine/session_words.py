@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from ultraplanner_gui.plan.block import Ground, Kind, Mind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 SHORT_S = 40 * 60.0
 KEPT = 2
@@ -19,8 +19,7 @@ KEEP_ORDER = (
 )
 
 
-@dataclass(frozen=True, slots=True)
-class SessionWords:
+class SessionWords(Value, frozen=True):
     """Sentences on one session. `talk` is the talk test (Persinger et al. 2004, Med Sci Sports
     Exerc 36:1632-1636), `short` what to keep when 40 minutes are left, `cautions` what to mind.
     """

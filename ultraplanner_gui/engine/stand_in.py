@@ -10,10 +10,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import field, replace
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.match import GRADIENT_EDGES
 from ultraplanner_gui.engine.pacing import PacePlan
@@ -22,7 +23,7 @@ from ultraplanner_gui.plan.block import Ground, Session
 from ultraplanner_gui.plan.ground import GroundAtHand, GroundKind, Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.science.training import likeness
 
@@ -43,8 +44,7 @@ SETS = (2, 6)
 STEPS_A_SET = 15
 
 
-@dataclass(frozen=True, slots=True)
-class Stretch:
+class Stretch(Value, frozen=True):
     """A stretch of the race: time on feet, gradient, climb and drop by class of gradient."""
 
     length_m: float
@@ -69,8 +69,7 @@ class Stretch:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class StandIn:
+class StandIn(Value, frozen=True):
     """One session: its parts, what they come to, and how they match the stretch.
 
     `share` is how much of the stretch it stands for, `match` from 0 to 1; `cannot` says what is

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from functools import lru_cache
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.check import Check
 from ultraplanner_gui.engine.odds import IN_TWENTY, Chance
@@ -22,14 +23,13 @@ from ultraplanner_gui.engine.sections import SectionFigures, arrival_window
 from ultraplanner_gui.engine.state import State
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity, message
 from ultraplanner_gui.plan.station import AidStation, CutoffKind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: OWN: a stop is shortened by whole steps, and where that gains at least so much.
 STEP_S, LEAST_GAIN_S = 300.0, 60.0
 
 
-@dataclass(frozen=True, slots=True)
-class StationFigures:
+class StationFigures(Value, frozen=True):
     """One aid station, times in seconds of race time on the target unless said.
 
     `window_s` is the arrival window, `to_cutoff_s` the time to its own cutoff, `in_hand_s` how
@@ -48,8 +48,7 @@ class StationFigures:
     walk_leave_by_s: float | None
 
 
-@dataclass(frozen=True, slots=True)
-class StopMend:
+class StopMend(Value, frozen=True):
     """A shorter stop that leaves more time to a cutoff; `text` says what it would come to."""
 
     text: Message

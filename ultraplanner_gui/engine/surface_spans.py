@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import Course, Surface, SurfaceFactors, SurfaceSpan
 from ultraplanner_gui.science.surface import COST_FACTOR, DESCENT_FACTOR

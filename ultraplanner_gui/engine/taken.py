@@ -8,13 +8,12 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Session
 from ultraplanner_gui.plan.fuel import FuelPlan
 from ultraplanner_gui.plan.review import Taken
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 HOUR_S = 3600.0
 
 
-@dataclass(frozen=True, slots=True)
-class HourTaken:
+class HourTaken(Value, frozen=True):
     """Carbohydrate and fluid of one hour, planned and taken."""
 
     number: int

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from datetime import date, timedelta
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.engine.block_dress import race_session
 from ultraplanner_gui.engine.block_ground import GroundRules
@@ -16,14 +17,13 @@ from ultraplanner_gui.plan.block import Block, Kind, Session, week_start, weeks_
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.template import Template
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: A template is scaled no further than this, up or down (own choice: beyond it is another plan).
 LEAST_SCALE, MOST_SCALE = 0.4, 1.5
 
 
-@dataclass(frozen=True, slots=True)
-class Laid:
+class Laid(Value, frozen=True):
     """A template in a plan: the block it gives, how the rules stand, and what was left out."""
 
     block: Block

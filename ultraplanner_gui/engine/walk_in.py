@@ -14,15 +14,14 @@ from ultraplanner_gui.engine.pacing import PacePlan, Stop, added_up, by_passed, 
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, CutoffKind, FloatArray
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.walking import hiking_speed, walking_speed
 
 # OWN: after many hours one walks at nine tenths of the speed of fresh hikers.
 TIREDNESS = 0.9
 
 
-@dataclass(frozen=True, slots=True)
-class Cutoff:
+class Cutoff(Value, frozen=True):
     """The latest race time at *at_m* metres: of arrival, or of leaving if `is_departure`."""
 
     at_m: float
@@ -30,8 +29,7 @@ class Cutoff:
     is_departure: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Walker:
+class Walker(Value, frozen=True):
     """How the rest is walked: at *tiredness* of the speed of the median hiker, or, where
     `power_w_per_kg` is given, of the speed at that gross metabolic rate.
     """
@@ -50,8 +48,7 @@ class Walker:
         return self.tiredness * walking_speed(self.power_w_per_kg, gradient)
 
 
-@dataclass(frozen=True, eq=False)
-class WalkIn:
+class WalkIn(Value, frozen=True, eq=False, dict=True):
     """The walk-in limit along the course; arrays of shape (n,), read-only.
 
     `walked_s` is the walking time from the start to each point, stops left out. The latest time

@@ -12,15 +12,14 @@ from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.conditions import ValleyForecast
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 PLACES = 240
 # OWN: darker than this the estimate, which assumes sun, is not shown.
 MOST_DARK = 0.5
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Warmth:
+class Warmth(Value, frozen=True, eq=False):
     """Air temperature and WBGT estimate at even places, at the hour of passing.
 
     Temperature falls 6.5 K per km of height (ISO 2533). `wbgt_c` is NaN in the dark, for the

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from ultraplanner_gui.plan.block import Kind, Session, week_start
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.plan.wishes import Yardstick
 from ultraplanner_gui.science.training import (
     CLIMB_EQUIVALENT,
@@ -31,8 +31,7 @@ class Role(StrEnum):
     RACE = "race"
 
 
-@dataclass(frozen=True, slots=True)
-class WeekFigures:
+class WeekFigures(Value, frozen=True):
     """One week; distances without the race itself.
 
     Figures count what was done where a session is done, nothing where it was missed and the

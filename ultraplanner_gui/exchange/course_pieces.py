@@ -12,7 +12,7 @@ from ultraplanner_gui.exchange.gpx_parse import GpxFile, Kind, Strand
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
 from ultraplanner_gui.plan.reading import Repair, RepairKind
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import EQUATOR_RADIUS_M, distance_along, distance_between
 
 # OWN limits. Tracks that continue one another seldom meet to the metre, so a short way between
@@ -31,8 +31,7 @@ SAMPLES, MOST_VERTICES = 60, 4_000
 ALL: dict[Kind, str] = {"track": "tracks", "route": "routes"}
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Pieces:
+class Pieces(Value, frozen=True, eq=False):
     """The strands that make the line, as places in the arrays of the file.
 
     `points` are indices into those arrays in course order, `starts` the places in `points` at

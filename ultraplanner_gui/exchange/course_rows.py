@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from datetime import datetime, time, timedelta
 from typing import NoReturn
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.course import LONGEST_RACE_S
 from ultraplanner_gui.plan.course import Offer
@@ -17,7 +18,7 @@ from ultraplanner_gui.plan.message import (
     Quantity,
 )
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 # OWN: a cutoff later than that after the one before from the one before is a
 # clock or weekday that does not fit.
@@ -26,8 +27,7 @@ LONGEST_UNNAMED_WAIT_S = 20 * 3600.0
 LONGEST_QUOTE = 30
 
 
-@dataclass(frozen=True, slots=True)
-class ClockTime:
+class ClockTime(Value, frozen=True):
     """A time of day, on a weekday (Monday 0) if one is known."""
 
     at: time
@@ -37,8 +37,7 @@ class ClockTime:
 Cutoff = float | ClockTime
 
 
-@dataclass(frozen=True, slots=True)
-class CourseRow:
+class CourseRow(Value, frozen=True):
     """One place of the course. What is not known is None.
 
     `at_m` lies metres from the start, `climb_m` and `drop_m` are those of the leg that ends
@@ -60,8 +59,7 @@ class CourseRow:
 BLANK = CourseRow()
 
 
-@dataclass(frozen=True, slots=True)
-class CourseTable:
+class CourseTable(Value, frozen=True):
     """The places of a course in order: the start at 0, aid stations, the finish.
 
     Rows with nothing in them count for nothing. `notes` are what the reader of a text had to
@@ -81,8 +79,7 @@ class CourseTable:
 NumberedRow = tuple[int, CourseRow]
 
 
-@dataclass(frozen=True, slots=True)
-class Place:
+class Place(Value, frozen=True):
     """A named place on the globe, which gives a course without a map its light."""
 
     name: str = ""

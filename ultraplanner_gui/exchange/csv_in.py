@@ -10,7 +10,7 @@ from ultraplanner_gui.exchange.csv_out import unguarded
 from ultraplanner_gui.exchange.safe_read import shown_name
 from ultraplanner_gui.exchange.table_file import read_text
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 MOST_LINES = 5_000
 MOST_CELLS = 100
@@ -18,8 +18,7 @@ LONGEST_CELL = 2_000
 _MARKS = ",;\t"
 
 
-@dataclass(frozen=True, slots=True)
-class CsvTable:
+class CsvTable(Value, frozen=True):
     """Heads without their units, and the lines under them; every line as long as the heads."""
 
     heads: tuple[str, ...]

@@ -24,7 +24,7 @@ from ultraplanner_gui.exchange.waypoints import SECTION_END, propose_stations
 from ultraplanner_gui.plan.course import Course, Line, Reading, RepairKind, sections_between
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Quantity
 from ultraplanner_gui.plan.recording import Recording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import distance_along
 
 SHORTEST_COURSE_M = 10.0
@@ -40,8 +40,7 @@ _NAMES_NOTHING = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class CourseChoice:
+class CourseChoice(Value, frozen=True):
     """One way to read a file: `key` for `read_course`, what it is called, how long it is.
 
     `count` is of how many tracks or routes it is made; `climb_m` None without heights.

@@ -16,12 +16,11 @@ from ultraplanner_gui.exchange.safe_write import write_bytes
 from ultraplanner_gui.exchange.waypoints import AID_STATION, SECTION_END
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(Value, frozen=True):
     """A waypoint on the course: an aid station, or the end of a section without one."""
 
     at_m: float

@@ -11,7 +11,7 @@ import math
 import re
 from array import array
 from collections.abc import Callable
-from dataclasses import field
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Literal, NoReturn
@@ -22,7 +22,7 @@ import numpy as np
 from ultraplanner_gui.exchange.safe_read import read_bytes, shown_name
 from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, CourseError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 _NAMESPACE = re.compile(r"|https?://(www\.)?topografix\.com/GPX/\S{0,20}", re.IGNORECASE)
 DEEPEST = 64
@@ -74,8 +74,7 @@ class Waypoint:
     kind: str = ""
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class GpxFile:
+class GpxFile(Value, frozen=True, eq=False):
     """What a file holds; arrays of shape (n,) with the points of all strands.
 
     `elevation_m` is NaN where there is none, `epoch_s` (UTC) NaN where there is none or where

@@ -4,11 +4,10 @@ from __future__ import annotations
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
-@dataclass(frozen=True, slots=True)
-class PlanChanges:
+class PlanChanges(Value, frozen=True):
     """Shown before anything is done. `untouched` counts what is the same in file and plan."""
 
     changes: tuple[tuple[Message, Edit], ...]

@@ -17,7 +17,7 @@ import numpy.typing as npt
 
 from ultraplanner_gui.engine.profile import GRID_M, MOST_PIECES, THRESHOLD_M, WINDOW_M
 from ultraplanner_gui.plan.course import FloatArray, Line
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.elevation import moving_mean
 from ultraplanner_gui.science.geodesy import distance_along
 
@@ -36,8 +36,7 @@ EXACT_M = 0.002
 M_PER_DEGREE = 111_195.0
 
 
-@dataclass(frozen=True, slots=True)
-class Leg:
+class Leg(Value, frozen=True):
     """One leg: where it ends, metres from the start, and its climb and drop, metres."""
 
     end_m: float
@@ -45,8 +44,7 @@ class Leg:
     drop_m: float = 0.0
 
 
-@dataclass(frozen=True, slots=True)
-class _Turn:
+class _Turn(Value, frozen=True):
     """A top or hollow: which knots make it, and where on the grid nothing is higher or lower."""
 
     knots: slice
@@ -54,8 +52,7 @@ class _Turn:
     near: slice
 
 
-@dataclass(frozen=True, slots=True)
-class _Slope:
+class _Slope(Value, frozen=True):
     """A stretch that goes one way: its length and how much higher its end lies."""
 
     length_m: float

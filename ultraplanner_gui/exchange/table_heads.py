@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Sequence
-from dataclasses import replace
 from enum import Enum, auto
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.exchange.table_text import TextLine
 from ultraplanner_gui.plan.course import Offer
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.reading import M_PER_FOOT, M_PER_KM, M_PER_MILE
 
 
@@ -29,8 +30,7 @@ class Field(Enum):
     NOTE = auto()
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Value, frozen=True):
     """One column: what it holds and in what unit (None: the reader's own).
 
     `is_sum` says that climb or drop count from the start, `is_next` that the figures are of the
@@ -174,8 +174,7 @@ def _unit(words: set[str]) -> float | None:
     return next((_UNITS_M[word] for word in sorted(words) if word in _UNITS_M), None)
 
 
-@dataclass(frozen=True, slots=True)
-class Layout:
+class Layout(Value, frozen=True):
     """Which column holds what, by its number, and the rows under the `width` heads; `title` is
     what stands alone in a line above them.
     """

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Sequence
 from typing import Literal
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 # OWN limits.
 LONGEST_TEXT = 200_000
@@ -25,8 +25,7 @@ _GAP = re.compile(r" {2,}")
 _DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d)")
 
 
-@dataclass(frozen=True, slots=True)
-class TextLine:
+class TextLine(Value, frozen=True):
     """One line of the text that is not empty: its number and its cells."""
 
     number: int

@@ -15,7 +15,7 @@ from ultraplanner_gui.plan.course import (
     fresh_key,
 )
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, Quantity, message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import EQUATOR_RADIUS_M
 
 # OWN limits.
@@ -30,8 +30,7 @@ SECTION_END = "section end"
 AID_STATION = "aid station"
 
 
-@dataclass(frozen=True, slots=True)
-class _Place:
+class _Place(Value, frozen=True):
     name: str
     passes_m: tuple[float, ...]
 

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from datetime import date, timedelta
 from enum import StrEnum
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.fuel import Portion
 from ultraplanner_gui.plan.ground import Repeat
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.surface import Surface
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class Kind(StrEnum):
@@ -88,7 +89,7 @@ class Mind(StrEnum):
     GOALS = "goals and cutoffs"
 
 
-class Done(Value, frozen=True):
+class Done(Kept, frozen=True):
     """What was really done; effort on ten steps, `carb_g` what was eaten in all, in grams,
     `foods` of what.
     """
@@ -104,7 +105,7 @@ class Done(Value, frozen=True):
     foods: tuple[Portion, ...] = ()
 
 
-class Session(Value, frozen=True):
+class Session(Kept, frozen=True):
     """One session on one day. `effort` is on ten steps; `carb_g_per_h` the carbohydrate to
     practise with (0: none). `done` is set once it was run; `missed` when it was not.
 
@@ -159,7 +160,7 @@ class Session(Value, frozen=True):
         )
 
 
-class Block(Value, frozen=True):
+class Block(Kept, frozen=True):
     """All sessions, by day, and the plan's weeks by their number to go (race week 0).
 
     `cutbacks` are the planned cutback weeks, `taper_weeks` how many weeks before the race

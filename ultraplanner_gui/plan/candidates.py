@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from datetime import date
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 
-class CandidateStop(Value, frozen=True):
+class CandidateStop(Kept, frozen=True):
     """A place with a cutoff: metres from the start, climb until there, race time in seconds."""
 
     at_m: Number
@@ -15,7 +15,7 @@ class CandidateStop(Value, frozen=True):
     climb_m: Number = 0.0
 
 
-class Candidate(Value, frozen=True):
+class Candidate(Kept, frozen=True):
     """One race that might be run. `start_s` is the time of day of the start, in seconds.
 
     `limit_s` is the cutoff at the finish, `stops` those before it, in order. `zone` is the name of

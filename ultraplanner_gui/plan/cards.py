@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class CardKind(StrEnum):
@@ -89,7 +89,7 @@ PARTS_OF: dict[CardKind, tuple[CardPart, ...]] = {
 """What can be left out of each kind of card."""
 
 
-class Card(Value, frozen=True):
+class Card(Kept, frozen=True):
     """One card to print; `width_mm` x `height_mm` is the finished size, flat where it is folded.
 
     `leaves_out` is what does not stand on it, `locale` how its numbers are written, such as

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 
 class Effect(StrEnum):
@@ -16,7 +16,7 @@ class Effect(StrEnum):
     DESCENTS = "descents"
 
 
-class ValleyForecast(Value, frozen=True):
+class ValleyForecast(Kept, frozen=True):
     """The weather of race day, typed once for a place at *valley_m* metres.
 
     `coldest_c` comes at the clock hour `coldest_h`, `warmest_c` at `warmest_h`, every day of the
@@ -31,7 +31,7 @@ class ValleyForecast(Value, frozen=True):
     warmest_h: Number = 15.0
 
 
-class Conditions(Value, frozen=True):
+class Conditions(Kept, frozen=True):
     """The day of the race.
 
     `weather` is None while nobody knows; then there is no heat. `off` are the effects switched

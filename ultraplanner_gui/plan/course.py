@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-from dataclasses import replace
 from enum import StrEnum
 from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError, Quantity
 from ultraplanner_gui.plan.reading import Reading, Repair, RepairKind
@@ -21,7 +21,7 @@ from ultraplanner_gui.plan.station import (
     StopKind,
 )
 from ultraplanner_gui.plan.surface import Surface, SurfaceFactors, SurfaceSpan
-from ultraplanner_gui.plan.value import Number, Value, Whole, dataclass
+from ultraplanner_gui.plan.value import Kept, Number, Value, Whole
 
 __all__ = [
     "SHORTEST_SECTION_M",
@@ -52,8 +52,7 @@ FloatArray = npt.NDArray[np.float64]
 SHORTEST_SECTION_M = 100.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Line:
+class Line(Value, frozen=True, eq=False):
     """Points of the course in running order, as read; arrays of shape (n,), n >= 2, read-only.
 
     `elevation_m` is NaN where the file had none. `gaps` are the indices at which a new
@@ -99,7 +98,7 @@ class Slope(StrEnum):
     DESCENT = "descent"
 
 
-class Section(Value, frozen=True):
+class Section(Kept, frozen=True):
     """One leg of the course.
 
     It ends at the aid station `station`, or else at `end_m`, or, when both are None, at the
@@ -118,14 +117,14 @@ class Section(Value, frozen=True):
     number: Whole = 0
 
 
-class Pin(Value, frozen=True):
+class Pin(Kept, frozen=True):
     """A place of the line, `line_m` metres along it, that lies `at_m` metres from the start."""
 
     at_m: Number
     line_m: Number
 
 
-class Course(Value, frozen=True):
+class Course(Kept, frozen=True):
     """Everything about the ground, its places in metres from the start.
 
     `length_m` is the geodesic length of `line`, or else `official_m`; then the line is stretched

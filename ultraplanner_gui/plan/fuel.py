@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 from enum import StrEnum
 
+from msgspec.structs import replace
+
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class Tolerance(StrEnum):
@@ -76,7 +77,7 @@ class Shape(StrEnum):
     SALT = "salt"
 
 
-class Food(Value, frozen=True):
+class Food(Kept, frozen=True):
     """One food, per serving. `carb_g` is net of fibre; `mark` says where the figures are from
     ("published", "from memory", "from the packet").
 
@@ -105,7 +106,7 @@ class Food(Value, frozen=True):
     per_pack: Number = 1.0
 
 
-class FuelItem(Value, frozen=True):
+class FuelItem(Kept, frozen=True):
     """*servings* of a food taken at *at_s* seconds of race time.
 
     With `at_m` it is taken there instead, metres from the start, whenever that is reached.
@@ -118,14 +119,14 @@ class FuelItem(Value, frozen=True):
     at_m: Number | None = None
 
 
-class Portion(Value, frozen=True):
+class Portion(Kept, frozen=True):
     """*servings* of a food, in training, at no given time."""
 
     food: str
     servings: Number = 1.0
 
 
-class Carrying(Value, frozen=True):
+class Carrying(Kept, frozen=True):
     """What the runner carries drink in, and how much more than planned is packed."""
 
     bottles: Whole = 2
@@ -133,14 +134,14 @@ class Carrying(Value, frozen=True):
     spare: Number = 0.15
 
 
-class Caffeine(Value, frozen=True):
+class Caffeine(Kept, frozen=True):
     """Whether filling may use caffeine, and which limit of a day counts."""
 
     is_used: bool = False
     limit: CaffeineLimit = CaffeineLimit.USUAL
 
 
-class Tank(Value, frozen=True):
+class Tank(Kept, frozen=True):
     """What the glycogen ledger starts from.
 
     `vo2max` in mL/kg/min, None where not known: then `effort` says how hard the race is.
@@ -155,7 +156,7 @@ class Tank(Value, frozen=True):
     liver_g: Number = 90.0
 
 
-class Before(Value, frozen=True):
+class Before(Kept, frozen=True):
     """How the last days are eaten: loading, the last meal, caffeine before the start."""
 
     loading_days: Whole = 2
@@ -164,7 +165,7 @@ class Before(Value, frozen=True):
     caffeine_mg: Number = 0.0
 
 
-class SweatTest(Value, frozen=True):
+class SweatTest(Kept, frozen=True):
     """A run weighed before and after; masses undressed and dry. *hours* long."""
 
     day: date
@@ -176,7 +177,7 @@ class SweatTest(Value, frozen=True):
     note: str = ""
 
 
-class FuelPlan(Value, frozen=True):
+class FuelPlan(Kept, frozen=True):
     """What is asked per hour, the foods at hand and the items placed on the race clock.
 
     Items are by time. `first_s` and `every_s` are the rule by which items are placed; new ones

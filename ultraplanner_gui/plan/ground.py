@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from ultraplanner_gui.plan.surface import Surface
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class GroundKind(StrEnum):
@@ -19,7 +19,7 @@ class GroundKind(StrEnum):
     LOOP = "recorded loop"
 
 
-class GroundAtHand(Value, frozen=True):
+class GroundAtHand(Kept, frozen=True):
     """One place to train. `length_m` is one way up a hill, stairs or ramp, once round a loop.
 
     `climb_m` and `drop_m` are what one length climbs and falls; a hill, stairs or a ramp falls on
@@ -40,7 +40,7 @@ class GroundAtHand(Value, frozen=True):
     elevation_m: tuple[Number, ...] = ()
 
 
-class Repeat(Value, frozen=True):
+class Repeat(Kept, frozen=True):
     """A part of a session run *count* times on the ground *place* (its key; empty: any).
 
     `gradient` is rise over run, below 0 downhill; `each_s`, `climb_m` and `drop_m` are of one time.

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 
 class DayKind(StrEnum):
@@ -15,14 +15,14 @@ class DayKind(StrEnum):
     HARD = "hard day"
 
 
-class Worry(Value, frozen=True):
+class Worry(Kept, frozen=True):
     """Something one worries about, and what is done about it, empty while there is nothing."""
 
     text: str
     remedy: str = ""
 
 
-class DayGoal(Value, frozen=True):
+class DayGoal(Kept, frozen=True):
     """What counts on one kind of day; `finish_s` is its finish, None for the one reckoned."""
 
     kind: DayKind
@@ -30,7 +30,7 @@ class DayGoal(Value, frozen=True):
     finish_s: Number | None = None
 
 
-class Head(Value, frozen=True):
+class Head(Kept, frozen=True):
     """All of it. `pictures` are the runner's own lines of what to picture beforehand."""
 
     worries: tuple[Worry, ...] = ()

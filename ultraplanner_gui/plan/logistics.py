@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from enum import StrEnum
 
+from msgspec.structs import replace
+
 from ultraplanner_gui.plan.station import IfStop
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
-class CrewMember(Value, frozen=True):
+class CrewMember(Kept, frozen=True):
     """One of the crew; `role` is what they do, such as who brings the bag."""
 
     name: str
@@ -17,7 +18,7 @@ class CrewMember(Value, frozen=True):
     role: str = ""
 
 
-class Visit(Value, frozen=True):
+class Visit(Kept, frozen=True):
     """What the crew does at the aid station `station`: who comes, what they hand over and ask."""
 
     station: str
@@ -26,14 +27,14 @@ class Visit(Value, frozen=True):
     ask: tuple[str, ...] = ()
 
 
-class BagLine(Value, frozen=True):
+class BagLine(Kept, frozen=True):
     """One thing for the bag that waits at `station`, or at the finish if that is empty."""
 
     station: str
     text: str
 
 
-class PlaceNotes(Value, frozen=True):
+class PlaceNotes(Kept, frozen=True):
     """How the crew gets to a station, and what happens if the runner stops there."""
 
     station: str
@@ -41,7 +42,7 @@ class PlaceNotes(Value, frozen=True):
     if_stop: IfStop
 
 
-class IfThen(Value, frozen=True):
+class IfThen(Kept, frozen=True):
     """What to do when it gets hard, put down beforehand; `station` ends the stretch it is for.
 
     `tried` are the keys of the sessions it was tried in.
@@ -61,7 +62,7 @@ class KitPlace(StrEnum):
     BAG = "in a drop bag"
 
 
-class PackedKit(Value, frozen=True):
+class PackedKit(Kept, frozen=True):
     """A piece of kit ticked: `item` as the list has it, where it is, `station` of the drop bag."""
 
     item: str
@@ -69,7 +70,7 @@ class PackedKit(Value, frozen=True):
     station: str = ""
 
 
-class OwnDay(Value, frozen=True):
+class OwnDay(Kept, frozen=True):
     """The runner's own line of the countdown: so many days before the race, at a time of day."""
 
     days_before: Whole
@@ -77,7 +78,7 @@ class OwnDay(Value, frozen=True):
     text: str
 
 
-class Identity(Value, frozen=True):
+class Identity(Kept, frozen=True):
     """Who the runner is to a stranger who finds them; `call` is whom to ring, name and number.
 
     `medical` are lines such as allergies, medicines, blood group.
@@ -90,7 +91,7 @@ class Identity(Value, frozen=True):
     medical: tuple[str, ...] = ()
 
 
-class Logistics(Value, frozen=True):
+class Logistics(Kept, frozen=True):
     """All of it. `ask` is what the crew asks at every station, `packing` and `shopping` are lines
     beyond the mandatory kit and the foods of the plan, `cues` short words to say to oneself.
     `packed` is the kit that is ticked, `own_days` are lines for the countdown.

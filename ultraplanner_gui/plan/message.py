@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Literal
 
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 Unit = Literal[
     "m",
@@ -27,7 +27,7 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:  # noqa: N802 - the name 
     return text
 
 
-class Quantity(Value, frozen=True):
+class Quantity(Kept, frozen=True):
     """A number in SI units that becomes text only in `wording`."""
 
     value: Number
@@ -40,7 +40,7 @@ class Quantity(Value, frozen=True):
 Argument = str | Whole | Quantity
 
 
-class Message(Value, frozen=True):
+class Message(Kept, frozen=True):
     """A sentence as a translatable template with numbered places, and what goes into them.
 
     `str()` gives a plain English form for logs; `wording.Words.say` gives the one people see.

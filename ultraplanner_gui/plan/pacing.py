@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 #: The target keeps half of the forecast's fade unless the runner wants it otherwise.
 USUAL_FADE_SHARE = 0.5
@@ -17,7 +17,7 @@ class ResultKind(StrEnum):
     LONG_RUN = "long run"
 
 
-class PastRun(Value, frozen=True):
+class PastRun(Kept, frozen=True):
     """A race or long run the runner has done, running time only.
 
     `flat_m` is its flat-equivalent distance where it was recorded, None where it was typed in.
@@ -31,7 +31,7 @@ class PastRun(Value, frozen=True):
     flat_m: Number | None = None
 
 
-class Pacing(Value, frozen=True):
+class Pacing(Kept, frozen=True):
     """The shape of the target.
 
     `fade_share` of the forecast's fade stays in it: 0 is even effort. With `holds_finish` a

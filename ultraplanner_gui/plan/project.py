@@ -15,10 +15,10 @@ from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.review import Lesson, Review
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import Value, Whole
+from ultraplanner_gui.plan.value import Kept, Whole
 
 
-class Project(Value, frozen=True):
+class Project(Kept, frozen=True):
     """One race of one runner. `first_weekday` is the first day of the week, Monday 0."""
 
     race: Race

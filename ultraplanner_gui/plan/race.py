@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from datetime import UTC, date, datetime, timedelta
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 #: Years a race or session may lie in; outside them dates and zones cannot be trusted.
 FIRST_YEAR, LAST_YEAR = 1900, 2200
 
 
-class Race(Value, frozen=True):
+class Race(Kept, frozen=True):
     """One race. `start` is aware; `goal_s` the finish time aimed for and `limit_s` the cutoff at
     the finish, both in seconds of race time. `mandatory_kit` is what the rules ask one to carry,
     `emergency` whom to call, as the handbook has it.

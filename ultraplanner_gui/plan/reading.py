@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import StrEnum
 
 from ultraplanner_gui.plan.message import Message
-from ultraplanner_gui.plan.value import Value
+from ultraplanner_gui.plan.value import Kept
 
 
 class RepairKind(StrEnum):
@@ -29,7 +29,7 @@ class Repair(Message, frozen=True):
     kind: RepairKind = RepairKind.JOINED
 
 
-class Reading(Value, frozen=True):
+class Reading(Kept, frozen=True):
     """From which `file` (its name, no folder) a course was read and how.
 
     `choice` is the key of what was chosen among several lines, empty for the most likely;

@@ -5,15 +5,14 @@ from __future__ import annotations
 from datetime import datetime
 
 from ultraplanner_gui.plan.course import FloatArray, Line
-from ultraplanner_gui.plan.value import Number, Value, dataclass
+from ultraplanner_gui.plan.value import Kept, Number, Value
 
 #: Recordings one project holds, and bytes of one as it is kept.
 MOST_RECORDINGS = 500
 MOST_PACKED_BYTES = 16 * 1024 * 1024
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Recording:
+class Recording(Value, frozen=True, eq=False):
     """`line` with `elapsed_s` per point, shape (n,), never falling; `start` is aware or None."""
 
     line: Line
@@ -22,7 +21,7 @@ class Recording:
     name: str = ""
 
 
-class KeptRecording(Value, frozen=True):
+class KeptRecording(Kept, frozen=True):
     """The file of a recording as it came, and the figures that lists show of it.
 
     `packed` is the file compressed by gzip; `came_packed` says that it was so when it came.

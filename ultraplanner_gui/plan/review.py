@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class Ending(StrEnum):
@@ -16,7 +16,7 @@ class Ending(StrEnum):
     TAKEN_OUT = "taken out"
 
 
-class Taken(Value, frozen=True):
+class Taken(Kept, frozen=True):
     """What was eaten or drunk at `at_s` of race time: `servings` of the food keyed `food`."""
 
     at_s: Number
@@ -24,14 +24,14 @@ class Taken(Value, frozen=True):
     servings: Number = 1.0
 
 
-class Remark(Value, frozen=True):
+class Remark(Kept, frozen=True):
     """A note pinned to a place, metres from the start."""
 
     at_m: Number
     text: str
 
 
-class Review(Value, frozen=True):
+class Review(Kept, frozen=True):
     """One race or rehearsal looked back on; `recording` is the key of its recording.
 
     `taken` is None until what was eaten has been said. `why` says how it ended in the runner's own
@@ -55,7 +55,7 @@ class PinnedTo(StrEnum):
     ALL = "the whole race"
 
 
-class Lesson(Value, frozen=True):
+class Lesson(Kept, frozen=True):
     """Something learnt. `hour_s` is race time, `climb` which climb of the course, counted from 1,
     `food` the name of a food; the one that `pin` speaks of counts.
 

@@ -6,7 +6,7 @@ from enum import StrEnum
 
 from ultraplanner_gui.plan.ground import GroundAtHand
 from ultraplanner_gui.plan.pacing import PastRun
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 from ultraplanner_gui.plan.wishes import Away, Wishes
 
 
@@ -30,7 +30,7 @@ class Health(StrEnum):
 USUAL_START_S = (*(18 * 3600.0,) * 5, 8 * 3600.0, 8 * 3600.0)
 
 
-class Runner(Value, frozen=True):
+class Runner(Kept, frozen=True):
     """One runner.
 
     `weekly_m` is the distance of a usual recent week, `longest_m` the longest run of the last

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 
 class Offer(StrEnum):
@@ -43,7 +43,7 @@ class Kit(StrEnum):
     POLES = "poles"
 
 
-class IfStop(Value, frozen=True):
+class IfStop(Kept, frozen=True):
     """What happens if the runner ends the race here, in the runner's own words.
 
     `takes` is how long it is until one is fetched, `number` whom to call.
@@ -55,7 +55,7 @@ class IfStop(Value, frozen=True):
     number: str = ""
 
 
-class AidStation(Value, frozen=True):
+class AidStation(Kept, frozen=True):
     """A place on the course where one may stop, `at_m` metres from the start of the course.
 
     `cutoff_s` is the latest arrival or departure, as `cutoff_kind` says, in seconds of race

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value
+from ultraplanner_gui.plan.value import Kept, Number
 
 
 class Surface(StrEnum):
@@ -21,7 +21,7 @@ class Surface(StrEnum):
     SNOW = "snow"
 
 
-class SurfaceSpan(Value, frozen=True):
+class SurfaceSpan(Kept, frozen=True):
     """A stretch of known surface, metres from the start."""
 
     start_m: Number
@@ -29,7 +29,7 @@ class SurfaceSpan(Value, frozen=True):
     surface: Surface
 
 
-class SurfaceFactors(Value, frozen=True):
+class SurfaceFactors(Kept, frozen=True):
     """What the user has set for one surface instead of what is usual.
 
     `cost` is the energy on it over that on firm ground, `descent` the speed downhill on it over

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from enum import StrEnum
 
-from ultraplanner_gui.plan.value import Number, Value, Whole
+from ultraplanner_gui.plan.value import Kept, Number, Whole
 
 
 class Ramp(StrEnum):
@@ -34,7 +34,7 @@ class Ask(StrEnum):
     NO = "no"
 
 
-class Wishes(Value, frozen=True):
+class Wishes(Kept, frozen=True):
     """Wishes and rules. A cutback comes every 3rd or 4th week; `strength` and `cross` are sessions
     a week.
 
@@ -59,7 +59,7 @@ class Wishes(Value, frozen=True):
     long_days: tuple[Whole, ...] = ()
 
 
-class Away(Value, frozen=True):
+class Away(Kept, frozen=True):
     """Days on which things are otherwise, both included: `free_s` seconds a day for running at
     most, none if 0.
     """

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from itertools import pairwise
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.lane import LABEL_PT, UNIT_PT
 from ultraplanner_gui.widgets.theme import theme
 
@@ -14,8 +14,7 @@ GAP_PX = 8.0
 LEAST_NAME_PX = 30.0
 
 
-@dataclass(frozen=True, slots=True)
-class Label:
+class Label(Value, frozen=True):
     """A name at *x* and the clock under it, a cutoff or not; `shorter` are briefer words for it.
 
     `wish` is the width it would like to have, `key` the station, None for the finish. What is

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from PySide6.QtCore import QRectF
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.raceday.head_names import Label
 from ultraplanner_gui.raceday.leg_bar import LegSpot, StopSpot
 from ultraplanner_gui.widgets.theme import theme
@@ -19,8 +19,7 @@ NOWHERE: Stretch = (math.inf, -math.inf)
 MARK_PAD_PX = 4.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class HeadScene:
+class HeadScene(Value, frozen=True, eq=False):
     """Names and where they are written, legs and stops and where they lie, in order.
 
     *ground* is all that everything hangs on; *was* how wide some stops were before.

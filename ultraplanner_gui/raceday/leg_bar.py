@@ -11,7 +11,7 @@ from PySide6.QtGui import QPainter, QPen
 from ultraplanner_gui.engine.legs import Leg, legs_of
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
@@ -28,8 +28,7 @@ MOST_STOP_SHARE = 0.25
 XOf = Callable[[float], float]
 
 
-@dataclass(frozen=True, slots=True)
-class LegSpot:
+class LegSpot(Value, frozen=True):
     """Where a leg stands in the strip; `box` is its fold, None where there is no room for it."""
 
     leg: Leg
@@ -38,8 +37,7 @@ class LegSpot:
     box: QRectF | None
 
 
-@dataclass(frozen=True, slots=True)
-class StopSpot:
+class StopSpot(Value, frozen=True):
     """Where the stop at a station begins and ends; its grip is at the end."""
 
     station: AidStation

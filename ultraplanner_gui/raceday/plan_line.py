@@ -9,7 +9,7 @@ import numpy.typing as npt
 
 from ultraplanner_gui.engine.course_scale import places_of_points
 from ultraplanner_gui.plan.course import Course, FloatArray
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import local_plane
 
 #: Two visits of one place this far apart along the drawn line are two passes over it.
@@ -27,8 +27,7 @@ LEAST_SPAN_M = 50.0
 Indices = npt.NDArray[np.intp]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class GroundPlan:
+class GroundPlan(Value, frozen=True, eq=False):
     """Points of the line on a plane, metres, and how far each lies along the course."""
 
     east_m: FloatArray
@@ -37,8 +36,7 @@ class GroundPlan:
     gaps: tuple[int, ...]
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class DrawnLine:
+class DrawnLine(Value, frozen=True, eq=False):
     """The line in pixels: `x`, `y` and `at_m` of the points kept, `passes` how often the course
     was there before, `starts` the indices at which a new piece begins, `px_per_m` the scale.
     """

@@ -12,7 +12,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import Course, FloatArray
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.raceday.plan_line import DrawnLine
 from ultraplanner_gui.raceday.relief import FULL_WASH
 from ultraplanner_gui.raceday.surface_looks import plan_pen
@@ -36,8 +36,7 @@ LONGEST_NAME_PX = 120.0
 BAR_SHARE = 0.3
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Scene:
+class Scene(Value, frozen=True, eq=False):
     """What there is to draw into `room`: the line and what lies along it."""
 
     line: DrawnLine
@@ -225,8 +224,7 @@ def _paint_north(painter: QPainter, room: QRectF) -> QRectF:
     return QRectF(place.left(), top, wide, shaft + metrics.height())
 
 
-@dataclass(frozen=True, slots=True)
-class _Named:
+class _Named(Value, frozen=True):
     """A place with its name; the lower the `rank`, the sooner it is named."""
 
     x: float

@@ -16,7 +16,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.engine.profile import Profile
 from ultraplanner_gui.plan.course import FloatArray
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.relief import FORMAT, relief
 from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_texts, nice_ticks
@@ -36,8 +36,7 @@ ROUND_NAME_PX = 6.0
 PLATE_SHARE = 0.8
 
 
-@dataclass(frozen=True, slots=True)
-class _Kept:
+class _Kept(Value, frozen=True):
     """What a picture was drawn for; `target` only where it runs by the clock."""
 
     profile: Profile

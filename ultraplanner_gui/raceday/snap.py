@@ -13,7 +13,7 @@ from PySide6.QtGui import QMouseEvent
 from ultraplanner_gui.desk.document import Document
 from ultraplanner_gui.engine.climbs import Hill, hills_of
 from ultraplanner_gui.plan.course import Slope
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.axis import RaceAxis
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
@@ -28,8 +28,7 @@ MOMENT_S, FREE_MOMENT_S = 60.0, 10.0
 ROUND_S, HALF_HOUR_S = 300.0, 1800.0
 
 
-@dataclass(frozen=True, slots=True)
-class Caught:
+class Caught(Value, frozen=True):
     """What something has snapped to: `text` names it; `at_s` is a moment of the race, `at_m` a
     place, both None where a figure and no place took hold.
     """
@@ -39,8 +38,7 @@ class Caught:
     at_s: float | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class _Named:
+class _Named(Value, frozen=True):
     at: float
     text: str
 

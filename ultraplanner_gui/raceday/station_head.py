@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import replace
 from functools import partial
 from itertools import pairwise
 
+from msgspec.structs import replace
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import (
     QContextMenuEvent,

@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication, QRectF, Qt
 from PySide6.QtGui import QBrush, QIcon, QPainter, QPen, QPixmap
 
 from ultraplanner_gui.plan.course import Surface
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Stroke
 from ultraplanner_gui.wording import course_names
@@ -17,8 +17,7 @@ from ultraplanner_gui.wording import course_names
 Brush = Qt.BrushStyle
 
 
-@dataclass(frozen=True, slots=True)
-class SurfaceLook:
+class SurfaceLook(Value, frozen=True):
     """`tone` names a colour, `pattern` is drawn over it in ink, `dash` in widths of the line."""
 
     tone: str

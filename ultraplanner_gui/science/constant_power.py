@@ -7,11 +7,11 @@ to published curves and knows nothing of how runners really pace; `engine.pacing
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
 import numpy.typing as npt
+from msgspec import Struct
 
 from ultraplanner_gui.science.gradient_cost import (
     LEVEL_RUNNING_J_PER_KG_M,
@@ -27,8 +27,7 @@ LEAST_W_PER_KG, MOST_W_PER_KG = 0.1, 60.0
 FASTEST_WALK_MPS = 2.0
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Pieces:
+class Pieces(Struct, frozen=True, eq=False):
     """Pieces of a course, arrays of shape (n,): map distance, rise, cost of the ground, and the
     power there over that at sea level.
     """
@@ -55,8 +54,7 @@ class Pieces:
         return self.slope_length_m * cost * self.surface_cost
 
 
-@dataclass(frozen=True, slots=True)
-class Ways:
+class Ways(Struct, frozen=True):
     """How it is run: `drift` is the rise of cost over the whole course, `descent_drift` that of
     descents besides; `descent_skill` over race pace downhill caps the speed there (None: no cap);
     below `least_run_mps` one walks if that is faster (0: never).

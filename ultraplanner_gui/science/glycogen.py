@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
+from msgspec import Struct
 
 FloatArray = npt.NDArray[np.float64]
 Amounts = Sequence[float] | FloatArray
@@ -125,8 +125,7 @@ def absorbed_of_dose_g(dose_g: float, minutes: float) -> float:
     return dose_g * absorbed_rate_share(minutes)
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Stores:
+class Stores(Struct, frozen=True, eq=False):
     """Stores in g at the start and after each minute; arrays of shape (minutes + 1,).
 
     `burnt_g` is the glycogen burnt so far, `eaten_burnt_g` what of the eaten was burnt so far,

@@ -1,4 +1,4 @@
-"""JSON bodies to frozen dataclasses by their type hints, every value checked.
+"""JSON bodies to values by their type hints, every value checked.
 
 msgspec makes the values as it parses, and checks types and how far numbers reach. How long a text
 or a row is it leaves to `codec.check`, which looks at bodies that are long enough for it to matter.
@@ -12,7 +12,6 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import MISSING, fields, is_dataclass
 from datetime import UTC, datetime, timedelta
 from functools import cache, partial
 from itertools import chain
@@ -27,7 +26,7 @@ from typing import (
 )
 from zoneinfo import ZoneInfo
 
-from msgspec import convert
+from msgspec import convert, structs
 from msgspec.json import Decoder
 
 from ultraplanner_gui.store.codec import (
@@ -37,6 +36,7 @@ from ultraplanner_gui.store.codec import (
     check,
     from_bytes,
     hints_of,
+    is_kind,
 )
 from ultraplanner_gui.store.troubles import damaged
 
@@ -50,7 +50,7 @@ _FAULT = re.compile(r"^(?:Object missing required field `(\w+)`)?.*?(?: - at `\$
 
 
 def decode(kind: type[T], body: bytes, place: str, given: Mapping[str, object] | None = None) -> T:
-    """Return the dataclass *kind* in *body*; the fields in *given* are taken from there.
+    """Return the *kind* of value in *body*; the fields in *given* are taken from there.
 
     Raises StoreError naming *place* if anything is not as it should be.
     """
@@ -98,16 +98,16 @@ def knows(hint: Any, coded: Json) -> bool:  # noqa: ANN401 - a type, as the fiel
         return all(map(knows, each, coded))
     if get_origin(hint) in UNIONS:
         return any(knows(option, coded) for option in args)
-    if not isinstance(coded, dict) or not is_dataclass(hint):
+    if not isinstance(coded, dict) or not is_kind(hint):
         return not isinstance(coded, dict | list)
-    hints = hints_of(hint)  # type: ignore[arg-type]  # mypy: a class, no value of it
+    hints = hints_of(hint)
     return all(name in hints and knows(hints[name], of) for name, of in coded.items())
 
 
 class _Shape(NamedTuple):
     """How a type is read: what parses it, and what is made later.
 
-    Where `later` is None msgspec makes the whole value; else the fields of a dataclass, but for the
+    Where `later` is None msgspec makes the whole value; else the fields of one, but for the
     values of those in it.
     """
 
@@ -121,7 +121,7 @@ def _shape(kind: type, omit: frozenset[str]) -> _Shape:
     later = {name: make for name, of in hints.items() if (make := maker_of(of)) is not None}
     if not omit and not later:
         return _Shape(_decoder(kind), None)
-    needed = {f.name for f in fields(kind) if f.default is f.default_factory is MISSING}
+    needed = {field.name for field in structs.fields(kind) if field.required}
     parsed = {name: Any if name in later else of for name, of in hints.items()}
     parsed = {name: Required[of] if name in needed else of for name, of in parsed.items()}
     # its fields are known when it runs
@@ -170,7 +170,7 @@ def maker_of(hint: object) -> _Make | None:
         return None if make is None else partial(_row, make)
     if get_origin(hint) not in UNIONS:
         return None
-    kinds = [option for option in args if is_dataclass(option)]
+    kinds = [option for option in args if is_kind(option)]
     if len(kinds) > 1:
         return partial(_one_of, kinds)
     make = maker_of(args[0])

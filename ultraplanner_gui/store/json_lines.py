@@ -11,11 +11,12 @@ import binascii
 import time
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import closing
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import BinaryIO
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.course import FloatArray, Line
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError

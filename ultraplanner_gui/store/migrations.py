@@ -6,12 +6,13 @@ import re
 import shutil
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
-from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
+from msgspec.structs import replace
+
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.store.codec import Json, encode, from_bytes, to_bytes
 from ultraplanner_gui.store.database import MAJOR, VERSION, Database
 from ultraplanner_gui.store.decoding import decode
@@ -30,8 +31,7 @@ NOW = 0
 """Number of the state that is the project as it is; earlier ones count up from 1."""
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(Value, frozen=True):
     """One state of the project in its file: when and by what it came about.
 
     `root` is the digest of its manifest; `is_named` says that the user asked for it.
@@ -47,8 +47,7 @@ Parts = dict[str, list[Json]]
 Step = Callable[[Parts], Parts]
 
 
-@dataclass(frozen=True, slots=True)
-class Migration:
+class Migration(Value, frozen=True):
     """The way from one version to the next: *step* rewrites the parts of one state.
 
     Parts come and go by their names, as JSON; the course line and recordings are never rewritten.

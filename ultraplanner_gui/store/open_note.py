@@ -16,14 +16,13 @@ from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 _MOST_BYTES = 4096
 _MOST_LETTERS = 40
 
 
-@dataclass(frozen=True, slots=True)
-class Holder:
+class Holder(Value, frozen=True):
     """Who has a file open, on which machine and since when (aware)."""
 
     user: str

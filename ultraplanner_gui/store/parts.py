@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import fields
 from functools import partial
 from hashlib import blake2b
 from itertools import chain, groupby
@@ -19,7 +18,7 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import MOST_PACKED_BYTES, MOST_RECORDINGS, KeptRecording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.store.codec import Json, encode
 from ultraplanner_gui.store.decoding import decode, decode_lists, decode_rows
 from ultraplanner_gui.store.line_body import pack_line, unpack_line
@@ -82,8 +81,7 @@ def is_whole(body: bytes, digest: bytes) -> bool:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
+class Piece(Value, frozen=True):
     """One part of a project: its name, the values it is made of, and how to write it."""
 
     name: str
@@ -207,8 +205,7 @@ def read_manifest(body: bytes) -> Manifest:
     return manifest
 
 
-@dataclass(frozen=True, slots=True)
-class _Reader:
+class _Reader(Value, frozen=True):
     manifest: Manifest
     bodies: Mapping[str, bytes]
 
@@ -274,7 +271,7 @@ def _head(
     value: Project | Race | Runner | Block | FuelPlan | Course | KeptRecording,
     apart: frozenset[str] = frozenset(),
 ) -> Piece:
-    made_of = tuple(getattr(value, f.name) for f in fields(value) if f.name not in apart)
+    made_of = tuple(getattr(value, name) for name in value.__struct_fields__ if name not in apart)
     return Piece(name, made_of, partial(encode, type(value), value, name, apart))
 
 

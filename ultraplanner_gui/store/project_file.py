@@ -8,11 +8,12 @@ import tempfile
 import time
 from collections.abc import Mapping
 from contextlib import closing
-from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
 from typing import NamedTuple, Self
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, StoreError
 from ultraplanner_gui.plan.project import Project

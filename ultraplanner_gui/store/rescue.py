@@ -7,12 +7,12 @@ may still have one. What is lost everywhere gets its default and is named.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from pathlib import Path
 from typing import Any, TypeVar
 
 import numpy as np
+from msgspec.structs import replace
 
 from ultraplanner_gui.plan.block import Block, Session
 from ultraplanner_gui.plan.candidates import Candidate
@@ -24,7 +24,7 @@ from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.geodesy import distance_along
 from ultraplanner_gui.store.codec import from_bytes
 from ultraplanner_gui.store.database import is_sealed
@@ -79,8 +79,7 @@ _ROWS: dict[str, type] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Rescued:
+class Rescued(Value, frozen=True):
     """The project that was saved, and the names (of `NAMES`) of what is not as it was kept."""
 
     project: Project

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
-from ultraplanner_gui.plan.value import dataclass
+from msgspec.structs import replace
+
+from ultraplanner_gui.plan.value import Value
 
 HIDDEN = "-"
 BEFORE_HEIGHT = ":"
 HIGHEST_PX = 2000
 
 
-@dataclass(frozen=True, slots=True)
-class LaneChoice:
+class LaneChoice(Value, frozen=True):
     """One lane: `height_px` is that at the usual text size, 0 for whatever there is room for."""
 
     name: str
@@ -21,8 +21,7 @@ class LaneChoice:
     height_px: int = 0
 
 
-@dataclass(frozen=True, slots=True)
-class Arrangement:
+class Arrangement(Value, frozen=True):
     """The lanes of a storey, top to bottom, the hidden ones too. Every change gives another."""
 
     lanes: tuple[LaneChoice, ...]

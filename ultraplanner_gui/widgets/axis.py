@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.course import AidStation, FloatArray
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.theme import theme
 
 Measure = Literal["distance", "clock"]
@@ -27,8 +27,7 @@ NOMINAL_PX = 1000.0
 _HAIR = 1e-9
 
 
-@dataclass(frozen=True, slots=True)
-class _Lay:
+class _Lay(Value, frozen=True):
     """How values of the axis lie along x: straight between knots, which both rise."""
 
     values: list[float]

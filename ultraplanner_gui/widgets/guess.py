@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.fields import DurationField
 from ultraplanner_gui.widgets.theme import dress, theme
 from ultraplanner_gui.widgets.tokens import Pt, Space
@@ -34,8 +34,7 @@ WHY_PT = Pt.LABEL
 BUTTON_PT = Pt.LABEL
 
 
-@dataclass(frozen=True, slots=True)
-class Guess(Generic[V]):
+class Guess(Value, Generic[V], frozen=True):
     """A careful value for who does not know, one line of why, and where the value is from."""
 
     value: V

@@ -9,7 +9,7 @@ from PySide6.QtCore import QEvent, QLineF, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QHelpEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.widgets.tokens import Pt, Stroke
 
@@ -122,8 +122,7 @@ def head_text(text: str, size_pt: float, bold: bool = False) -> str:
     return look.metrics(size_pt, bold).elidedText(text, Qt.TextElideMode.ElideRight, room)
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(Value, frozen=True):
     """A linear scale from values to y inside a lane body; *low* lies at the bottom."""
 
     low: float

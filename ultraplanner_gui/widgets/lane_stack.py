@@ -11,7 +11,7 @@ from PySide6.QtCore import QEvent, QPointF, QSize, Qt, Signal, Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QMenu, QWidget
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.arrangement import Arrangement
 from ultraplanner_gui.widgets.lane_cursor import LaneCursor, Spot
 from ultraplanner_gui.widgets.lane_hand import LaneHand
@@ -26,8 +26,7 @@ OPEN_LEFT_PX = 64.0
 CHOSEN_RANK = 7
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class Place:
+class Place(Value, frozen=True, eq=False):
     """A part of a stack and the room it wishes for, at the usual text size.
 
     A wish of no height leaves that to the part itself. A part with a *name* is a lane the user

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QToolTip, QWidget
 
 from ultraplanner_gui.desk.language import translated
 from ultraplanner_gui.engine.state import STATES, State
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.cord import draw_cord
 from ultraplanner_gui.widgets.help_topic import ask
 from ultraplanner_gui.widgets.lane import BY_LETTERS, Align, draw_text
@@ -28,8 +28,7 @@ EDGE_PX = 2
 MOST_WRAPS = 500
 
 
-@dataclass(frozen=True, slots=True)
-class Title:
+class Title(Value, frozen=True):
     """A heading with a line of small text under it; `topic` is what the help says of that line."""
 
     text: str
@@ -37,8 +36,7 @@ class Title:
     topic: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Heads:
+class Heads(Value, frozen=True):
     """Heads over the columns before and now; `topic` is what the help says of them."""
 
     title: str
@@ -47,8 +45,7 @@ class Heads:
     topic: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Figure:
+class Figure(Value, frozen=True):
     """A labelled figure.
 
     `before` is shown where it differs, `warns` marks it with clay and a sign, `topic` is what
@@ -64,8 +61,7 @@ class Figure:
     topic: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class CheckRow:
+class CheckRow(Value, frozen=True):
     """How a check stands, said in a sentence; `target` names what a click leads to, `topic`
     what the help says of it.
     """
@@ -77,21 +73,18 @@ class CheckRow:
     topic: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Sentence:
+class Sentence(Value, frozen=True):
     """A paragraph of small text; `topic` is what the help says of it."""
 
     text: str
     topic: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Rule:
+class Rule(Value, frozen=True):
     """A hair line between groups."""
 
 
-@dataclass(frozen=True, slots=True)
-class Link:
+class Link(Value, frozen=True):
     """What can be done about the row above, in words; a click does it. `target` names it."""
 
     text: str

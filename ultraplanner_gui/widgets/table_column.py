@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from typing import Any, Generic, Protocol, TypeVar
 
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_text import without_unit
 from ultraplanner_gui.wording import locales
 from ultraplanner_gui.wording.reading import without_isolates
@@ -41,8 +41,7 @@ def always(row: Keyed) -> bool:
     return True
 
 
-@dataclass(frozen=True, slots=True)
-class Column(Generic[R]):
+class Column(Value, Generic[R], frozen=True):
     """One column. `name` and `help_text` are marked for translation in the context "Tables".
 
     `text` is what a cell shows; `value` what it is sorted by (default: its text, None last);
@@ -72,16 +71,14 @@ class Column(Generic[R]):
     help_text: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Mark:
+class Mark(Value, frozen=True):
     """What a paste would do to a cell, in words, and whether it cannot be done."""
 
     text: str
     is_refused: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Aim:
+class Aim(Value, frozen=True):
     """Where a paste goes.
 
     `keys` are the rows in view from its first on; `first` is where its first column stands in

@@ -8,7 +8,7 @@ import unicodedata
 from collections.abc import Callable, Iterable, Sequence
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording.words import Words
 
 MOST_CHARACTERS = 400_000
@@ -27,8 +27,7 @@ _BARE = re.compile(r"[-+]?[\d.,:\s\u00a0\u202f]*\d")
 Line = list[str]
 
 
-@dataclass(frozen=True, slots=True)
-class Head:
+class Head(Value, frozen=True):
     """The head of a pasted column: the column it names, None if unknown, and its unit."""
 
     text: str

@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiAppli
 from PySide6.QtWidgets import QApplication, QLabel
 
 from ultraplanner_gui.desk import resources
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 FONT_FAMILY = "B612"
 FONT_FILES = ("fonts/B612-Regular.otf", "fonts/B612-Bold.otf")
@@ -22,8 +22,7 @@ MOST_WIDTHS = 4096
 ThemeWish = Literal["system", "light", "dark"]
 
 
-@dataclass(frozen=True, slots=True)
-class Colours:
+class Colours(Value, frozen=True):
     """One meaning each: teal distance, ochre climb, sky descent, plum fuel, clay race and
     warnings, moss good margin, indigo night. `pale_*` is the same hue with less ink.
     """

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtGui import QKeySequence
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 Standard = QKeySequence.StandardKey
 
@@ -14,8 +14,7 @@ ALWAYS, WITH_PROJECT, WITH_COURSE, WITH_SESSION, WITH_ITEM, WITH_SECTION = range
 NOT_DONE, NOT_MISSED, MARKED, NOT_RACE, TO_MOVE = range(6, 11)
 
 
-@dataclass(frozen=True, slots=True)
-class ActionRow:
+class ActionRow(Value, frozen=True):
     """One action; `name` is also the slot of `window.deeds.Deeds` that does it.
 
     `contexts` name the context menus it stands in: "session", "weeks", or that of a lane. `keys`

@@ -12,7 +12,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar
 
 from ultraplanner_gui.plan.block import Kind, Session
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.window.action_row import (
     ALWAYS,
     MARKED,
@@ -36,8 +36,7 @@ if TYPE_CHECKING:
 CONTEXT_GROUPS = GROUPS | {"how_it_went"}
 
 
-@dataclass(frozen=True, slots=True)
-class Situation:
+class Situation(Value, frozen=True):
     """What there is to act on: a project, a course, the kind of what is selected, the session."""
 
     has_project: bool = False

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import timedelta
 
+from msgspec.structs import replace
 from PySide6.QtCore import QDate, QSize, QTime
 from PySide6.QtWidgets import (
     QLineEdit,

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
 from datetime import datetime
 from functools import partial
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.exchange.course_rows import (
     BLANK,
@@ -16,7 +17,7 @@ from ultraplanner_gui.exchange.course_rows import (
 )
 from ultraplanner_gui.exchange.course_text import offers_in, read_cutoff
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import distance_unit, height_unit, unit
@@ -28,8 +29,7 @@ MOST_DECIMALS = 3
 NOTHING = ""
 
 
-@dataclass(frozen=True, slots=True)
-class FormRow:
+class FormRow(Value, frozen=True):
     """One row: the place in it, and the place before it that has a distance."""
 
     key: str
@@ -253,7 +253,7 @@ def _measured(name: str, place: CourseRow, text: str, words: Words) -> CourseRow
     value = reading.read_height(text, words) if text else None
     if value is not None and name == "drop_m":
         value = abs(value)
-    return replace(place, **{name: value})  # type: ignore[arg-type]
+    return replace(place, **{name: value})
 
 
 def _cut_off(place: CourseRow, text: str, words: Words) -> CourseRow:

@@ -6,13 +6,12 @@ import re
 import unicodedata
 from collections.abc import Callable, Iterable
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 _WORD = re.compile(r"[^\W_]+(?:[.,:’'][^\W_]+)*")
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Value, frozen=True):
     """One thing to find. `kind` says what it is, `aside` stands at the right: keys, a week, or
     why it cannot be done now. `go` does it or goes there; `also` are words it is found by too.
     """
@@ -34,8 +33,7 @@ def words_of(text: str) -> list[str]:
     return _WORD.findall("".join(c for c in plain if not unicodedata.combining(c)))
 
 
-@dataclass(frozen=True, slots=True)
-class _Found:
+class _Found(Value, frozen=True):
     entry: Entry
     text: str
     all: str

@@ -7,7 +7,7 @@ from html import escape
 
 from PySide6.QtCore import QCoreApplication
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.window.help_html import Inks, as_html, link_to, paragraph, said
 from ultraplanner_gui.wording import handbook
 from ultraplanner_gui.wording.help.topic import Topic
@@ -17,8 +17,7 @@ PICTURE = "picture"
 STEP, WORTH, CAUTIONS = "step-{0}", "worth", "cautions"
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(Value, frozen=True):
     """A line of the contents: where it leads, its title, all it says, and what stands under it."""
 
     anchor: str

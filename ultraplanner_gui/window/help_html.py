@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from html import escape
 
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.theme import LIGHT, Colours, theme
 from ultraplanner_gui.widgets.tokens import Pt
 from ultraplanner_gui.wording.help.topic import Source, Topic
@@ -20,8 +20,7 @@ CAUTION = QT_TRANSLATE_NOOP("Help", "Caution")
 SEE = QT_TRANSLATE_NOOP("Help", "See also")
 
 
-@dataclass(frozen=True, slots=True)
-class Inks:
+class Inks(Value, frozen=True):
     """Colours of the text, the size of its small heads in points, what stands between links."""
 
     ink: str

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import operator
 from collections.abc import Callable
-from dataclasses import fields
 from datetime import date
 from functools import partial
 
@@ -298,7 +297,7 @@ def _race_parts(outlook: Outlook) -> tuple[object, ...]:
         *(project.conditions, project.pacing, project.logistics),
     )
     return (
-        *(getattr(outlook, f.name) for f in fields(outlook) if f.name not in BUILD_UP_PARTS),
+        *(getattr(outlook, n) for n in outlook.__struct_fields__ if n not in BUILD_UP_PARTS),
         *facts,
     )
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.nearest_day import Offer

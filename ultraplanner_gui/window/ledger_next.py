@@ -9,7 +9,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Block
 from ultraplanner_gui.plan.course import Course
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.rows import Heads, Link, Row, Rule, Sentence
 from ultraplanner_gui.window.ledger_week import ACTION
 
@@ -17,15 +17,13 @@ from ultraplanner_gui.window.ledger_week import ACTION
 TABLE = "table"
 
 
-@dataclass(frozen=True, slots=True)
-class Begun:
+class Begun(Value, frozen=True):
     """A plan as it was made in this sitting."""
 
     project: Project
 
 
-@dataclass(frozen=True, slots=True)
-class Noticed:
+class Noticed(Value, frozen=True):
     """What there was to say of a *part* of the plan as it was made: its block or its course."""
 
     part: Block | Course

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.desk.language import tr
 from ultraplanner_gui.engine.outlook import Outlook

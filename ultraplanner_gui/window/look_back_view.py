@@ -23,7 +23,7 @@ from ultraplanner_gui.engine.looking_back import Cause, LookBack, Minutes, Secti
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.plan.recording import KeptRecording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence, Title
 from ultraplanner_gui.widgets.table_column import say
@@ -60,8 +60,7 @@ CAUSES: dict[Cause, tuple[str, Fill]] = {
 """What the causes are called, and how they are filled."""
 
 
-@dataclass(frozen=True, slots=True)
-class Looked:
+class Looked(Value, frozen=True):
     """A recording beside its plan; `back` is None where it is not of the course, and `why` says
     so.
     """

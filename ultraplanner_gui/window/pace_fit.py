@@ -24,7 +24,7 @@ from ultraplanner_gui.engine.calibration import Estimate
 from ultraplanner_gui.engine.held_out import TriedFit, tried_fit
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.table_heads import align_heads
 from ultraplanner_gui.widgets.theme import dress, theme
@@ -36,8 +36,7 @@ WIDTH_PX, HEIGHT_PX = 960.0, 520.0
 TOPIC = "fit from my runs"
 
 
-@dataclass(frozen=True, slots=True)
-class ReadFit:
+class ReadFit(Value, frozen=True):
     """What was read and fitted; `left_out` are those that could not be used, and why."""
 
     tried: TriedFit

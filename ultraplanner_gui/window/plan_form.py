@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QSize, Qt, Slot
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
@@ -29,7 +29,7 @@ from PySide6.QtWidgets import (
 from ultraplanner_gui.plan.block import weeks_to_go
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.runner import Health, Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.fields import describe
 from ultraplanner_gui.widgets.form_column import SMALL_PT
 from ultraplanner_gui.widgets.help_topic import set_topic
@@ -46,8 +46,7 @@ GAP_PX = 26.0
 SPARE_PX = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Answers:
+class Answers(Value, frozen=True):
     """What the form holds when sent; `is_shifted` asks that the build-up move with the race."""
 
     race: Race

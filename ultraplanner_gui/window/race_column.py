@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo, available_timezones
 
+from msgspec.structs import replace
 from PySide6.QtCore import QDate, QTime
 from PySide6.QtWidgets import QComboBox, QLineEdit, QWidget
 

@@ -11,7 +11,7 @@ from ultraplanner_gui.desk.jobs import Token
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, CourseError, Message, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import MOST_RECORDINGS, KeptRecording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 ENDINGS = (".gpx", ".gpx.gz")
 #: Entries of a folder that are looked at, and folders within folders, at most.
@@ -22,8 +22,7 @@ _LOOKED_AT = 200_000
 _READING = 0.9
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
+class Kept(Value, frozen=True):
     """Recordings read and matched, how many were there already, and what could not be used.
 
     `project` is the one they were matched to; `is_cut` says that there were more files.

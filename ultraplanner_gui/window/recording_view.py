@@ -22,7 +22,7 @@ from ultraplanner_gui.engine.run_analysis import RunAnalysis, SlopeClass, analys
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.science.gradient_cost import pace_cost
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.rows import Figure, Heads, Row, Rows, Rule, Sentence, Title
@@ -39,8 +39,7 @@ _MOST_DOTS = 1_500
 _MOST_SPANS = 4
 
 
-@dataclass(frozen=True, slots=True)
-class Analysed:
+class Analysed(Value, frozen=True):
     """What a recording says of itself, and where it lies on the course, if there is one."""
 
     run: RunAnalysis

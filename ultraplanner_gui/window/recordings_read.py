@@ -10,14 +10,13 @@ from ultraplanner_gui.plan.message import CourseError, Message, PlanError
 from ultraplanner_gui.plan.pacing import PastRun, ResultKind
 from ultraplanner_gui.plan.recording import KeptRecording, Recording
 from ultraplanner_gui.plan.runner import Runner
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 #: Recordings that could not be used, and why.
 LeftOut = tuple[tuple[str, Message], ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ReadRuns:
+class ReadRuns(Value, frozen=True):
     """Recordings as past runs; `left_out` are those that could not be used, and why."""
 
     runs: tuple[PastRun, ...]

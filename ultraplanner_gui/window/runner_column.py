@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from msgspec.structs import replace
 from PySide6.QtCore import Qt, Slot
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QLineEdit, QWidget
 
@@ -58,7 +57,7 @@ class RunnerColumn(FormColumn):
         """Return the runner as the fields have it."""
         figures = self._figures()
         changed = {name: value for name, value in figures.items() if value != self._shown[name]}
-        return replace(self._of, **changed)  # type: ignore[arg-type]
+        return replace(self._of, **changed)
 
     def guess_all(self) -> None:
         """Put a guess into everything a runner may not know."""

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.deeds import easy_run

@@ -10,7 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.help_topic import set_topic
 from ultraplanner_gui.widgets.lane import Align, draw_text
 from ultraplanner_gui.widgets.theme import theme
@@ -21,8 +21,7 @@ _UNDER_HEAD_PX = 6.0
 _DOT_PX = 1.8
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(Value, frozen=True):
     """Values from `low` to `high` over a length, and the ticks on it with their words."""
 
     low: float
@@ -96,8 +95,7 @@ class SmallChart(QWidget):
             draw_text(painter, room, text, c["soft"], font, Align.AlignCenter)
 
 
-@dataclass(frozen=True, slots=True)
-class Bar:
+class Bar(Value, frozen=True):
     """One bar: its words at the foot, its height, and the height of the mark beside it, if any."""
 
     name: str

@@ -8,15 +8,14 @@ from ultraplanner_gui.engine.fuel_before import CountdownRow
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.race_week import days_after
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import TableSpec, unit
 from ultraplanner_gui.wording.words import Words
 
 
-@dataclass(frozen=True, slots=True)
-class AfterRow:
+class AfterRow(Value, frozen=True):
     """One thing to do or to watch for; `end` is the day of the finish, from which days count."""
 
     key: str

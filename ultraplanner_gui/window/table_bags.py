@@ -12,7 +12,7 @@ from ultraplanner_gui.plan.fuel import Food
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
 from ultraplanner_gui.plan.station import AidStation, Kit
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE
@@ -41,8 +41,7 @@ BETWEEN = "; "
 DAY_S, MANY_HOURS_S = 86_400.0, 172_800.0
 
 
-@dataclass(frozen=True, slots=True)
-class BagRow:
+class BagRow(Value, frozen=True):
     """One food out of one place, or the kit that waits there."""
 
     key: str
@@ -55,8 +54,7 @@ class BagRow:
     race: Race
 
 
-@dataclass(frozen=True, slots=True)
-class CarryRow:
+class CarryRow(Value, frozen=True):
     """What is on the runner when leaving one place."""
 
     key: str
@@ -64,16 +62,14 @@ class CarryRow:
     race: Race
 
 
-@dataclass(frozen=True, slots=True)
-class ShoppingRow:
+class ShoppingRow(Value, frozen=True):
     """One food to buy."""
 
     key: str
     bought: Bought
 
 
-@dataclass(frozen=True, slots=True)
-class BeforeRow:
+class BeforeRow(Value, frozen=True):
     """One thing to do before the race."""
 
     key: str
@@ -81,8 +77,7 @@ class BeforeRow:
     race: Race
 
 
-@dataclass(frozen=True, slots=True)
-class TableRow:
+class TableRow(Value, frozen=True):
     """What stands on the table of one aid station."""
 
     key: str

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Aim, Column, say
 from ultraplanner_gui.widgets.table_text import (
     READABLE_UNITS,
@@ -25,8 +25,7 @@ PAST_THE_LAST_COLUMN = Message(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(Value, frozen=True):
     """Pasted lines, each a text by column; `notes` say what is left out of them."""
 
     lines: tuple[dict[int, str], ...]

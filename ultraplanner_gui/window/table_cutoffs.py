@@ -12,7 +12,7 @@ from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_sections import NO_COURSE, name_of, span_column
 from ultraplanner_gui.window.table_spec import TableSpec, distance_unit
@@ -21,8 +21,7 @@ from ultraplanner_gui.wording.words import NONE, Words
 LEAVING = QT_TRANSLATE_NOOP("Tables", "leave {0}")
 
 
-@dataclass(frozen=True, slots=True)
-class CutoffRow:
+class CutoffRow(Value, frozen=True):
     """One section end: its figures, the race whose clock they are on, and what is walked to it."""
 
     key: str

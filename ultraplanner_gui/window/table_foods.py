@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import ChangeFood, RemoveFood
@@ -10,7 +10,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import fresh_key
 from ultraplanner_gui.plan.fuel import Allergen, Food, Shape, Sugars, Tolerance
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import NO, YES, Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_fuel import CAFFEINE, CARBS, FLUID, FOOD, SODIUM
@@ -56,8 +56,7 @@ ALLERGENS = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class FoodRow:
+class FoodRow(Value, frozen=True):
     """One food and how many servings of it the race takes."""
 
     key: str
@@ -97,7 +96,7 @@ def _figure(name: str, of: str, field: str, decimals: int = 0) -> Column[FoodRow
 
 def _own(row: FoodRow, **changes: float | str | Sugars | None) -> Food:
     source = row.food.source if row.is_own else ""
-    return replace(row.food, mark=PACKET, source=source, **changes)  # type: ignore[arg-type]
+    return replace(row.food, mark=PACKET, source=source, **changes)
 
 
 def _read_name(row: FoodRow, text: str, words: Words) -> Edit | None:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.edits.fuel import (
@@ -17,7 +18,7 @@ from ultraplanner_gui.engine.pacing import PacePlan
 from ultraplanner_gui.plan.fuel import Food, FuelItem, Keep
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE
@@ -34,8 +35,7 @@ CLOCK = QT_TRANSLATE_NOOP("Tables", "Clock")
 FOOD = QT_TRANSLATE_NOOP("Tables", "Food")
 
 
-@dataclass(frozen=True, slots=True)
-class ItemRow:
+class ItemRow(Value, frozen=True):
     """One fuel item with its food; `at_m` is None beyond the finish or without a course."""
 
     key: str

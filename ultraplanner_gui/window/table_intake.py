@@ -8,7 +8,7 @@ from ultraplanner_gui.engine.fuelling import Intake
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_sections import NO_COURSE
 from ultraplanner_gui.window.table_spec import TableSpec, one_line, unit
@@ -18,8 +18,7 @@ S_PER_H = 3600.0
 FINISH = QT_TRANSLATE_NOOP("Tables", "Finish")
 
 
-@dataclass(frozen=True, slots=True)
-class IntakeRow:
+class IntakeRow(Value, frozen=True):
     """What is taken in one stretch of the race, seconds of race time."""
 
     key: str

@@ -8,7 +8,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.logistics import KitPlace, PackedKit
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, is_yes, say
 from ultraplanner_gui.window.table_spec import TableSpec
 from ultraplanner_gui.wording.words import NONE, Words
@@ -20,8 +20,7 @@ PLACES = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class KitRow:
+class KitRow(Value, frozen=True):
     """One piece of kit; `packed` None until it is ticked."""
 
     key: str

@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import Any
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.edits.compound import PasteCells
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook, derive
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Message, PlanError
 from ultraplanner_gui.plan.project import Project
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import (
     Aim,
     Keyed,
@@ -44,8 +45,7 @@ WOULD_BECOME = QT_TRANSLATE_NOOP("Tables", "would become {0}")
 Cells = dict[int, str]
 
 
-@dataclass(frozen=True, slots=True)
-class Finding:
+class Finding(Value, frozen=True):
     """One line of the preview: a cell of the row *row*, or a new row as a whole.
 
     `reason` says why a cell or row cannot be taken.
@@ -66,8 +66,7 @@ class Finding:
         return self.column == WHOLE_ROW
 
 
-@dataclass(frozen=True, slots=True)
-class PastePlan:
+class PastePlan(Value, frozen=True):
     """What a paste would do, what it cannot do, and the edits behind it."""
 
     findings: tuple[Finding, ...]

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.buildup.kinds import FULL, GUTS
@@ -14,7 +13,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Done, Gut, Kind, Session
 from ultraplanner_gui.plan.fuel import FuelPlan, Portion
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import RowDeed, TableSpec, one_line, unit
@@ -27,8 +26,7 @@ BETWEEN = ";"
 ALSO_TIMES = (TIMES, " x ", "*")
 
 
-@dataclass(frozen=True, slots=True)
-class PracticeRow:
+class PracticeRow(Value, frozen=True):
     """One session with something to practise or something eaten."""
 
     key: str

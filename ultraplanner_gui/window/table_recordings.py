@@ -13,7 +13,7 @@ from ultraplanner_gui.plan.block import Kind, Session
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.project import Project
 from ultraplanner_gui.plan.recording import KeptRecording
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.table_spec import (
     TableSpec,
@@ -30,8 +30,7 @@ _DAYS_ABOUT = 3
 _RACE = QT_TRANSLATE_NOOP("Tables", "the race")
 
 
-@dataclass(frozen=True, slots=True)
-class RecordingRow:
+class RecordingRow(Value, frozen=True):
     """One recording in its plan."""
 
     recording: KeptRecording

@@ -12,7 +12,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.sections import SectionFigures
 from ultraplanner_gui.plan.course import Section
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.section_words import end_name, section_name
@@ -30,8 +30,7 @@ FINISH = QT_TRANSLATE_NOOP("Tables", "Finish")
 NO_COURSE = QT_TRANSLATE_NOOP("Tables", "No course yet. Drop a GPX file on the window.")
 
 
-@dataclass(frozen=True, slots=True)
-class SectionRow:
+class SectionRow(Value, frozen=True):
     """One section with its figures and their clock times."""
 
     key: str

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+
+from msgspec.structs import replace
 
 from ultraplanner_gui.buildup import kinds
 from ultraplanner_gui.buildup.deeds import easy_run
@@ -19,7 +20,7 @@ from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.block import Done, Ground, Kind, Session, weeks_to_go
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_spec import (
@@ -43,8 +44,7 @@ DISTANCE = QT_TRANSLATE_NOOP("Tables", "Distance")
 TIME = QT_TRANSLATE_NOOP("Tables", "Time")
 
 
-@dataclass(frozen=True, slots=True)
-class SessionRow:
+class SessionRow(Value, frozen=True):
     """One session and the weeks from its week to the race week."""
 
     key: str
@@ -85,7 +85,7 @@ def _change(field: str, read: Read) -> Callable[[SessionRow, str, Words], Edit |
     """Return a way to parse one figure of what is planned."""
 
     def parse(row: SessionRow, text: str, words: Words) -> Edit | None:
-        return ChangeSession(replace(row.session, **{field: read(text, words)}))  # type: ignore[arg-type]
+        return ChangeSession(replace(row.session, **{field: read(text, words)}))
 
     return parse
 
@@ -102,7 +102,7 @@ def _change_done(field: str, read: Read) -> Callable[[SessionRow, str, Words], E
                 )
             )
         figure = {field: read(text, words)}
-        return MarkDone(session.key, replace(_record(session), **figure))  # type: ignore[arg-type]
+        return MarkDone(session.key, replace(_record(session), **figure))
 
     return parse
 

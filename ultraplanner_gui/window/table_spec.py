@@ -7,7 +7,7 @@ from typing import Any, Generic, TypeVar
 
 from ultraplanner_gui.edits.edit import Edit
 from ultraplanner_gui.engine.outlook import Outlook
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.wording.words import Words
 
@@ -16,8 +16,7 @@ R = TypeVar("R")
 CellOf = Callable[[str], str]
 
 
-@dataclass(frozen=True, slots=True)
-class RowDeed(Generic[R]):
+class RowDeed(Value, Generic[R], frozen=True):
     """A button that does something to each selected row: `edit` gives None where it cannot."""
 
     text: str
@@ -25,8 +24,7 @@ class RowDeed(Generic[R]):
     edit: Callable[[R], Edit | None]
 
 
-@dataclass(frozen=True, slots=True)
-class TableSpec(Generic[R]):
+class TableSpec(Value, Generic[R], frozen=True):
     """One table. All texts are marked in the context "Tables".
 
     `kind` is the name of its rows in the selection, empty if they cannot be selected there.

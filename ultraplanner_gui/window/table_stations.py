@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
 from itertools import pairwise
 
+from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication
 
 from ultraplanner_gui.edits.course import AddStation, ChangeStation, RemoveStation
@@ -14,7 +14,7 @@ from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import AidStation, Offer, StopKind
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
 from ultraplanner_gui.plan.race import Race
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import NO, YES, Column, say
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import FINISH, NO_COURSE
@@ -28,8 +28,7 @@ NAME = QT_TRANSLATE_NOOP("Tables", "Aid station")
 AT = QT_TRANSLATE_NOOP("Tables", "At")
 
 
-@dataclass(frozen=True, slots=True)
-class StationRow:
+class StationRow(Value, frozen=True):
     """One aid station, or the finish, and the race time of arrival there."""
 
     key: str
@@ -66,7 +65,7 @@ def _change(
     field: str, read: Callable[[str, Words], object]
 ) -> Callable[[StationRow, str, Words], Edit | None]:
     def parse(row: StationRow, text: str, words: Words) -> Edit | None:
-        return ChangeStation(replace(row.station, **{field: read(text, words)}))  # type: ignore[arg-type]
+        return ChangeStation(replace(row.station, **{field: read(text, words)}))
 
     return parse
 

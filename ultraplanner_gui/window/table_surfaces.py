@@ -10,7 +10,7 @@ from ultraplanner_gui.edits.surfaces import PaintSurface
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.plan.course import Surface, SurfaceSpan
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, PlanError
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column
 from ultraplanner_gui.window import table_reading as reading
 from ultraplanner_gui.window.table_sections import NO_COURSE
@@ -23,8 +23,7 @@ TO = QT_TRANSLATE_NOOP("Tables", "To")
 SURFACE = QT_TRANSLATE_NOOP("Tables", "Surface")
 
 
-@dataclass(frozen=True, slots=True)
-class SurfaceRow:
+class SurfaceRow(Value, frozen=True):
     """One stretch of known surface."""
 
     key: str

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from ultraplanner_gui.engine.outlook import Outlook
 from ultraplanner_gui.engine.weeks import Role, WeekFigures
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.widgets.table_column import Column, say
 from ultraplanner_gui.window.ledger_buildup import longest_of_30_days
 from ultraplanner_gui.window.table_spec import TableSpec, distance_unit, height_unit, unit
@@ -21,8 +21,7 @@ ROLES: dict[Role, str] = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class WeekRow:
+class WeekRow(Value, frozen=True):
     """One week; its key is its first day."""
 
     key: str

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 
+from msgspec.structs import replace
 from PySide6.QtCore import QDate, Qt, QTime, Signal, Slot
 from PySide6.QtWidgets import (
     QBoxLayout,

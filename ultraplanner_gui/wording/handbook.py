@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording import cautions
 from ultraplanner_gui.wording.help import topics
 from ultraplanner_gui.wording.help.topic import Mark, Topic
@@ -16,8 +16,7 @@ from ultraplanner_gui.wording.help.topic import Mark, Topic
 CONTEXT = "Handbook"
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(Value, frozen=True):
     """One step of the job: what one does, its picture, and the topics that say more.
 
     Texts are marked in the context "Handbook"; `picture` is the name of a file in
@@ -265,8 +264,7 @@ CHAPTERS: dict[str, str] = {
 """What the chapter of each module of topics is called."""
 
 
-@dataclass(frozen=True, slots=True)
-class Chapter:
+class Chapter(Value, frozen=True):
     """Topics that belong together, under a title."""
 
     key: str

@@ -10,7 +10,7 @@ from babel import Locale, UnknownLocaleError
 from babel.dates import format_date, format_skeleton
 from babel.numbers import format_decimal, parse_pattern
 
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 FALLBACK = "en_GB"
 LETTER_TERRITORIES = frozenset(
@@ -19,8 +19,7 @@ LETTER_TERRITORIES = frozenset(
 NO_BREAK = "\u00a0"
 
 
-@dataclass(frozen=True, slots=True)
-class Separators:
+class Separators(Value, frozen=True):
     """How a locale writes numbers; `swap` turns "1,240.5" into its own form."""
 
     decimal: str

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import field, replace
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Literal
 
+from msgspec.structs import replace
+
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP, Argument, Message, Quantity
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.wording import locales, reading
 
 NONE = "–"
@@ -23,8 +24,7 @@ def _as_written(text: str) -> str:
     return text
 
 
-@dataclass(frozen=True, slots=True)
-class Words:
+class Words(Value, frozen=True):
     """The user's units and locale. All numbers that people see are made here.
 
     Values come in SI units. A duration reads "19 h 42", a clock time "Sun 00:12"; never one
@@ -35,7 +35,7 @@ class Words:
 
     units: Literal["metric", "imperial"] = "metric"
     locale: str = "en_GB"
-    translate: Callable[[str], str] = field(default=_as_written, compare=False, repr=False)
+    translate: Callable[[str], str] = _as_written
     leftward: bool = False
 
     def plain(self) -> Words:

@@ -3,12 +3,15 @@
 And renews the list of fields in packaging/file-format.md.
 """
 
+import inspect
 import subprocess
 import sys
 import typing
-from dataclasses import fields, is_dataclass, replace
 from enum import Enum
 from pathlib import Path
+
+from msgspec import Struct, structs
+from msgspec.structs import replace
 
 from tests.store.projects import full_course, full_project, small_project
 from ultraplanner_gui.plan.project import Project
@@ -80,12 +83,12 @@ def without(value, added):
     """A copy of *value* with the fields in *added* at their defaults, all the way down."""
     if isinstance(value, tuple):
         return tuple(without(item, added) for item in value)
-    if not is_dataclass(value):
+    if not isinstance(value, Struct):
         return value
     gone = added.get(type(value).__name__, ())
     changes = {
         f.name: f.default if f.name in gone else without(getattr(value, f.name), added)
-        for f in fields(value)
+        for f in structs.fields(value)
     }
     if "repairs" in gone:
         changes["repairs"] = FIRST_REPAIRS
@@ -100,11 +103,13 @@ def describe(kind=Project, known=None):
     if isinstance(kind, type) and kind not in known:
         if issubclass(kind, Enum):
             known[kind] = [f"{kind.__name__}: {', '.join(member.value for member in kind)}"]
-        elif is_dataclass(kind):
-            hints = typing.get_type_hints(kind)
-            known[kind] = [f"{kind.__name__}.{f.name}: {f.type}" for f in fields(kind)]
-            for f in fields(kind):
-                describe(hints[f.name], known)
+        elif issubclass(kind, Struct):
+            types = {}
+            for base in kind.__mro__:
+                types |= inspect.get_annotations(base)
+            known[kind] = [f"{kind.__name__}.{n}: {types[n]}" for n in kind.__struct_fields__]
+            for field in structs.fields(kind):
+                describe(field.type, known)
     return sorted(line for lines in known.values() for line in lines)
 
 

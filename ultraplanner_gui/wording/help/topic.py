@@ -5,7 +5,7 @@ from __future__ import annotations
 from enum import Enum
 
 from ultraplanner_gui.plan.message import QT_TRANSLATE_NOOP
-from ultraplanner_gui.plan.value import dataclass
+from ultraplanner_gui.plan.value import Value
 
 
 class Mark(Enum):
@@ -19,8 +19,7 @@ class Mark(Enum):
     PLAN = QT_TRANSLATE_NOOP("Help", "Arithmetic on your own plan")
 
 
-@dataclass(frozen=True, slots=True)
-class Source:
+class Source(Value, frozen=True):
     """One source: what it `says` for the topic, marked in the context "Help", and the paper."""
 
     mark: Mark
@@ -28,8 +27,7 @@ class Source:
     cite: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Topic:
+class Topic(Value, frozen=True):
     """One thing that can be asked about. All texts are marked in the context "Help".
 
     `what` says what it is, `how` where the figure comes from, `caution` where it can hurt.
