@@ -20,6 +20,7 @@ import sys
 from msgspec.structs import replace
 from ultraplanner_gui.store.project_file import ProjectFile
 file = ProjectFile.open(sys.argv[1])
+file.leave_note()
 print("open", flush=True)
 count = 0
 while sys.argv[2] == "keeps" or sys.stdin.readline():
@@ -72,7 +73,9 @@ def test_the_message_says_who_and_since_when(path, elsewhere):
 
 
 def test_the_note_goes_when_the_file_is_closed(path):
-    with ProjectFile.open(path):
+    with ProjectFile.open(path) as file:
+        assert not note_beside(path).exists()
+        file.leave_note()
         assert note_beside(path).exists()
     assert not note_beside(path).exists()
 
@@ -83,7 +86,8 @@ def test_a_note_left_by_a_stopped_program_is_in_nobodys_way(path, elsewhere):
     run.communicate()
     assert note_beside(path).exists()
     assert read_note(path).is_gone
-    with ProjectFile.open(path):
+    with ProjectFile.open(path) as file:
+        file.leave_note()
         assert read_note(path).pid == os.getpid()
     assert not note_beside(path).exists()
 
@@ -123,6 +127,7 @@ def test_long_words_in_a_note_leave_room_for_the_sentence(path, elsewhere):
 def test_a_note_that_cannot_be_written_is_in_nobodys_way(path):
     note_beside(path).mkdir()
     with ProjectFile.open(path) as file:
+        file.leave_note()
         file.keep(small_project("kept"), "Start over")
     with ProjectFile.open(path) as file:
         assert file.project.notes == "kept"

@@ -78,6 +78,8 @@ class Document(QObject):
         self._ready: Outlook | None = None
         self._last_gesture = 0
         self._is_kept = file is not None and file.project is project
+        if file is not None:
+            file.leave_note()
         self._label = NEW_LABEL
         # a child, so that it goes before the document does (pitfall 6)
         self.undo_stack = QUndoStack(self)

@@ -274,21 +274,29 @@ def _budget(connection: sqlite3.Connection) -> Iterator[None]:
         connection.set_progress_handler(None, 0)
 
 
-@contextmanager
-def _said(path: Path, no_access: Sentence | None = None) -> Iterator[None]:
+class _said:  # noqa: N801
     """Turn what SQLite raises into a sentence for the user; *no_access* if it cannot open."""
-    try:
-        yield
-    except sqlite3.Error as error:
+
+    __slots__ = ("_no_access", "_path")
+
+    def __init__(self, path: Path, no_access: Sentence | None = None) -> None:
+        self._path, self._no_access = path, no_access
+
+    def __enter__(self) -> None:
+        pass
+
+    def __exit__(self, _kind: object, error: BaseException | None, _trace: object) -> None:
+        if isinstance(error, UnicodeDecodeError):
+            # SQLite quotes the file in its message, and Python cannot read what is hurt there
+            raise is_broken(self._path) from error
+        if not isinstance(error, sqlite3.Error):
+            return
         code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR)
         if code in (sqlite3.SQLITE_READONLY_ROLLBACK, sqlite3.SQLITE_READONLY_RECOVERY):
-            raise LeftOpen(path) from error
-        if no_access is not None and code & 0xFF == sqlite3.SQLITE_CANTOPEN:
-            raise no_access(path) from error
-        raise _SENTENCES.get(code & 0xFF, is_broken)(path) from error
-    except UnicodeDecodeError as error:
-        # SQLite quotes the file in its message, and Python cannot read what is hurt there
-        raise is_broken(path) from error
+            raise LeftOpen(self._path) from error
+        if self._no_access is not None and code & 0xFF == sqlite3.SQLITE_CANTOPEN:
+            raise self._no_access(self._path) from error
+        raise _SENTENCES.get(code & 0xFF, is_broken)(self._path) from error
 
 
 def is_sealed(number: int, body: bytes, seal: bytes) -> bool:

@@ -14,7 +14,6 @@ from collections.abc import Callable, Mapping, Sequence
 from contextlib import suppress
 from datetime import UTC, datetime, timedelta
 from functools import cache, partial
-from itertools import chain
 from typing import (
     Any,
     NamedTuple,
@@ -72,17 +71,16 @@ def decode_rows(kind: type[T], bodies: Sequence[bytes], place: str) -> tuple[T, 
 
     Raises StoreError naming *place*, counted within its body, if anything is not as it should be.
     """
-    decoder = _decoder(tuple[kind, ...])  # type: ignore[valid-type]  # known when it runs
-    rows: list[tuple[T, ...]] = []
-    left = MOST_ENTRIES
+    decoder = _row_decoder(kind)  # type: ignore[arg-type]  # mypy: a class, no value of it
+    values: list[T] = []
     for body in bodies:
-        rows.append(_parsed(decoder, body, place))
-        left -= len(rows[-1])
-        if left < 0:
+        row = _parsed(decoder, body, place)
+        values += row
+        if len(values) > MOST_ENTRIES:
             raise damaged(place)
         if len(body) > _SHORT_BYTES:
-            check(tuple[kind, ...], rows[-1], place)  # type: ignore[valid-type]
-    return tuple(chain.from_iterable(rows))
+            check(tuple[kind, ...], row, place)  # type: ignore[valid-type]  # known when it runs
+    return tuple(values)
 
 
 def decode_lists(body: bytes, place: str) -> dict[str, tuple[str, ...]]:
@@ -126,6 +124,11 @@ def _shape(kind: type, omit: frozenset[str]) -> _Shape:
     parsed = {name: Required[of] if name in needed else of for name, of in parsed.items()}
     # its fields are known when it runs
     return _Shape(_decoder(TypedDict(kind.__name__, parsed, total=False)), later)  # type: ignore
+
+
+@cache
+def _row_decoder(kind: type) -> Decoder[Any]:
+    return _decoder(tuple[kind, ...])  # type: ignore[valid-type]  # known when it runs
 
 
 @cache

@@ -13,6 +13,7 @@ import sys
 from contextlib import suppress
 from datetime import UTC, datetime
 from functools import cache
+from io import FileIO
 from pathlib import Path
 from typing import NamedTuple
 
@@ -66,7 +67,7 @@ def leave_note(path: Path) -> Mark | None:
         "since": datetime.now(UTC).isoformat(timespec="seconds"),
     }
     try:
-        with note_beside(path).open("wb", buffering=0) as file:
+        with FileIO(note_beside(path), "w") as file:
             file.write(json.dumps(content).encode("ascii"))
             return _mark(os.fstat(file.fileno()))
     except OSError:

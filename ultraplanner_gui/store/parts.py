@@ -76,7 +76,7 @@ def digest_of(body: bytes) -> str:
 def is_whole(body: bytes, digest: bytes) -> bool:
     """Whether *body* is what it was when *digest* was made of it, also in a file before 2000."""
     return (
-        crc32(body) == int.from_bytes(digest[-_CHECK_BYTES:], "big")
+        digest[-_CHECK_BYTES:] == crc32(body).to_bytes(_CHECK_BYTES, "big")
         or blake2b(body, digest_size=DIGEST_BYTES).digest() == digest
     )
 

@@ -186,11 +186,8 @@ class ProjectFile:
         except BaseException:
             database.close()
             raise
-        inode = _inode(path)
-        if inode is not None:
-            _open_here[inode] = database
-        if not is_read_only:
-            file._note = leave_note(path)
+        if file._inode is not None:
+            _open_here[file._inode] = database
         return file
 
     @classmethod
@@ -265,6 +262,11 @@ class ProjectFile:
             put_in_place(part, target)
         finally:
             part.unlink(missing_ok=True)
+
+    def leave_note(self) -> None:
+        """Say beside the file who has it open, until it is closed: whoever works on it should."""
+        if not self.is_read_only and self._note is None:
+            self._note = leave_note(self.path)
 
     def close(self) -> None:
         """Close the file and let other windows open it."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from itertools import pairwise
 from operator import attrgetter
 
@@ -48,30 +48,30 @@ def _findings(project: Project) -> Iterable[tuple[str, bool]]:
     yield "runner.available_s", len(project.runner.available_s) == 7
     yield "runner.long_day", 0 <= project.runner.long_day <= 6
     yield "runner.start_s", len(project.runner.start_s) == 7
-    yield "runner.grounds", _is_unique(g.key for g in project.runner.grounds)
-    yield "candidates", _is_unique(c.key for c in project.candidates)
+    yield "runner.grounds", _have_own_keys(project.runner.grounds)
+    yield "candidates", _have_own_keys(project.candidates)
     yield "candidates", all(FIRST_YEAR <= c.day.year <= LAST_YEAR for c in project.candidates)
     yield "first_weekday", 0 <= project.first_weekday <= 6
-    yield "sessions", _is_unique(map(_KEY, block.sessions))
-    days = set(map(_DAY, block.sessions)) or {race.start.date()}
-    yield "sessions", min(days).year >= FIRST_YEAR and max(days).year <= LAST_YEAR
-    yield "foods", _is_unique(map(_KEY, fuel.foods))
-    yield "items", _is_unique(map(_KEY, fuel.items))
+    yield "sessions", _have_own_keys(block.sessions)
+    days = sorted(map(_DAY, block.sessions)) or [race.start.date()]
+    yield "sessions", days[0].year >= FIRST_YEAR and days[-1].year <= LAST_YEAR
+    yield "foods", _have_own_keys(fuel.foods)
+    yield "items", _have_own_keys(fuel.items)
     yield "items", set(map(_KEY, fuel.foods)).issuperset(map(_FOOD, fuel.items))
-    yield "recordings", _is_unique(r.key for r in project.recordings)
+    yield "recordings", _have_own_keys(project.recordings)
     starts = (r.start for r in project.recordings if r.start is not None)
     yield "recordings", all(FIRST_YEAR <= start.year <= LAST_YEAR for start in starts)
     yield "reviews", _is_unique(r.recording for r in project.reviews)
-    yield "lessons", _is_unique(lesson.key for lesson in project.lessons)
+    yield "lessons", _have_own_keys(project.lessons)
     if project.course is not None:
         yield from _course_findings(project.course)
 
 
 def _course_findings(course: Course) -> Iterable[tuple[str, bool]]:
     yield "course.length_m", course.length_m > 0.0
-    yield "stations", _is_unique(s.key for s in course.stations)
+    yield "stations", _have_own_keys(course.stations)
     yield "stations", all(0.0 <= s.at_m <= course.length_m for s in course.stations)
-    yield "sections", bool(course.sections) and _is_unique(s.key for s in course.sections)
+    yield "sections", bool(course.sections) and _have_own_keys(course.sections)
     stations = {s.key for s in course.stations}
     yield "sections", all(s.station is None or s.station in stations for s in course.sections)
     yield "sections", _is_rising((0.0, *course.section_ends()))
@@ -87,8 +87,12 @@ def _course_findings(course: Course) -> Iterable[tuple[str, bool]]:
     yield "pins", _is_rising((0.0, *(p.line_m for p in course.pins)))
 
 
-def _is_unique(keys: Iterable[str]) -> bool:
-    seen = list(keys)
+def _have_own_keys(values: Collection[object]) -> bool:
+    return len(set(map(_KEY, values))) == len(values)
+
+
+def _is_unique(names: Iterable[str]) -> bool:
+    seen = list(names)
     return len(set(seen)) == len(seen)
 
 
