@@ -11,7 +11,7 @@ from pathlib import Path
 
 from msgspec.structs import replace
 from PySide6.QtCore import QAbstractListModel, QEvent, QModelIndex, QObject, QPoint, QRectF
-from PySide6.QtGui import QImage, QPixmap
+from PySide6.QtGui import QFontMetricsF, QImage, QPixmap
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -94,14 +94,15 @@ class Painted(TextWatch):
         super().forget()
         self.seen = {}
 
-    def _note(self, painter, args) -> None:
+    def _note(self, painter, args, font=None) -> None:
         text = next(a for a in args if isinstance(a, str))
         if not has_figure(text):
             return
         device, owner = painter.device(), _owner()
         if isinstance(device, QWidget):
             owner = device
-        ink: QRectF = painter.worldTransform().mapRect(_ink(painter, args, text))
+        metrics = QFontMetricsF(font or painter.font(), device)
+        ink: QRectF = painter.worldTransform().mapRect(_ink(metrics, args, text))
         is_picture = isinstance(device, QPixmap | QImage)
         if is_picture and device.size() != owner.size() * device.devicePixelRatioF():
             ink = QRectF(owner.rect())

@@ -7,10 +7,11 @@ from itertools import count, pairwise
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF
-from PySide6.QtGui import QFontMetricsF, QImage, QPainter, QPixmap, QPolygonF
+from PySide6.QtGui import QFont, QFontMetricsF, QImage, QPainter, QPixmap, QPolygonF
 from PySide6.QtWidgets import QWidget
 
-from tests.window.text_drawn import _owner
+from tests.window.text_drawn import _owner, as_drawn
+from ultraplanner_gui.raceday.profile_lane import Plate
 from ultraplanner_gui.widgets.theme import theme
 
 #: Letters have so much air round them that a line there is not read as part of them.
@@ -50,6 +51,7 @@ class LineWatch:
             self._stand_before(monkeypatch, name, self._note_lines)
         self._stand_before(monkeypatch, "fillRect", self._note_plate)
         self._stand_before(monkeypatch, "drawText", self._note_text)
+        self._stand_before(monkeypatch, "drawPixmap", self._note_copy)
 
     def forget(self) -> None:
         self._lines: dict[object, list[Stroke]] = {}
@@ -111,11 +113,20 @@ class LineWatch:
             plate = Stroke(next(self._number), QLineF(), rect, "")
             self._plates.setdefault(key, []).append(plate)
 
-    def _note_text(self, key: object, painter: QPainter, args: tuple) -> None:
+    def _note_copy(self, key: object, painter: QPainter, args: tuple) -> None:
+        if isinstance(args[-1], Plate):
+            drawn, font = as_drawn(args)
+            self._note_plate(key, painter, drawn)
+            self._note_text(key, painter, drawn, font)
+
+    def _note_text(
+        self, key: object, painter: QPainter, args: tuple, font: QFont | None = None
+    ) -> None:
         text = next(a for a in args if isinstance(a, str))
         if not text.strip() or not isinstance(args[0], QRectF):
             return
-        letters = painter.worldTransform().mapRect(_letters(painter, args, text))
+        metrics = QFontMetricsF(font or painter.font(), painter.device())
+        letters = painter.worldTransform().mapRect(_letters(metrics, args, text))
         if painter.hasClipping():
             letters &= painter.worldTransform().mapRect(painter.clipBoundingRect())
         one = Stroke(next(self._number), QLineF(), letters, "", text)
@@ -165,9 +176,8 @@ def _pieces(args: tuple) -> list[QLineF]:
     return []
 
 
-def _letters(painter: QPainter, args: tuple, text: str) -> QRectF:
+def _letters(metrics: QFontMetricsF, args: tuple, text: str) -> QRectF:
     """Return the box of the letters without their tails, which may touch what lies under them."""
-    metrics = QFontMetricsF(painter.font(), painter.device())
     box = metrics.boundingRect(*args[:2], text)
     top = metrics.tightBoundingRect(text).top()
     width = metrics.horizontalAdvance(text)

@@ -7,8 +7,12 @@ from dataclasses import dataclass
 from itertools import combinations
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QFontMetricsF, QImage, QPainter, QPixmap
+from PySide6.QtGui import QFont, QFontMetricsF, QImage, QPainter, QPixmap
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QPushButton, QWidget
+
+from ultraplanner_gui.raceday.profile_lane import Plate
+from ultraplanner_gui.widgets.lane import UNIT_PT, Align
+from ultraplanner_gui.widgets.theme import theme
 
 OUTSIDE_PX = 1.0
 OVER_PX = 1.5
@@ -40,7 +44,15 @@ class TextWatch:
             self._note(painter, args)
             return draw(painter, *args)
 
+        paste = QPainter.drawPixmap
+
+        def pasted(painter, *args):
+            if isinstance(args[-1], Plate):
+                self._note(painter, *as_drawn(args))
+            return paste(painter, *args)
+
         monkeypatch.setattr(QPainter, "drawText", noted)
+        monkeypatch.setattr(QPainter, "drawPixmap", pasted)
 
     def forget(self) -> None:
         self._drawn.clear()
@@ -63,7 +75,7 @@ class TextWatch:
                     found.append(f"{name}: {one} over {other}")
         return found
 
-    def _note(self, painter: QPainter, args: tuple) -> None:
+    def _note(self, painter: QPainter, args: tuple, font: QFont | None = None) -> None:
         text = next(a for a in args if isinstance(a, str))
         if not text.strip():
             return
@@ -78,7 +90,8 @@ class TextWatch:
         shown = QRectF(QPointF(0, 0), size / device.devicePixelRatioF() if is_picture else size)
         if _scrolls(owner):
             shown = EVERYWHERE
-        ink = painter.worldTransform().mapRect(_ink(painter, args, text))
+        metrics = QFontMetricsF(font or painter.font(), device)
+        ink = painter.worldTransform().mapRect(_ink(metrics, args, text))
         if painter.hasClipping():
             shown = shown & painter.worldTransform().mapRect(painter.clipBoundingRect())
         one = Drawn(text, ink, shown)
@@ -120,9 +133,15 @@ def _scrolls(owner: QWidget) -> bool:
     return is_view or isinstance(owner, QAbstractScrollArea)
 
 
-def _ink(painter: QPainter, args: tuple, text: str) -> QRectF:
+def as_drawn(args: tuple) -> tuple[tuple, QFont]:
+    """Return what would draw the text of a plate where it is copied to, and its type."""
+    x, y, plate = args
+    rect = QRectF(QPointF(x, y), plate.deviceIndependentSize())
+    return (rect, int(Align.AlignCenter), plate.text), theme().font(UNIT_PT)
+
+
+def _ink(metrics: QFontMetricsF, args: tuple, text: str) -> QRectF:
     """Return the box of the letters themselves, without the leading above and under them."""
-    metrics = QFontMetricsF(painter.font(), painter.device())
     tight, width = metrics.tightBoundingRect(text), metrics.horizontalAdvance(text)
     # What is found is rounded outward; a letter keeps within its advance all but a hair.
     ink = QRectF(0.0, tight.top(), width, tight.height())

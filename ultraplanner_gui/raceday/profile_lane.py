@@ -8,7 +8,7 @@ from itertools import pairwise
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF, QSizeF
 from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter, QPixmap
 
 from ultraplanner_gui.engine.climbs import Hill, hills_of
@@ -19,7 +19,7 @@ from ultraplanner_gui.plan.course import FloatArray
 from ultraplanner_gui.plan.value import Value
 from ultraplanner_gui.raceday.race_lane import RaceLane, have_stations_changed
 from ultraplanner_gui.raceday.relief import FORMAT, relief
-from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_texts, nice_ticks
+from ultraplanner_gui.widgets.lane import UNIT_PT, Align, Scale, draw_text, nice_ticks
 from ultraplanner_gui.widgets.theme import theme
 from ultraplanner_gui.wording.words import Words
 
@@ -50,6 +50,12 @@ class _Kept(Value, frozen=True):
         return (times_s - self.low) / (self.high - self.low) * width
 
 
+class Plate(QPixmap):
+    """A text on a ground of its own, kept: to copy it takes a sixth of setting its letters."""
+
+    text = ""
+
+
 class ProfileLane(RaceLane):
     """Height along the race. The picture is kept until size, view, course or theme change.
 
@@ -66,6 +72,9 @@ class ProfileLane(RaceLane):
     _extent_m = (0.0, 0.0)
     _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
     _names: _Names = ()
+    #: Names as they are drawn, and what for: colours, type and pixels.
+    _plates: dict[str, Plate]
+    _plates_of: tuple[object, ...] = ()
     _ends_m: FloatArray = np.empty((0, 2))
     _least_px: FloatArray = np.empty(0)
 
@@ -123,16 +132,16 @@ class ProfileLane(RaceLane):
         """Write at the foot of each climb and descent what it is, where there is room for it."""
         if body.height() < LEAST_LINES * theme().metrics(UNIT_PT).height():
             return
-        look = theme()
-        ink, font, ground = look.colours["ink"], look.font(UNIT_PT), QColor(look.colours["lane"])
-        ground.setAlphaF(PLATE_SHARE)
-        rooms = self.name_rooms(profile, body)
-        for room, name in rooms:
-            # Hachures are of the weight of letters: they fade behind a name.
-            plate = QRectF(0.0, 0.0, look.width(name, UNIT_PT) + ROUND_NAME_PX, room.height())
-            plate.moveCenter(room.center())
-            painter.fillRect(plate, ground)
-        draw_texts(painter, rooms, ink, font, Align.AlignCenter)
+        look, ratio = theme(), self.devicePixelRatioF()
+        of = (look.colours, look.metrics(UNIT_PT), ratio)
+        if of != self._plates_of:
+            self._plates_of, self._plates = of, {}
+        for room, name in self.name_rooms(profile, body):
+            plate = self._plates.get(name)
+            if plate is None:
+                plate = self._plates[name] = _plate(name, ratio)
+            left = room.center().x() - 0.5 * plate.deviceIndependentSize().width()
+            painter.drawPixmap(round(left), round(room.top()), plate)
 
     def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
         """Return where names of climbs and descents stand, none across a line of a station."""
@@ -264,6 +273,22 @@ class ProfileLane(RaceLane):
         share = (heights - scale.low) / (scale.high - scale.low)
         ys = scale.bottom - body.top() - share * (scale.bottom - scale.top)
         return relief(ratio * ys, gradient, height, ratio, self._picture)
+
+
+def _plate(name: str, ratio: float) -> Plate:
+    """Return *name* on a plate: hachures, of the weight of letters, fade behind it."""
+    look = theme()
+    size = QSizeF(look.width(name, UNIT_PT) + ROUND_NAME_PX, look.metrics(UNIT_PT).height())
+    plate = Plate((size * ratio).toSize())
+    plate.text = name
+    plate.setDevicePixelRatio(ratio)
+    ground = QColor(look.colours["lane"])
+    ground.setAlphaF(PLATE_SHARE)
+    plate.fill(ground)
+    rect, ink, font = QRectF(QPointF(), size), look.colours["ink"], look.font(UNIT_PT)
+    with QPainter(plate) as painter:
+        draw_text(painter, rect, name, ink, font, Align.AlignCenter)
+    return plate
 
 
 def _widest(xs: Sequence[float]) -> tuple[float, float]:
