@@ -42,7 +42,9 @@ def qapp(qapp):
     QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.Country.UnitedKingdom))
     register_fonts()
     assert QFontDatabase.families(), "without a font every width is that of an empty box"
-    return qapp
+    yield qapp
+    # Without a screen Qt lets go of what was copied only after Python is gone, and crashes.
+    qapp.clipboard().clear()
 
 
 @pytest.fixture(autouse=True)

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, QTimer, Slot
 from ultraplanner_gui.raceday.race_lane import RaceLane
 
 #: A screen shows a new picture every 16.7 ms; some of that is left to others.
-FRAME_S = 0.014
+FRAME_S = 0.013
 #: What ledger, cursor and Qt itself take of it until that is known, and how fast it is learnt.
 REST_S, LEARNT = 0.005, 0.2
 #: What does not fit into a frame is painted all the same once it has waited for so long.
