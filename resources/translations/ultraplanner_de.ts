@@ -7111,7 +7111,7 @@
     </message>
     <message>
         <source>gel</source>
-        <extracomment>Where the mouse was pressed, None once it has moved further than a click does.</extracomment>
+        <extracomment>When the item in the hand was taken, and how far from that it was gripped. Where the mouse was pressed, None once it has moved further than a click does.</extracomment>
         <translation>Gel</translation>
     </message>
     <message>
@@ -12506,8 +12506,8 @@ Ein Tag, der für seine Zahlen zu voll ist, hat Buchstaben über ihrer Summe; de
         <translation>Woran Dinge einrasten</translation>
     </message>
     <message>
-        <source>Places snap to feet and tops of climbs, to aid stations and to whole kilometres or miles; food to passing these; stops to whole five minutes; the start to half hours and five minutes. A light line names what it snapped to. Hold Alt while dragging and nothing snaps; zoomed in it snaps less.</source>
-        <translation>Orte rasten an Fuß und Gipfel von Anstiegen ein, an Verpflegungsstellen und an ganzen Kilometern oder Meilen; Verpflegung dort, wo du diese passierst; Halte an vollen fünf Minuten; der Start an halben Stunden und fünf Minuten. Eine helle Linie nennt, woran es eingerastet ist. Halte beim Ziehen Alt, und nichts rastet ein; vergrößert rastet es weniger ein.</translation>
+        <source>Places snap to feet and tops of climbs, to aid stations and to whole kilometres or miles; food to passing these; stops to whole five minutes; the start to half hours and five minutes; all of them to where they were. A light line names what it snapped to. Hold Alt while dragging and nothing snaps; zoomed in it snaps less.</source>
+        <translation>Orte rasten an Fuß und Gipfel von Anstiegen ein, an Verpflegungsstellen und an ganzen Kilometern oder Meilen; Verpflegung dort, wo du diese passierst; Halte an vollen fünf Minuten; der Start an halben Stunden und fünf Minuten; alle auch dort, wo sie waren. Eine helle Linie nennt, woran es eingerastet ist. Halte beim Ziehen Alt, und nichts rastet ein; vergrößert rastet es weniger ein.</translation>
     </message>
     <message>
         <source>A named place takes hold from 6 pixels away, a round figure from 3.5. What nothing holds is rounded to 10 m or a minute, with Alt to 1 m or 10 seconds.</source>
@@ -14386,7 +14386,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>ProfileLane</name>
     <message>
         <source>No course yet. Drop a GPX file on the window.</source>
-        <extracomment>Each climb or descent with its names and how wide each is. Pieces a section is stretched in. How far a stretched piece may reach past the picture it is taken from. Names of climbs stand in a lane at least so many of their lines high, with room at both sides. What was painted before with head and heights that still hold.</extracomment>
+        <extracomment>Each climb or descent with its names and how wide each is. Pieces a section is stretched in. How far a stretched piece may reach past the picture it is taken from. Names of climbs stand in a lane at least so many of their lines high, with room at both sides. What was painted before with head and heights that still hold. Names as they are drawn, and what for: colours, type and pixels.</extracomment>
         <translation>Noch keine Strecke. Zieh eine GPX-Datei ins Fenster.</translation>
     </message>
     <message>
@@ -15618,8 +15618,12 @@ Less of the course than this is no race to look back on (own rule). Where the re
 <context>
     <name>Snap</name>
     <message>
-        <source>leaving {0}</source>
+        <source>as it was</source>
         <extracomment>How near a named place, and how near a round figure, takes hold. A press that moves less than that is a click: nothing must snap away under it. What is put down where nothing takes hold, and freely, is still rounded to. Whether something that could snap is in the hand. Whether it is held free of everything.</extracomment>
+        <translation>wie zuvor</translation>
+    </message>
+    <message>
+        <source>leaving {0}</source>
         <translation>ab {0}</translation>
     </message>
     <message>
@@ -15793,7 +15797,7 @@ Less of the course than this is no race to look back on (own rule). Where the re
     <name>StationHead</name>
     <message>
         <source>Aid stations</source>
-        <extracomment>So much of a name stays beside one in the hand. The leg that ends at this key is to be folded, or unfolded.</extracomment>
+        <extracomment>The leg that ends at this key is to be folded, or unfolded.</extracomment>
         <translation>Verpflegungsstellen</translation>
     </message>
     <message>

@@ -441,6 +441,37 @@ def test_stop_snaps_to_five_minutes_and_a_half_hour_takes_the_start(stage):
     assert (shown_start(stage).hour, shown_start(stage).minute) == (19, 0)
 
 
+@pytest.mark.parametrize("what", ["station", "stop", "start", "light", "edge", "token"])
+def test_what_is_brought_back_is_as_it_was(stage_of, base, what):
+    """However near a climb, a station or a round figure is."""
+    barn = replace(base.course.station("barn"), at_m=30_013.0, stop_s=594.0)
+    start = base.race.start.replace(minute=7)
+    items = tuple(replace(item, at_s=item.at_s + 7.0) for item in base.fuel.items)
+    stage = stage_of(
+        course=base.course.with_station(barn),
+        race=replace(base.race, start=start),
+        fuel=replace(base.fuel, items=items),
+    )
+    before, key = stage.document.project, items[5].key
+    lane, at = {
+        "station": lambda: (head(stage), name_of(stage, "barn")),
+        "stop": lambda: (head(stage), grip_of(stage, "barn")),
+        "start": lambda: (head(stage), name_of(stage, START)),
+        "light": lambda: (stage.storey.light, stage.storey.light.body().center().toPoint()),
+        "edge": lambda: (stage.target, stage.edge("to-barn")),
+        "token": lambda: (stage.fuel, stage.token(key)),
+    }[what]()
+    stage.press(lane, at)
+    for by in (40, 25, 0):
+        stage.move(lane, at + QPoint(by, 0))
+        assert (stage.document.shown.project == before) is (by == 0)
+    assert stage.storey.snap.caught.text == "as it was"
+    stage.release(lane, at)
+
+    assert stage.document.project == before
+    assert stage.undo.count() == 0
+
+
 def test_a_click_that_slips_a_little_snaps_nothing_away(stage):
     edge = stage.edge("to-ford")
     item = stage.document.project.fuel.items[5]

@@ -82,7 +82,8 @@ class FuelLane(RaceLane):
         self._carry = Carry(document)
         self._tokens = Tokens()
         self._item = ""
-        self._grab_s = 0.0
+        #: When the item in the hand was taken, and how far from that it was gripped.
+        self._was_s = self._grab_s = 0.0
         #: Where the mouse was pressed, None once it has moved further than a click does.
         self._from_x: float | None = None
         self._by_mouse = False
@@ -152,6 +153,7 @@ class FuelLane(RaceLane):
             self.selection.clear()
             return
         self._choose(item.key)
+        self._was_s = item.at_s
         self._grab_s = self._time_at(event.position().x()) - item.at_s
         self._from_x = event.position().x()
         self._by_mouse = True
@@ -164,7 +166,12 @@ class FuelLane(RaceLane):
                 return
             self._from_x = None
             at_s = self._time_at(x) - self._grab_s
-            self._move_to(self.snap.moment(at_s, self.body().width(), is_free(event)))
+            free = is_free(event)
+            at_s = self.snap.moment(at_s, self.body().width(), free, self._was_s)
+            if at_s == self._was_s and not free:
+                self._carry.show_as_it_was()
+            else:
+                self._move_to(at_s)
             return
         over = self._item_at(event.position()) is not None
         self.setCursor(Qt.CursorShape.SizeHorCursor if over else Qt.CursorShape.ArrowCursor)

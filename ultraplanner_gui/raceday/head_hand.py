@@ -152,12 +152,13 @@ class HeadHand(QObject):
             self._show(MoveStart(started(head, self._start, by, free), self._carry.gesture))
         elif self._station is not None and self._held.kind == "stop":
             px_per_s = stop_px_per_s(head.axis, body.width())
-            stop_s = head.snap.stop(self._station.stop_s + by / px_per_s, px_per_s, free)
+            was_s = self._station.stop_s
+            stop_s = head.snap.stop(was_s + by / px_per_s, px_per_s, free, was_s)
             self._show(SetStop(self._held.key, stop_s, self._carry.gesture))
         elif self._station is not None:
             at_m = head.place_without_stop(self._from_x + by, self._station.at_m)
             others = {s.key for s in head.stations}
-            at_m = head.snap.place(at_m, body.width(), free, others)
+            at_m = head.snap.place(at_m, body.width(), free, self._station.at_m, others)
             self._show(MoveStation(self._held.key, at_m, self._carry.gesture))
 
     # Keys

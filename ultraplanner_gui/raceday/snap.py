@@ -51,7 +51,8 @@ def is_free(event: QMouseEvent) -> bool:
 class Snap(QObject):
     """The one way things snap; `caught` is what holds the thing in the hand now.
 
-    Named places first, then round figures; with *free* nothing takes hold.
+    Named places first, where it *was* among them, then round figures; with *free* nothing takes
+    hold.
     """
 
     changed = Signal()
@@ -81,7 +82,9 @@ class Snap(QObject):
             self.caught, self.is_on, self.is_free = None, False, False
             self.changed.emit()
 
-    def place(self, at_m: float, width: float, free: bool, but: Collection[str] = ()) -> float:
+    def place(
+        self, at_m: float, width: float, free: bool, was_m: float, but: Collection[str] = ()
+    ) -> float:
         """Return the place something at *at_m* is put to, metres.
 
         *but* are stations that take no hold: the one in the hand, those where a section ends.
@@ -89,7 +92,7 @@ class Snap(QObject):
         if free:
             return self._loose(round(at_m / FREE_PLACE_M) * FREE_PLACE_M, is_free=True)
         course = self._document.before.project.course
-        named = list(self._hill_places())
+        named = [_Named(was_m, self.tr("as it was")), *self._hill_places()]
         if course is not None:
             named += [_Named(s.at_m, s.name) for s in course.stations if s.key not in but]
 
@@ -105,7 +108,7 @@ class Snap(QObject):
             return self._held(whole_m, Caught(words.distance(whole_m, 0), at_m=whole_m))
         return self._loose(round(at_m / PLACE_M) * PLACE_M)
 
-    def moment(self, at_s: float, width: float, free: bool) -> float:
+    def moment(self, at_s: float, width: float, free: bool, was_s: float) -> float:
         """Return the moment of the race something at *at_s* is put to, seconds."""
         if free:
             return self._loose(round(at_s / FREE_MOMENT_S) * FREE_MOMENT_S, is_free=True)
@@ -113,13 +116,16 @@ class Snap(QObject):
         def x_of(moment_s: float) -> float:
             return self._axis.x_of_time(moment_s, width)
 
-        near = _nearest(self._moments_there(), at_s, x_of, theme().px(NAMED_PX))
+        named = (_Named(was_s, self.tr("as it was")), *self._moments_there())
+        near = _nearest(named, at_s, x_of, theme().px(NAMED_PX))
         if near is not None:
             return self._held(near.at, Caught(near.text, at_s=near.at))
         return self._round(at_s, abs(x_of(at_s + ROUND_S) - x_of(at_s)) / ROUND_S, ROUND_S)
 
-    def stop(self, stop_s: float, px_per_s: float, free: bool) -> float:
+    def stop(self, stop_s: float, px_per_s: float, free: bool, was_s: float) -> float:
         """Return how long a stop is made that would take *stop_s*, never below zero."""
+        if not free and abs(stop_s - was_s) * px_per_s <= theme().px(ROUND_PX):
+            return self._held(was_s, Caught(self.tr("as it was")))
         stop_s = max(stop_s, 0.0)
         if free:
             return self._loose(round(stop_s / FREE_MOMENT_S) * FREE_MOMENT_S, is_free=True)
@@ -128,6 +134,10 @@ class Snap(QObject):
     def start(self, clock: datetime, px_per_s: float, free: bool) -> datetime:
         """Return the start on its day that one at *clock* is moved to, by the wall clock."""
         race = self._document.before.project.race
+        by_s = (clock.replace(tzinfo=None) - race.start.replace(tzinfo=None)).total_seconds()
+        if not free and abs(by_s) * px_per_s <= theme().px(ROUND_PX):
+            self._held(0.0, Caught(self.tr("as it was")))
+            return race.start
         midnight = datetime.combine(race.day, datetime.min.time())
         into_s = (clock.replace(tzinfo=None) - midnight).total_seconds()
         into_s = min(max(into_s, 0.0), 24.0 * 3600.0 - MOMENT_S)

@@ -297,7 +297,7 @@ class TargetLane(RaceLane):
         was = next((s for s in self.document.before.sections if s.key == section.key), section)
         ends = {s.station for s in self.shown.sections if s.station is not None}
         at_m = self.place_without_stop(x, was.end_m) if was.station else self.place_at(x)
-        return self.snap.place(at_m, self.body().width(), free, ends)
+        return self.snap.place(at_m, self.body().width(), free, was.end_m, ends)
 
     def _hit(self, at: QPointF) -> tuple[SectionFigures | None, str]:
         body, scale = self.body(), self._scale(self.body())

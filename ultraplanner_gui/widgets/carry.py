@@ -43,6 +43,12 @@ class Carry:
         if self.is_on and self._document.try_edit(edit):
             self._edit = edit
 
+    def show_as_it_was(self) -> None:
+        """Show it where it was picked up, still in the hand."""
+        if self.is_on:
+            self._edit = None
+            self._document.drop_trial()
+
     def put_down(self) -> bool:
         """Perform the last edit shown; return whether there was one and it was done."""
         edit = self._edit if self.is_on else None

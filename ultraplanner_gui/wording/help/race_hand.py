@@ -33,8 +33,8 @@ TOPICS: tuple[Topic, ...] = (
             "Help",
             "Places snap to feet and tops of climbs, to aid stations and to whole kilometres or "
             "miles; food to passing these; stops to whole five minutes; the start to half hours "
-            "and five minutes. A light line names what it snapped to. Hold Alt while dragging and "
-            "nothing snaps; zoomed in it snaps less.",
+            "and five minutes; all of them to where they were. A light line names what it snapped "
+            "to. Hold Alt while dragging and nothing snaps; zoomed in it snaps less.",
         ),
         QT_TRANSLATE_NOOP(
             "Help",
