@@ -15618,9 +15618,17 @@ Less of the course than this is no race to look back on (own rule). Where the re
 <context>
     <name>Snap</name>
     <message>
-        <source>as it was</source>
+        <source>its old place</source>
         <extracomment>How near a named place, and how near a round figure, takes hold. A press that moves less than that is a click: nothing must snap away under it. What is put down where nothing takes hold, and freely, is still rounded to. Whether something that could snap is in the hand. Whether it is held free of everything.</extracomment>
-        <translation>wie zuvor</translation>
+        <translation>Ausgangsort</translation>
+    </message>
+    <message>
+        <source>its old time</source>
+        <translation>Ausgangszeit</translation>
+    </message>
+    <message>
+        <source>its old length</source>
+        <translation>Ausgangsdauer</translation>
     </message>
     <message>
         <source>leaving {0}</source>

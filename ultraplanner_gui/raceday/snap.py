@@ -92,7 +92,7 @@ class Snap(QObject):
         if free:
             return self._loose(round(at_m / FREE_PLACE_M) * FREE_PLACE_M, is_free=True)
         course = self._document.before.project.course
-        named = [_Named(was_m, self.tr("as it was")), *self._hill_places()]
+        named = [_Named(was_m, self.tr("its old place")), *self._hill_places()]
         if course is not None:
             named += [_Named(s.at_m, s.name) for s in course.stations if s.key not in but]
 
@@ -116,7 +116,7 @@ class Snap(QObject):
         def x_of(moment_s: float) -> float:
             return self._axis.x_of_time(moment_s, width)
 
-        named = (_Named(was_s, self.tr("as it was")), *self._moments_there())
+        named = (_Named(was_s, self.tr("its old time")), *self._moments_there())
         near = _nearest(named, at_s, x_of, theme().px(NAMED_PX))
         if near is not None:
             return self._held(near.at, Caught(near.text, at_s=near.at))
@@ -125,7 +125,7 @@ class Snap(QObject):
     def stop(self, stop_s: float, px_per_s: float, free: bool, was_s: float) -> float:
         """Return how long a stop is made that would take *stop_s*, never below zero."""
         if not free and abs(stop_s - was_s) * px_per_s <= theme().px(ROUND_PX):
-            return self._held(was_s, Caught(self.tr("as it was")))
+            return self._held(was_s, Caught(self.tr("its old length")))
         stop_s = max(stop_s, 0.0)
         if free:
             return self._loose(round(stop_s / FREE_MOMENT_S) * FREE_MOMENT_S, is_free=True)
@@ -136,7 +136,7 @@ class Snap(QObject):
         race = self._document.before.project.race
         by_s = (clock.replace(tzinfo=None) - race.start.replace(tzinfo=None)).total_seconds()
         if not free and abs(by_s) * px_per_s <= theme().px(ROUND_PX):
-            self._held(0.0, Caught(self.tr("as it was")))
+            self._held(0.0, Caught(self.tr("its old time")))
             return race.start
         midnight = datetime.combine(race.day, datetime.min.time())
         into_s = (clock.replace(tzinfo=None) - midnight).total_seconds()
