@@ -1,10 +1,12 @@
 from contextlib import closing
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from ultraplanner_gui.plan.message import StoreError
 from ultraplanner_gui.store.database import Database
-from ultraplanner_gui.store.parts import digest_of
+from ultraplanner_gui.store.parts import digest_of, is_whole
 
 BODIES = {digest_of(body): body for body in (b"[%d]" % number for number in range(1_200))}
 
@@ -44,3 +46,16 @@ def test_bodies_in_each_others_place_are_told(path):
         for wish in ((second,), (first, second)):
             with pytest.raises(StoreError, match="damaged"):
                 database.bodies(wish)
+
+
+def test_a_digest_ends_in_the_checksum_that_zip_and_png_have():
+    # The check value of CRC-32 in R. Williams, A Painless Guide to CRC Error Detection (1993)
+    assert digest_of(b"123456789").endswith("cbf43926")
+
+
+@given(st.binary(min_size=4, max_size=5_000), st.data())
+def test_every_change_within_four_bytes_is_told(body, data):
+    at = data.draw(st.integers(0, len(body) - 4))
+    change = data.draw(st.binary(min_size=4, max_size=4))
+    changed = body[:at] + change + body[at + 4 :]
+    assert is_whole(changed, bytes.fromhex(digest_of(body))) is (changed == body)
