@@ -58,7 +58,7 @@ class Database:
     @classmethod
     def make(cls, path: Path, named: Path, version: int = VERSION) -> Database:
         """Return a new empty file at *path*, where none may be; errors speak of *named*."""
-        with _said(named, cannot_write):
+        with _Said(named, cannot_write):
             connection = sqlite3.connect(path, isolation_level=None)
             connection.execute("PRAGMA synchronous = FULL")
             connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
@@ -84,11 +84,11 @@ class Database:
     @classmethod
     def look_at_bytes(cls, raw: bytes, path: Path) -> Database:
         """Return the file whose content is *raw*, held in memory, after the checks of a file."""
-        with _said(path):
+        with _Said(path):
             connection = _guarded(sqlite3.connect(":memory:", isolation_level=None))
         database = cls(connection, path)
         with database._closed_on_error():
-            with _said(path):
+            with _Said(path):
                 connection.deserialize(raw)
                 connection.execute("PRAGMA query_only = ON")
             database._check(len(raw))
@@ -96,7 +96,7 @@ class Database:
 
     def content(self) -> bytes:
         """Return the bytes of the whole file, as they were last written."""
-        with _said(self._path):
+        with _Said(self._path):
             return self._connection.serialize()
 
     @classmethod
@@ -106,7 +106,7 @@ class Database:
         Until it is closed nobody else gets at it. What a stopped program left is rolled back.
         """
         database = cls(_connect(path, "rw"), path)
-        with database._closed_on_error(), _said(path):
+        with database._closed_on_error(), _Said(path):
             execute = database._connection.execute
             execute("PRAGMA journal_mode = DELETE")
             execute("PRAGMA synchronous = FULL")
@@ -120,12 +120,12 @@ class Database:
     @property
     def version(self) -> int:
         """The version of the file's format, major * 1000 + minor."""
-        with _said(self._path):
+        with _Said(self._path):
             return int(self._connection.execute("PRAGMA user_version").fetchone()[0])
 
     def states(self) -> dict[int, bytes]:
         """Return the bodies of all states whose seal is whole, by their number."""
-        with _said(self._path):
+        with _Said(self._path):
             rows = self._connection.execute("SELECT id, body, seal FROM state").fetchmany(
                 MOST_STATES
             )
@@ -151,7 +151,7 @@ class Database:
         except ValueError as error:
             raise is_broken(self._path) from error
         places = ",".join("?" * len(keys))
-        with _said(self._path):
+        with _Said(self._path):
             rows = self._connection.execute(
                 f"SELECT digest, body FROM part WHERE digest IN ({places})", keys
             ).fetchall()
@@ -160,7 +160,7 @@ class Database:
     @contextmanager
     def transaction(self) -> Iterator[None]:
         """Make everything inside happen, safe on the disk, or nothing of it."""
-        with _said(self._path):
+        with _Said(self._path):
             self._connection.execute("BEGIN IMMEDIATE")
             try:
                 yield
@@ -200,7 +200,7 @@ class Database:
 
     def copy_to(self, path: Path, named: Path) -> None:
         """Write the whole database to the new file *path*; errors speak of *named*."""
-        with _said(named, cannot_write), closing(sqlite3.connect(path)) as target:
+        with _Said(named, cannot_write), closing(sqlite3.connect(path)) as target:
             self._connection.backup(target)
 
     def close(self) -> None:
@@ -216,7 +216,7 @@ class Database:
             raise
 
     def _check(self, size_bytes: int | None = None) -> None:
-        with _said(self._path), _budget(self._connection):
+        with _Said(self._path), _budget(self._connection):
             self._check_schema()
             pages, size = (
                 self._connection.execute(f"PRAGMA {name}").fetchone()[0]
@@ -239,7 +239,7 @@ class Database:
 
 def _connect(path: Path, mode: str) -> sqlite3.Connection:
     uri = f"{path.absolute().as_uri()}?mode={mode}"
-    with _said(path):
+    with _Said(path):
         return _guarded(
             sqlite3.connect(
                 uri, uri=True, isolation_level=None, timeout=WAIT_FOR_LOCK_S, cached_statements=32
@@ -260,7 +260,7 @@ def _guarded(connection: sqlite3.Connection) -> sqlite3.Connection:
 
 def _roll_back(path: Path) -> None:
     """Let SQLite undo the half-written transaction of a program that was stopped."""
-    with closing(_connect(path, "rw")) as connection, _said(path):
+    with closing(_connect(path, "rw")) as connection, _Said(path):
         connection.execute("SELECT count(*) FROM sqlite_schema").fetchone()
 
 
@@ -274,7 +274,7 @@ def _budget(connection: sqlite3.Connection) -> Iterator[None]:
         connection.set_progress_handler(None, 0)
 
 
-class _said:  # noqa: N801
+class _Said:
     """Turn what SQLite raises into a sentence for the user; *no_access* if it cannot open."""
 
     __slots__ = ("_no_access", "_path")
