@@ -72,7 +72,7 @@ class ProfileLane(RaceLane):
     _extent_m = (0.0, 0.0)
     _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
     _names: _Names = ()
-    #: Names as they are drawn, and what for: colours, type and pixels.
+    #: Those names as they are drawn, and what for: colours, type and pixels.
     _plates: dict[str, Plate]
     _plates_of: tuple[object, ...] = ()
     _ends_m: FloatArray = np.empty((0, 2))
@@ -132,11 +132,11 @@ class ProfileLane(RaceLane):
         """Write at the foot of each climb and descent what it is, where there is room for it."""
         if body.height() < LEAST_LINES * theme().metrics(UNIT_PT).height():
             return
-        look, ratio = theme(), self.devicePixelRatioF()
+        rooms, look, ratio = self.name_rooms(profile, body), theme(), self.devicePixelRatioF()
         of = (look.colours, look.metrics(UNIT_PT), ratio)
         if of != self._plates_of:
             self._plates_of, self._plates = of, {}
-        for room, name in self.name_rooms(profile, body):
+        for room, name in rooms:
             plate = self._plates.get(name)
             if plate is None:
                 plate = self._plates[name] = _plate(name, ratio)
@@ -173,7 +173,7 @@ class ProfileLane(RaceLane):
         if self._names_for is None or any(
             a is not b for a, b in zip(self._names_for, of, strict=True)
         ):
-            self._names_for = of
+            self._names_for, self._plates_of = of, ()
             self._names = tuple(
                 (
                     hill,
