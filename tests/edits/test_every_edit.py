@@ -1,7 +1,7 @@
 import importlib
 from pathlib import Path
 from types import UnionType
-from typing import get_args, get_origin, get_type_hints
+from typing import Union, get_args, get_origin, get_type_hints
 
 import pytest
 from msgspec import Struct, structs
@@ -36,7 +36,7 @@ def own_edits():
 
 
 def is_number(kind):
-    if get_origin(kind) is UnionType:
+    if get_origin(kind) in (Union, UnionType):
         return any(map(is_number, get_args(kind)))
     return kind is float
 
