@@ -236,7 +236,7 @@ def classes_within(hint):
 
 @pytest.mark.parametrize("head", [*KINDS.values(), State, Template])
 def test_what_msgspec_cannot_read_stands_only_in_the_heads(head):
-    """It would read a time its own way, and knows no union of dataclasses."""
+    """It would read a time its own way, and knows no union of classes."""
     apart = {Course, KeptRecording, Race, Project} - {head}
     found = {kind for kind in classes_within(head) if kind is not Line} - {head} - apart
     for kind in found:
