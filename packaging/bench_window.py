@@ -214,8 +214,8 @@ def _head_rows(stage: Stage, repaint: Work) -> Iterator[Row]:
     station = head.stations[len(head.stations) // 2]
     rect = next(rect for label, rect in head.placed(head.body()) if label.key == station.key)
     start = rect.center().toPoint()
-    # Within its own leg, a new place on every move.
-    path = [start + QPoint(5 + 3 * (k % 7), 0) for k in range(EVENTS)]
+    # Within its own leg, a new place on every move: out of reach of its old one, which holds it.
+    path = [start + QPoint(9 + 7 * (k % 6), 0) for k in range(EVENTS)]
     times = stage.drag(head, [start, *path], floor)
     yield _drag_row("station drag", name, times, stage.painted(len(times[0])))
     spots = head.stop_spots(head.body())

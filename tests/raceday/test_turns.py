@@ -78,7 +78,9 @@ def test_none_waits_longer_than_so_long(stage, monkeypatch):
     start = hold(stage)
     names = painted(stage, monkeypatch)
     for k in range(1, 7):
+        before = len(names)
         move(stage, start + QPoint(40 * k, 0), 1.0)
+        assert len(names) - before <= 2, "one that was due besides the one in the hand"
     others = {name for name in names if name != "FuelLane"}
     assert names.count("FuelLane") == 6
     assert {"GlycogenLane", "FluidLane"} <= others

@@ -13,7 +13,8 @@ from ultraplanner_gui.raceday.race_lane import RaceLane
 FRAME_S = 0.013
 #: What ledger, cursor and Qt itself take of it until that is known, and how fast it is learnt.
 REST_S, LEARNT = 0.005, 0.2
-#: What does not fit into a frame is painted all the same once it has waited for so long.
+#: What does not fit into a frame is painted all the same once it has waited for so long and its
+#: turn has come.
 LONGEST_WAIT_S = 0.4
 #: The hand rests once it has not moved for so long: then everything is painted.
 PAUSE_MS = 30
@@ -45,9 +46,12 @@ class Turns(QObject):
         stale = [lane for lane in self._lanes if lane.is_stale and lane.isVisible()]
         stale.sort(key=lambda lane: (lane.may_wait and not lane.is_carrying, lane.waits_since_s))
         due_s = self._shared_s - LONGEST_WAIT_S
-        self._granted = []
+        self._granted, is_one_due = [], False
         for lane in stale:
-            must = lane.is_carrying or not lane.may_wait or lane.waits_since_s < due_s
+            must = lane.is_carrying or not lane.may_wait
+            # One a move: those that began to wait together would all be painted in one frame.
+            if not must and lane.paint_s > left_s and lane.waits_since_s < due_s and not is_one_due:
+                must = is_one_due = True
             if must or lane.paint_s <= left_s:
                 left_s -= lane.paint_s
                 lane.update()
