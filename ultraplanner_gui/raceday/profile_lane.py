@@ -140,7 +140,7 @@ class ProfileLane(RaceLane):
             plate = self._plates.get(name)
             if plate is None:
                 plate = self._plates[name] = _plate(name, ratio)
-            left = room.center().x() - 0.5 * plate.deviceIndependentSize().width()
+            left = room.left() + 0.5 * (room.width() - plate.width() / ratio)
             painter.drawPixmap(round(left), round(room.top()), plate)
 
     def name_rooms(self, profile: Profile, body: QRectF) -> list[tuple[QRectF, str]]:
@@ -156,13 +156,15 @@ class ProfileLane(RaceLane):
         ends = self.axis.x_of_distances(self._ends_m, body.width()) + body.left()
         np.clip(ends, body.left(), body.right(), out=ends)
         is_wide = ends[:, 1] - ends[:, 0] >= self._least_px
-        for k in np.flatnonzero(is_wide).tolist():
-            (left, right), names = ends[k].tolist(), known[k][1]
-            inside = lines[bisect_right(lines, left) : bisect_left(lines, right)]
-            left, room_px = _widest((left, *inside, right))
-            name = next((text for text, wide_px in names if wide_px <= room_px), None)
-            if name is not None:
-                rooms.append((QRectF(left, body.bottom() - height, room_px, height), name))
+        top = body.bottom() - height
+        for k, (left, right) in zip(np.flatnonzero(is_wide), ends[is_wide].tolist(), strict=True):
+            room_px = right - left
+            if inside := lines[bisect_right(lines, left) : bisect_left(lines, right)]:
+                left, room_px = _widest((left, *inside, right))
+            for text, wide_px in known[k][1]:
+                if wide_px <= room_px:
+                    rooms.append((QRectF(left, top, room_px, height), text))
+                    break
         return rooms
 
     def _names_of(self, profile: Profile) -> _Names:
