@@ -55,7 +55,7 @@ def _class(kind: type) -> str:
         return head + ", ".join(f"`{member.value}`" for member in kind) + "\n"
     assert is_kind(kind)
     types: dict[str, str] = {}
-    for base in kind.__mro__:
+    for base in reversed(kind.__mro__):
         types |= inspect.get_annotations(base)
     lines = [f"- `{of.name}`: `{types[of.name]}`{_default(of)}" for of in structs.fields(kind)]
     return head + "\n".join(lines) + "\n"

@@ -36,7 +36,7 @@ ROUND_NAME_PX = 6.0
 PLATE_SHARE = 0.8
 
 
-class _Kept(Value, frozen=True):
+class _DrawnFor(Value, frozen=True):
     """What a picture was drawn for; `target` only where it runs by the clock."""
 
     profile: Profile
@@ -67,7 +67,7 @@ class ProfileLane(RaceLane):
     _framed: QPixmap | None = None
     _is_framed = False
     _picture: QImage | None = None
-    _picture_of: _Kept | None = None
+    _picture_of: _DrawnFor | None = None
     _extent_of: Profile | None = None
     _extent_m = (0.0, 0.0)
     _names_for: tuple[Profile, Words, QFontMetricsF] | None = None
@@ -198,14 +198,14 @@ class ProfileLane(RaceLane):
         if has_moved or self.has_ground_changed(before, after):
             self.update()
 
-    def _kept_for(self, profile: Profile, body: QRectF) -> _Kept:
+    def _kept_for(self, profile: Profile, body: QRectF) -> _DrawnFor:
         axis = self.axis
         target = self.shown.target if axis.measure == "clock" else None
         size = (round(body.width()), round(body.height()))
         look = (size, self.devicePixelRatioF(), theme().colours, axis.measure, axis.folds)
-        return _Kept(profile, look, target, axis.low, axis.high)
+        return _DrawnFor(profile, look, target, axis.low, axis.high)
 
-    def _paint_stretched(self, painter: QPainter, body: QRectF, wanted: _Kept) -> bool:
+    def _paint_stretched(self, painter: QPainter, body: QRectF, wanted: _DrawnFor) -> bool:
         """Draw the kept picture stretched to where a drag by clock moves the places.
 
         Between two ends of sections it keeps its proportions. Return whether that could be done.

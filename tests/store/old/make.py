@@ -105,7 +105,7 @@ def describe(kind=Project, known=None):
             known[kind] = [f"{kind.__name__}: {', '.join(member.value for member in kind)}"]
         elif issubclass(kind, Struct):
             types = {}
-            for base in kind.__mro__:
+            for base in reversed(kind.__mro__):
                 types |= inspect.get_annotations(base)
             known[kind] = [f"{kind.__name__}.{n}: {types[n]}" for n in kind.__struct_fields__]
             for field in structs.fields(kind):
